@@ -1,0 +1,47 @@
+// Everything the catalogue holds, and how it is looked up.
+
+import type {
+  FinishDesign,
+  MachineDesign,
+  Material,
+  StockDesign,
+} from "../design/workshop-design.ts";
+import type { Mm } from "../geometry/quantity.ts";
+import type { Hardware } from "./hardware.ts";
+import type { Mount } from "./mount.ts";
+import type { Figures, Part } from "./part.ts";
+
+/** What a material is and what may be done with it. */
+export interface MaterialRecord {
+  readonly kind: "material";
+  readonly id: Material;
+  readonly title: string;
+  /** Bounds of a nominal thickness: `nominal + plus`, `nominal - minus`, each `fixed + share * nominal`. */
+  readonly tolerance: readonly ThicknessTolerance[];
+  /** Added to a bush's diameter for its hole in this material. */
+  readonly bushFit: Mm;
+  readonly byMachine: Readonly<
+    Record<string, { readonly verdict: "can" | "cannot" | "try"; readonly why: string }>
+  >;
+  readonly figures: Figures;
+}
+
+export interface ThicknessTolerance {
+  /** Holds from this nominal thickness up. */
+  readonly from: Mm;
+  readonly plus: { readonly fixed: Mm; readonly share: number };
+  readonly minus: { readonly fixed: Mm; readonly share: number };
+}
+
+export type CatalogueRecord = Part | Hardware | Mount | MaterialRecord;
+
+/** The built-in library with the project's own records over it; every map is in id order. */
+export interface Catalogue {
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly hardware: ReadonlyMap<string, Hardware>;
+  readonly mounts: ReadonlyMap<string, Mount>;
+  readonly materials: ReadonlyMap<string, MaterialRecord>;
+  readonly stock: ReadonlyMap<string, StockDesign>;
+  readonly finishes: ReadonlyMap<string, FinishDesign>;
+  readonly machines: ReadonlyMap<string, MachineDesign>;
+}

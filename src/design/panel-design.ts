@@ -1,0 +1,286 @@
+// A panel as its author wrote it: intent, not coordinates. Places are still "centre" or "right of brake",
+// heights still modules; layout turns them into millimetres once the mount and the parts are known.
+
+import type { Span } from "../diagnostics/finding.ts";
+import type { Degrees, Mm } from "../geometry/quantity.ts";
+import type { IsoDate, Size, Written } from "./written.ts";
+
+export interface PanelDesign {
+  readonly kind: "panel";
+  readonly written: Written;
+  readonly file: string;
+  readonly name: string;
+  readonly title: string;
+  readonly revision: string;
+  readonly dated: IsoDate | null;
+  /** Path of the workshop file, relative to this file, as written. */
+  readonly workshop: string | null;
+  readonly mount: string;
+  /** Only for mounts that leave the width open (corner screws, box lid, subrack). */
+  readonly width: Size | null;
+  readonly height: Size;
+  readonly viewingDistance: Mm;
+  readonly stack: readonly LayerDesign[];
+  readonly fixings: FixingsDesign | null;
+  readonly components: readonly ComponentEntry[];
+  readonly spares: readonly SpareDesign[];
+  readonly markings: readonly MarkingDesign[];
+  readonly lettering: LetteringDesign;
+  /** Depth there is behind the face, where the builder knows it (in a console the bay says). */
+  readonly depth: Mm | null;
+  readonly note: string | null;
+}
+
+export type LayerDesign =
+  | {
+      readonly kind: "sheet";
+      readonly id: string;
+      readonly sheet: string;
+      readonly finish: string | null;
+      readonly written: Written;
+    }
+  | {
+      readonly kind: "spacer";
+      readonly id: string;
+      readonly print: string;
+      readonly depth: Mm;
+      readonly lighting: LightingDesign | null;
+      readonly written: Written;
+    }
+  | { readonly kind: "air"; readonly id: string; readonly depth: Mm; readonly written: Written }
+  | {
+      readonly kind: "tray";
+      readonly id: string;
+      /** Clear depth between the layer in front and the boards. */
+      readonly behind: Mm;
+      readonly boards: readonly string[];
+      readonly written: Written;
+    };
+
+export interface LightingDesign {
+  readonly strip: string;
+  readonly circuit: string;
+  readonly written: Written;
+}
+
+export interface FixingsDesign {
+  /** Metric thread, "m3". */
+  readonly screws: string;
+  readonly dowels: Mm;
+  /** Named places; where none are given, layout sets them by the house rule and says so. */
+  readonly at: readonly PlaceDesign[] | null;
+  readonly dowelsAt: readonly PlaceDesign[] | null;
+  readonly written: Written;
+}
+
+/** One statement an axis. `in-line` keeps the neighbour's line (an axis left unsaid beside a neighbour). */
+export type AxisPlace =
+  | {
+      readonly kind: "from-low";
+      readonly distance: Mm;
+      readonly key: "x" | "y" | "left" | "bottom";
+    }
+  | { readonly kind: "from-high"; readonly distance: Mm; readonly key: "right" | "top" }
+  | { readonly kind: "low-edge" | "high-edge"; readonly key: string }
+  | { readonly kind: "centre"; readonly key: string }
+  | {
+      readonly kind: "beside";
+      readonly neighbour: string;
+      /** Toward higher x or y (right-of, above) or lower (left-of, below). */
+      readonly toward: "high" | "low";
+      readonly measure: "centres" | "gap";
+      readonly distance: Mm;
+      readonly key: "right-of" | "left-of" | "above" | "below";
+    }
+  | { readonly kind: "in-line"; readonly neighbour: string };
+
+export interface PlaceDesign {
+  readonly across: AxisPlace;
+  readonly along: AxisPlace;
+  /** Set where a place was read off a photograph: "from photo, ± residual". */
+  readonly residual: Mm | null;
+  readonly written: Written;
+}
+
+/** What a placed thing carries whether it stands alone or in a row. */
+export interface ComponentCommon {
+  readonly part: string;
+  readonly fittedWith: readonly FittedDesign[];
+  /** The layers that its nut or flange holds together, front to back; empty means the last rigid sheet. */
+  readonly clamps: readonly string[];
+  readonly turn: Degrees;
+  readonly group: string | null;
+  readonly circuit: string | null;
+  readonly fitted: "now" | "later";
+  readonly important: boolean;
+  readonly positions: PositionsDesign | null;
+  readonly scale: ScaleDesign | null;
+  readonly dial: DialDesign | null;
+  /** Values of the part as measured on the real thing; each names the part's field. */
+  readonly measured: MeasuredDesign | null;
+  readonly note: string | null;
+}
+
+export interface ComponentDesign extends ComponentCommon {
+  readonly kind: "component";
+  readonly id: string;
+  readonly at: PlaceDesign;
+  readonly legend: LegendDesign | null;
+  readonly written: Written;
+}
+
+/** Several of one part, set out together; members are `id.1`, `id.2` ... in reading order. */
+export interface ComponentPattern extends ComponentCommon {
+  readonly kind: "pattern";
+  readonly id: string;
+  readonly pattern: PatternDesign;
+  /** Place of the first member; of a ring, its centre. */
+  readonly at: PlaceDesign;
+  readonly legends: readonly (LegendDesign | null)[];
+  readonly written: Written;
+}
+
+/** A component that could not be read: its followers are suppressed and counted. */
+export interface UnreadableComponent {
+  readonly kind: "unreadable";
+  readonly id: string;
+  readonly span: Span;
+}
+
+export type ComponentEntry = ComponentDesign | ComponentPattern | UnreadableComponent;
+
+export type PatternDesign =
+  | { readonly kind: "row"; readonly count: number; readonly pitch: Mm }
+  | { readonly kind: "column"; readonly count: number; readonly pitch: Mm }
+  | {
+      readonly kind: "grid";
+      readonly columns: number;
+      readonly rows: number;
+      readonly pitch: Mm;
+      readonly rowPitch: Mm;
+    }
+  | {
+      readonly kind: "ring";
+      readonly count: number;
+      readonly radius: Mm;
+      /** Clock angle of the first member, degrees clockwise from twelve. */
+      readonly from: Degrees;
+      readonly step: Degrees;
+    };
+
+/** A knob, cap, guard, bezel or boot that goes on a component. */
+export interface FittedDesign {
+  readonly role: "knob" | "cap" | "guard" | "bezel" | "boot" | "plug";
+  readonly part: string;
+  readonly span: Span;
+}
+
+export interface PositionsDesign {
+  readonly labels: Readonly<Record<string, string>>;
+  readonly written: Written;
+}
+
+export interface MeasuredDesign {
+  readonly values: Readonly<Record<string, Mm>>;
+  readonly dated: IsoDate | null;
+  readonly written: Written;
+}
+
+export interface SpareDesign {
+  readonly part: string;
+  readonly count: number;
+  readonly written: Written;
+}
+
+export type Side = "above" | "below" | "left" | "right";
+
+export interface LetteringDesign {
+  readonly font: string;
+  readonly height: Mm;
+  readonly gap: Mm;
+}
+
+export interface LegendDesign {
+  readonly text: string;
+  /** null: the panel's. */
+  readonly height: Mm | null;
+  readonly font: string | null;
+  readonly side: Side;
+  readonly gap: Mm | null;
+  readonly turn: Degrees;
+  readonly alert: "none" | "advisory" | "caution" | "warning";
+  readonly written: Written;
+}
+
+/** Ticks and figures round a knob, a selector or a slider. */
+export interface ScaleDesign {
+  readonly from: number;
+  readonly to: number;
+  readonly major: number;
+  readonly minor: number | null;
+  readonly legend: LegendDesign | null;
+  /** Words in place of figures, one a stop. */
+  readonly labels: readonly string[] | null;
+  readonly written: Written;
+}
+
+/** The printed or engraved face behind a needle. */
+export interface DialDesign {
+  readonly sweep: Degrees;
+  readonly from: number;
+  readonly to: number;
+  readonly major: number;
+  readonly minor: number | null;
+  readonly unit: string | null;
+  readonly radius: Mm | null;
+  readonly written: Written;
+}
+
+export type MarkingDesign =
+  | {
+      readonly kind: "legend";
+      readonly id: string;
+      readonly legend: LegendDesign;
+      readonly at: PlaceDesign;
+      readonly align: "left" | "centre" | "right";
+      readonly written: Written;
+    }
+  | {
+      readonly kind: "line" | "arrow";
+      readonly id: string;
+      readonly from: PlaceDesign;
+      readonly to: PlaceDesign;
+      readonly width: Mm | null;
+      readonly written: Written;
+    }
+  | {
+      readonly kind: "border";
+      readonly id: string;
+      readonly around: readonly string[];
+      readonly gap: Mm;
+      readonly corner: Mm;
+      readonly width: Mm | null;
+      readonly legend: LegendDesign | null;
+      readonly written: Written;
+    }
+  | {
+      readonly kind: "bracket";
+      readonly id: string;
+      readonly around: readonly string[];
+      readonly side: Side;
+      readonly gap: Mm;
+      readonly width: Mm | null;
+      readonly legend: LegendDesign | null;
+      readonly written: Written;
+    }
+  | {
+      /** An opening or clear area through the layers named. */
+      readonly kind: "window";
+      readonly id: string;
+      readonly at: PlaceDesign;
+      readonly width: Mm;
+      readonly height: Mm;
+      readonly corner: Mm;
+      readonly layers: readonly string[];
+      readonly written: Written;
+    };
