@@ -4,5 +4,9 @@ export default defineConfig({
   test: {
     reporters: ["default", "./tests/support/closing-line.ts"],
     include: ["tests/**/*.test.ts"],
+    exclude: ["tests/long/**"],
+    maxWorkers: 2,
+    testTimeout: 30_000,
+    hookTimeout: 60_000,
   },
 });

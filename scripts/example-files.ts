@@ -1,0 +1,25 @@
+// The examples as the page gets them: the text of every design file and component list, by example and path.
+
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** By example: its files' texts, by path from the example's folder with forward slashes. */
+export type ExampleFiles = Readonly<Record<string, Readonly<Record<string, string>>>>;
+
+export function exampleFiles(root: string): ExampleFiles {
+  const folder = join(root, "examples");
+  if (!existsSync(folder)) return {};
+  const examples = readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
+  return Object.fromEntries(examples.map((name) => [name, designFiles(join(folder, name))]));
+}
+
+function designFiles(folder: string): Readonly<Record<string, string>> {
+  const paths = readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .map((path) => path.replaceAll("\\", "/"))
+    .filter((path) => /\.(yaml|csv)$/.test(path))
+    .sort();
+  return Object.fromEntries(paths.map((path) => [path, readFileSync(join(folder, path), "utf8")]));
+}
