@@ -116,6 +116,8 @@ export interface ComponentCommon {
   readonly positions: PositionsDesign | null;
   readonly scale: ScaleDesign | null;
   readonly dial: DialDesign | null;
+  /** Key `hole`: the clamp hole is cut at this size, whatever paint and fit would ask for. */
+  readonly holeAsCut: Mm | null;
   /** Values of the part as measured on the real thing; each names the part's field. */
   readonly measured: MeasuredDesign | null;
   readonly note: string | null;

@@ -61,8 +61,10 @@ export interface LayerLayout {
   readonly machine: MachineDesign | null;
   /** Sheet thickness without paint; depth of spacer, air or tray. */
   readonly thickness: Range;
-  /** Paint a side, on faces and in holes. */
+  /** Paint on each face. */
   readonly paint: Range;
+  /** Paint on the wall of a hole: none where the sheet is painted before it is cut. */
+  readonly holePaint: Range;
   /** z of its front and rear face at nominal thickness, paint included. */
   readonly front: Mm;
   readonly rear: Mm;
