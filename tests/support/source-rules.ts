@@ -119,9 +119,13 @@ function sameBytesFault(node: SyntaxNode): string | null {
   }
 }
 
-/** `2 ** 32`: a power of two written out is exact in every engine. */
+/** `2 ** 32`, a power of two written out, is exact in every engine; so is whatever BigInt does. */
 const isExactPower = (node: SyntaxNode): boolean =>
-  literalValue(node["left"]) === 2 && Number.isInteger(literalValue(node["right"]));
+  (literalValue(node["left"]) === 2 && Number.isInteger(literalValue(node["right"]))) ||
+  isBigIntCall(node["right"]);
+
+const isBigIntCall = (value: unknown): boolean =>
+  isNode(value) && value.type === "CallExpression" && isNamed(value["callee"], "BigInt");
 
 function memberFault(node: SyntaxNode): string | null {
   const property = node["computed"] === true ? null : nameOf(node["property"]);
