@@ -4,6 +4,7 @@
 
 import type { Point } from "../geometry/contour.ts";
 import type { Degrees, Mm } from "../geometry/quantity.ts";
+import type { HandKind } from "../standards/separation.ts";
 import type { Shape, ShapeAt } from "./shape.ts";
 
 export type PartFamily =
@@ -22,18 +23,6 @@ export type PartFamily =
   | "fuse-holder"
   | "key-switch"
   | "speaker";
-
-/** The row of the people table: how a hand takes hold. Lamps, displays and connectors are not touched in use. */
-export type HandKind =
-  | "push-button"
-  | "toggle"
-  | "lever-lock-toggle"
-  | "rotary-selector"
-  | "knob"
-  | "thumbwheel"
-  | "slide"
-  | "key-operated"
-  | "none";
 
 export interface Part {
   readonly kind: "part";
