@@ -1,0 +1,70 @@
+// The disk, in the few steps that the program takes on it: so that a test can let any one of them fail.
+// Nothing in here follows a link, except reading.
+
+import {
+  closeSync,
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  readlinkSync,
+  realpathSync,
+  renameSync,
+  rmdirSync,
+  statSync,
+  unlinkSync,
+  writeFileSync,
+} from "node:fs";
+
+export type Thing = "nothing" | "file" | "folder" | "link" | "other";
+
+export interface Disk {
+  readonly look: (path: string) => Thing;
+  /** Names in a folder, in order. */
+  readonly list: (folder: string) => readonly string[];
+  readonly sizeOf: (path: string) => number;
+  readonly read: (path: string) => Uint8Array;
+  /** The true place of something that exists, all links followed. */
+  readonly truePath: (path: string) => string;
+  readonly linkTarget: (path: string) => string;
+  /** Writes a new file; fails where there is one. */
+  readonly write: (path: string, bytes: Uint8Array) => void;
+  readonly makeFolder: (path: string) => void;
+  readonly rename: (from: string, to: string) => void;
+  readonly removeFile: (path: string) => void;
+  /** Fails where the folder is not empty. */
+  readonly removeFolder: (path: string) => void;
+}
+
+export const realDisk: Disk = {
+  look: (path) => thingAt(path),
+  list: (folder) => readdirSync(folder).sort(),
+  sizeOf: (path) => statSync(path).size,
+  read: (path) => readFileSync(path),
+  truePath: (path) => realpathSync(path),
+  linkTarget: (path) => readlinkSync(path),
+  write: (path, bytes) => {
+    const handle = openSync(path, "wx");
+    try {
+      writeFileSync(handle, bytes);
+    } finally {
+      closeSync(handle);
+    }
+  },
+  makeFolder: (path) => {
+    if (!existsSync(path)) mkdirSync(path, { recursive: true });
+  },
+  rename: (from, to) => renameSync(from, to),
+  removeFile: (path) => unlinkSync(path),
+  removeFolder: (path) => rmdirSync(path),
+};
+
+const thingAt = (path: string): Thing => {
+  const found = lstatSync(path, { throwIfNoEntry: false });
+  if (found === undefined) return "nothing";
+  if (found.isSymbolicLink()) return "link";
+  if (found.isDirectory()) return "folder";
+  return found.isFile() ? "file" : "other";
+};

@@ -1,0 +1,22 @@
+// What a command gets from the world outside: where it stands, where it writes, its disk and its library.
+// Everything that a test wants to replace is in here.
+
+import type { Library } from "../catalogue/library.ts";
+import type { Disk } from "./disk.ts";
+
+export interface Shell {
+  readonly cwd: string;
+  readonly disk: Disk;
+  /** What was asked for. */
+  readonly stdout: (text: string) => void;
+  /** Findings and what else a person should know. */
+  readonly stderr: (text: string) => void;
+  /** Colour on `stderr`. */
+  readonly colour: boolean;
+  readonly library: () => Promise<Library>;
+  readonly version: () => string;
+}
+
+export const EXIT = { fine: 0, faults: 1, wrongUse: 2, bug: 70 } as const;
+
+export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
