@@ -42,3 +42,10 @@ export const grownExtent = (box: Extent, margin: number): Extent =>
 /** True where the boxes share more than an edge. */
 export const extentsOverlap = (a: Extent, b: Extent): boolean =>
   a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+
+/** Distance between the boxes; 0 where they touch or overlap. */
+export const extentGap = (a: Extent, b: Extent): Mm => {
+  const dx = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
+  const dy = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
+  return mm(dx === 0 ? dy : dy === 0 ? dx : Math.sqrt(dx * dx + dy * dy));
+};
