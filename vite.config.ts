@@ -4,7 +4,8 @@ import { defineConfig } from "vite";
 export default defineConfig({
   root: "viewer",
   base: "./",
-  publicDir: false,
+  // The library and the examples, written by the build: served as they are.
+  publicDir: "../dist/page-data",
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   worker: { format: "es" },
   build: { outDir: "../dist/viewer", emptyOutDir: true, target: "es2023", modulePreload: false },

@@ -2,7 +2,15 @@
 // with its types, and the page. Run by `npm run build`, and before the tests. Any step that fails fails the build.
 
 import { execFileSync } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
 import { build, type InlineConfig } from "vite";
 import { buildLibrary } from "./build-library.ts";
@@ -47,9 +55,15 @@ async function library(): Promise<void> {
 }
 
 async function page(): Promise<void> {
-  await build({ ...quiet, root: join(root, "viewer"), configFile: join(root, "vite.config.ts") });
-  writeFileSync(join(dist, "viewer/library.json"), readFileSync(join(dist, "library.json")));
-  writeFileSync(join(dist, "viewer/examples.json"), JSON.stringify(exampleFiles(root)));
+  const data = join(dist, "page-data");
+  mkdirSync(data, { recursive: true });
+  copyFileSync(join(dist, "library.json"), join(data, "library.json"));
+  writeFileSync(join(data, "examples.json"), JSON.stringify(exampleFiles(root)));
+  await build({
+    logLevel: "warn",
+    configFile: join(root, "vite.config.ts"),
+    root: join(root, "viewer"),
+  });
 }
 
 async function types(): Promise<void> {

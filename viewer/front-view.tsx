@@ -1,0 +1,126 @@
+// The panel from the front, drawn from its layout: one group a layer, hidden by its switch. Built as elements, never as
+// markup text, so that nothing in a design can become part of the page.
+
+import type { JSX } from "preact";
+import type { Contour } from "../src/geometry/contour.ts";
+import { type Extent, extentHeight, extentWidth, grownExtent } from "../src/geometry/extent.ts";
+import { contourExtent } from "../src/geometry/measure.ts";
+import type {
+  LayerLayout,
+  PanelLayout,
+  PlacedComponent,
+  PlacedMarking,
+} from "../src/layout/panel-layout.ts";
+import { contourData, pathData, regionData } from "./contour-path.ts";
+import { hidden, panel, pointedAt } from "./desk.ts";
+
+/** Paper round the panel, mm. */
+const MARGIN = 6;
+
+export function FrontView(): JSX.Element | null {
+  const shown = panel.value;
+  if (shown === null) return null;
+  if (shown.layout === null)
+    return <p class="no-drawing">{shown.title} could not be laid out: see its faults.</p>;
+  return <Drawing layout={shown.layout} title={shown.title} />;
+}
+
+interface DrawingProps {
+  readonly layout: PanelLayout;
+  readonly title: string;
+}
+
+function Drawing({ layout, title }: DrawingProps): JSX.Element {
+  const box = grownExtent(contourExtent(layout.outline), MARGIN);
+  const isShown = (name: string): boolean => !hidden.value.has(name);
+  return (
+    <svg class="front" viewBox={viewBoxOf(box)} role="img" aria-label={describe(layout, title)}>
+      <path class="outline" d={contourData(layout.outline)} />
+      {[...layout.layers]
+        .reverse()
+        .filter(({ id }) => isShown(id))
+        .map((layer) => (
+          <LayerGroup key={layer.id} layer={layer} />
+        ))}
+      {isShown(":components") && <Components components={layout.components} />}
+      {isShown(":markings") && <Markings markings={layout.markings} />}
+      <Pointer layout={layout} />
+    </svg>
+  );
+}
+
+function LayerGroup({ layer }: { readonly layer: LayerLayout }): JSX.Element {
+  return (
+    <g class={`cut-outs depth-${layer.index % 4}`} data-layer={layer.id}>
+      {layer.cutOuts.map(({ id, contour }) => (
+        <path key={id} d={contourData(contour)} />
+      ))}
+    </g>
+  );
+}
+
+function Components(props: { readonly components: readonly PlacedComponent[] }): JSX.Element {
+  return (
+    <g class="components">
+      {props.components.map(({ id, face }) => (
+        <g key={id} data-component={id}>
+          {face.map((contour) => (
+            <path key={contourData(contour)} d={contourData(contour)} />
+          ))}
+        </g>
+      ))}
+    </g>
+  );
+}
+
+function Markings(props: { readonly markings: readonly PlacedMarking[] }): JSX.Element {
+  return (
+    <g class="markings">
+      {props.markings.map(({ id, fills, strokes }) => (
+        <g key={id} data-marking={id}>
+          {fills.length > 0 && <path class="fill" d={fills.map(regionData).join("")} />}
+          {strokes.map(({ path, width }) => (
+            <path key={pathData(path)} class="stroke" d={pathData(path)} stroke-width={width} />
+          ))}
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** A frame round what the chosen finding speaks of. */
+function Pointer({ layout }: { readonly layout: PanelLayout }): JSX.Element | null {
+  const subjects = new Set(pointedAt.value?.finding.subjects ?? []);
+  if (subjects.size === 0) return null;
+  const boxes = subjectContours(layout, subjects).map((contour) =>
+    grownExtent(contourExtent(contour), 1.5),
+  );
+  const markings = layout.markings.filter(({ id }) => subjects.has(id)).map(({ box }) => box);
+  return (
+    <g class="pointer">
+      {[...boxes, ...markings].map((box) => (
+        <rect
+          key={viewBoxOf(box)}
+          x={box.minX}
+          y={-box.maxY}
+          width={extentWidth(box)}
+          height={extentHeight(box)}
+          rx={1}
+        />
+      ))}
+    </g>
+  );
+}
+
+function subjectContours(layout: PanelLayout, subjects: ReadonlySet<string>): readonly Contour[] {
+  const cutOuts = layout.layers.flatMap((layer) => layer.cutOuts);
+  return cutOuts
+    .filter(({ id, owner }) => subjects.has(id) || subjects.has(owner))
+    .map(({ contour }) => contour);
+}
+
+const viewBoxOf = (box: Extent): string =>
+  [box.minX, -box.maxY, extentWidth(box), extentHeight(box)].join(" ");
+
+const describe = (layout: PanelLayout, title: string): string =>
+  `${title} from the front: ${layout.components.length} components, ${layout.layers.length} layers`;

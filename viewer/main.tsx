@@ -1,0 +1,13 @@
+// Where the page begins: puts the bench on it and opens the first example that was built in.
+
+import { render } from "preact";
+import { Bench } from "./bench.tsx";
+import { openFirstExample } from "./desk.ts";
+import { takeDrops } from "./dropped-files.ts";
+
+const page = document.getElementById("page");
+if (page !== null) {
+  render(<Bench />, page);
+  takeDrops();
+  void openFirstExample();
+}

@@ -1,0 +1,58 @@
+// Opening a design: loose files, a whole folder, or one of the examples that were built in.
+
+import type { JSX } from "preact";
+import { exampleNames, openExample, openPathed, type PathedFile } from "./desk.ts";
+
+export function OpenBar(): JSX.Element {
+  return (
+    <div class="open-bar">
+      <FileChoice words="Open files" folder={false} />
+      <FileChoice words="Open a folder" folder={true} />
+      {exampleNames.value.length > 0 && <ExampleChoice />}
+    </div>
+  );
+}
+
+interface FileChoiceProps {
+  readonly words: string;
+  readonly folder: boolean;
+}
+
+function FileChoice({ words, folder }: FileChoiceProps): JSX.Element {
+  return (
+    <label class="file-choice">
+      {words}
+      <input
+        type="file"
+        multiple
+        accept={folder ? undefined : ".yaml,.yml,.csv"}
+        {...(folder ? { webkitdirectory: true } : {})}
+        onChange={(event) => {
+          const files = [...(event.currentTarget.files ?? [])].map(pathed);
+          if (files.length > 0) void openPathed(files);
+        }}
+      />
+    </label>
+  );
+}
+
+function ExampleChoice(): JSX.Element {
+  return (
+    <label>
+      Example
+      <select onChange={(event) => void openExample(event.currentTarget.value)}>
+        {exampleNames.value.map((name) => (
+          <option key={name} value={name}>
+            {name}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** A folder chosen whole gives paths that begin with its name; loose files give names. */
+const pathed = (file: File): PathedFile => {
+  const inFolder = file.webkitRelativePath.split("/").slice(1).join("/");
+  return { path: inFolder === "" ? file.name : inFolder, file };
+};
