@@ -1,0 +1,97 @@
+// The table of what layout can't place or look up. Each says what was asked for and the nearest things there are.
+
+import type { CodeEntry } from "../diagnostics/finding.ts";
+
+const unknown = (what: string, key: string, known: string): CodeEntry => ({
+  code: `layout/unknown-${what}`,
+  severity: "fault",
+  title: `a ${what} that ${known} does not hold`,
+  why: `The design names a ${what} by its id. Without its record the program knows neither its size nor its depth, so whatever depends on it is left out and everything else is still judged. \`consolewright list\` prints the ids.`,
+  example: `${key}: no-such-${what}`,
+});
+
+export const UNKNOWN_PART = unknown("part", "part", "the catalogue");
+export const UNKNOWN_HARDWARE = unknown("hardware", "knob", "the catalogue");
+export const UNKNOWN_MOUNT = unknown("mount", "mount", "the catalogue");
+export const UNKNOWN_STOCK = unknown("stock", "sheet", "neither the workshop nor the catalogue");
+export const UNKNOWN_FINISH = unknown("finish", "finish", "neither the workshop nor the catalogue");
+export const UNKNOWN_MACHINE = unknown("machine", "use", "neither the workshop nor the catalogue");
+export const UNKNOWN_LAYER = unknown("layer", "clamps", "the stack");
+export const UNKNOWN_FONT = unknown("font", "font", "the library");
+export const UNKNOWN_NEIGHBOUR = unknown("neighbour", "right-of", "the panel");
+
+export const CIRCULAR_PLACE: CodeEntry = {
+  code: "layout/circular-place",
+  severity: "fault",
+  title: "places that wait for each other",
+  why: "Each of these components takes its place from the next, and the last one from the first, so that none has a place. Give one of them a distance from an edge.",
+  example:
+    "components:\n  a: { part: toggle-12, at: { right-of: b, centres: 20 mm } }\n  b: { part: toggle-12, at: { right-of: a, centres: 20 mm } }",
+};
+
+export const SIZE_UNIT: CodeEntry = {
+  code: "layout/size-unit",
+  severity: "fault",
+  title: "a size counted in another mount's pitch",
+  why: "Modules belong to console rails, U and HP to racks and subracks. A length in mm or inches always works.",
+  example: "mount: console-rail\nheight: 3 U",
+};
+
+export const SIZE_MISSING: CodeEntry = {
+  code: "layout/size-missing",
+  severity: "fault",
+  title: "a size that this mount leaves to the design",
+  why: "A rail or a rack fixes the panel's width. A box lid or four corner screws don't: the design gives it.",
+  example: "mount: box-lid\nheight: 100 mm",
+};
+
+export const NO_SHEET: CodeEntry = {
+  code: "layout/no-sheet",
+  severity: "fault",
+  title: "a stack without a sheet",
+  why: "Components clamp to a sheet and legends stand on one. A stack needs at least one layer with `sheet`.",
+  example: "stack:\n  - { layer: back, behind: 18 mm }",
+};
+
+export const CLAMPS_APART: CodeEntry = {
+  code: "layout/clamps-apart",
+  severity: "fault",
+  title: "clamped layers that don't touch",
+  why: "A nut holds together layers that lie on each other. Name neighbours, front to back.",
+  example: "clamps: [face, spacer-sheet]",
+};
+
+export const FIXING_PLACES: CodeEntry = {
+  code: "layout/fixing-places",
+  severity: "note",
+  title: "fixings placed by the house rule",
+  why: "The design asks for fixings and gives no places, so that the program set them round the edge, clear of rails and cut-outs. Write them down with `at:` once you are content, so that they stay.",
+  example: "fixings: { screws: m3, dowels: 3 mm }",
+};
+
+export const SCALE_TOO_FINE: CodeEntry = {
+  code: "layout/scale-too-fine",
+  severity: "fault",
+  title: "more marks than a circle has degrees",
+  why: "A scale counts from `from` to `to` in steps of `major` and `minor`. A step that is too small, or none at all, is most often a slip of the pen.",
+  example: "scale: { from: 0, to: 10, major: 0.001 }",
+};
+
+export const LAYOUT_CODES: readonly CodeEntry[] = [
+  UNKNOWN_PART,
+  UNKNOWN_HARDWARE,
+  UNKNOWN_MOUNT,
+  UNKNOWN_STOCK,
+  UNKNOWN_FINISH,
+  UNKNOWN_MACHINE,
+  UNKNOWN_LAYER,
+  UNKNOWN_FONT,
+  UNKNOWN_NEIGHBOUR,
+  CIRCULAR_PLACE,
+  SIZE_UNIT,
+  SIZE_MISSING,
+  NO_SHEET,
+  CLAMPS_APART,
+  FIXING_PLACES,
+  SCALE_TOO_FINE,
+];

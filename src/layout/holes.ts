@@ -1,0 +1,169 @@
+// Holes that belong to no component: mount holes, fixings, dowels and windows, through every layer that they concern.
+
+import type { Mount } from "../catalogue/mount.ts";
+import type { Shape } from "../catalogue/shape.ts";
+import { shapeContour, shapeSize } from "../catalogue/shape-contour.ts";
+import type { MarkingDesign } from "../design/panel-design.ts";
+import type { Span } from "../diagnostics/finding.ts";
+import { circle, type Point } from "../geometry/contour.ts";
+import { extent } from "../geometry/extent.ts";
+import { degrees, type Mm, mm } from "../geometry/quantity.ts";
+import { roundedRectangle, slotContour } from "../geometry/shapes.ts";
+import { placedContour, placement } from "../geometry/transform.ts";
+import { contourCutOut, roundCutOut } from "./cut-outs.ts";
+import type { CutOut, Gauge, MountHole, PlacedFixing } from "./panel-layout.ts";
+import { type BareLayer, lastRigidSheet } from "./stack.ts";
+
+/** Running fit of a dowel in its hole, on the diameter: common practice for a removable pin. */
+export const DOWEL_FIT = 0.1;
+/** The slotted dowel hole is this much longer than wide: it takes up the spread of hole distances. */
+export const DOWEL_SLOT = 1;
+/** A mount hole in acrylic is slotted by this much in one column, for 0.2 mm of growth over 20 K and the cutter's spread. */
+export const MOUNT_SLOT = 1;
+
+export interface MountOptions {
+  readonly mount: Mount;
+  readonly span: Span;
+  /** Diameter of the stud's body or the screw's thread. */
+  readonly fastenerSize: Mm;
+}
+
+/** Mount holes: the fastener's hole in the last rigid sheet, room for its head in the sheets before it. */
+export const mountCutOuts = (
+  holes: readonly MountHole[],
+  options: MountOptions & { readonly layers: readonly BareLayer[] },
+): readonly CutOut[] => {
+  const { mount, layers, span, fastenerSize } = options;
+  const held = lastRigidSheet(layers);
+  return layers
+    .filter((layer) => layer.kind === "sheet" && layer.index <= held)
+    .flatMap((layer) =>
+      holes.map((hole) => {
+        if (layer.index < held && mount.headClearance > 0)
+          return roundCutOut(hole.id, hole.at, {
+            diameter: mount.headClearance,
+            purpose: "mount",
+            layer: layer.id,
+            span,
+            gauge: null,
+          });
+        return fastenerHole(hole, layer, { mount, span, fastenerSize });
+      }),
+    );
+};
+
+const fastenerHole = (hole: MountHole, layer: BareLayer, options: MountOptions): CutOut => {
+  const { mount, span, fastenerSize } = options;
+  const shape = mountHoleShape(mount, layer, hole);
+  const contour = placedContour(shapeContour(shape), placement(hole.at.x, hole.at.y));
+  const gauge = gaugeOf(hole.at, {
+    what: `${mount.fastener} through ${layer.id}`,
+    shape,
+    go: fastenerSize,
+  });
+  return contourCutOut(hole.id, {
+    centre: hole.at,
+    contour,
+    purpose: "mount",
+    layer: layer.id,
+    span,
+    gauge,
+  });
+};
+
+const isAcrylic = (layer: BareLayer): boolean => layer.material?.startsWith("acrylic") ?? false;
+
+const mountHoleShape = (mount: Mount, layer: BareLayer, hole: MountHole): Shape => {
+  if (mount.holes.kind !== "columns" || !isAcrylic(layer)) return mount.holes.hole;
+  const { inAcrylic, slottedColumn } = mount.holes;
+  if (hole.column !== slottedColumn) return inAcrylic;
+  const width = shapeSize(inAcrylic);
+  return { kind: "slot", length: mm(width + MOUNT_SLOT), width, clock: degrees(90) };
+};
+
+const gaugeOf = (
+  at: Point,
+  options: { readonly what: string; readonly shape: Shape; readonly go: Mm },
+): Gauge => ({
+  what: options.what,
+  go: circle(at, options.go / 2),
+  noGo: null,
+  goSize: options.go,
+  finishedSize: shapeSize(options.shape),
+});
+
+/** Screws and dowels run through every sheet. */
+export const fixingCutOuts = (
+  fixings: readonly PlacedFixing[],
+  layers: readonly BareLayer[],
+): readonly CutOut[] =>
+  layers
+    .filter((layer) => layer.kind === "sheet")
+    .flatMap((layer) => fixings.map((fixing) => fixingCutOut(fixing, layer)));
+
+const fixingCutOut = (fixing: PlacedFixing, layer: BareLayer): CutOut => {
+  const options = { layer: layer.id, span: fixing.span };
+  if (fixing.kind === "screw")
+    return roundCutOut(fixing.id, fixing.at, {
+      ...options,
+      diameter: fixing.diameter,
+      purpose: "fixing",
+      gauge: null,
+    });
+  const width = fixing.diameter + DOWEL_FIT;
+  const gauge: Gauge = {
+    what: `dowel through ${layer.id}`,
+    go: circle(fixing.at, fixing.diameter / 2),
+    noGo: mm(fixing.diameter + 0.3),
+    goSize: fixing.diameter,
+    finishedSize: mm(width),
+  };
+  if (fixing.kind === "dowel-round")
+    return roundCutOut(fixing.id, fixing.at, {
+      ...options,
+      diameter: width,
+      purpose: "dowel",
+      gauge,
+    });
+  const slot = slotContour(fixing.at, {
+    length: mm(width + DOWEL_SLOT),
+    width: mm(width),
+    turn: degrees(0),
+  });
+  return contourCutOut(fixing.id, {
+    ...options,
+    centre: fixing.at,
+    contour: slot,
+    purpose: "dowel",
+    gauge,
+  });
+};
+
+/** A window written as a marking: through the layers named, or through every opaque sheet. */
+export const windowCutOuts = (
+  window: MarkingDesign & { readonly kind: "window" },
+  at: Point,
+  layers: readonly BareLayer[],
+): readonly CutOut[] =>
+  layers
+    .filter((layer) => layer.kind === "sheet" && isWindowed(layer, window.layers))
+    .map((layer) => {
+      const box = extent(
+        at.x - window.width / 2,
+        at.y - window.height / 2,
+        at.x + window.width / 2,
+        at.y + window.height / 2,
+      );
+      const contour = roundedRectangle(box, window.corner);
+      return contourCutOut(window.id, {
+        centre: at,
+        contour,
+        purpose: "window",
+        layer: layer.id,
+        span: window.written.span,
+        gauge: null,
+      });
+    });
+
+const isWindowed = (layer: BareLayer, named: readonly string[]): boolean =>
+  named.length === 0 ? layer.stock?.light === "opaque" : named.includes(layer.id);

@@ -1,0 +1,111 @@
+// Builders that every kind of marking shares: shapes gathered under one id, a text set at a place, a tick, a line.
+
+import type { Span } from "../../diagnostics/finding.ts";
+import { type Point, point, type Region } from "../../geometry/contour.ts";
+import { type Extent, joinedExtent } from "../../geometry/extent.ts";
+import { contourExtent, pathExtent } from "../../geometry/measure.ts";
+import { pointDistance } from "../../geometry/point.ts";
+import { type Degrees, degrees, type Mm, mm } from "../../geometry/quantity.ts";
+import { slotContour } from "../../geometry/shapes.ts";
+import { placedPath, placedRegion, placement } from "../../geometry/transform.ts";
+import { arcTangent2, toDegrees } from "../../geometry/trigonometry.ts";
+import type { PlacedMarking } from "../panel-layout.ts";
+import type { TextStyle } from "./style.ts";
+import { type Align, textBlock } from "./text-block.ts";
+
+/** What identifies a marking, whatever its shape. */
+export type MarkingHead = Pick<PlacedMarking, "id" | "owner" | "kind" | "layer" | "side"> & {
+  readonly span: Span;
+};
+
+/** The shapes of a marking, before they are gathered under an id. */
+export interface MarkingShapes {
+  readonly fills: readonly Region[];
+  readonly strokes: PlacedMarking["strokes"];
+  readonly thinnest: Mm;
+  readonly missing: readonly string[];
+}
+
+export const NO_SHAPES: MarkingShapes = {
+  fills: [],
+  strokes: [],
+  thinnest: mm(Infinity),
+  missing: [],
+};
+
+export const joinedShapes = (all: readonly MarkingShapes[]): MarkingShapes => ({
+  fills: all.flatMap((shapes) => shapes.fills),
+  strokes: all.flatMap((shapes) => shapes.strokes),
+  thinnest: mm(Math.min(Infinity, ...all.map((shapes) => shapes.thinnest))),
+  missing: all.flatMap((shapes) => shapes.missing),
+});
+
+/** Text about its middle (or start, or end) at a point, turned counter-clockwise about that point. */
+export const textAt = (
+  text: string,
+  at: Point,
+  options: { readonly style: TextStyle; readonly align?: Align; readonly turn?: Degrees },
+): MarkingShapes => {
+  const { style, align = "middle", turn = degrees(0) } = options;
+  const block = textBlock(text, style, align);
+  const place = placement(at.x, at.y, turn);
+  return {
+    fills: block.fills.map((region) => placedRegion(region, place)),
+    strokes: block.strokes.map((path) => ({
+      path: placedPath(path, place),
+      width: style.cutWidth,
+    })),
+    thinnest: block.thinnest,
+    missing: block.missing,
+  };
+};
+
+/** A straight line with round ends, as a filled shape. */
+export const lineShape = (from: Point, to: Point, width: Mm): MarkingShapes => {
+  const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
+  const turn = toDegrees(arcTangent2(to.y - from.y, to.x - from.x));
+  const length = mm(pointDistance(from, to) + width);
+  return regionShapes(
+    [{ outline: slotContour(middle, { length, width, turn }), holes: [] }],
+    width,
+  );
+};
+
+export const regionShapes = (fills: readonly Region[], thinnest: Mm): MarkingShapes => ({
+  fills,
+  strokes: [],
+  thinnest,
+  missing: [],
+});
+
+/** A marking from its shapes; null where nothing is left to mark (a text of blanks). */
+export const marking = (
+  head: MarkingHead,
+  shapes: MarkingShapes,
+  lettered: { readonly text: string; readonly capHeight: Mm } | null,
+): PlacedMarking | null => {
+  const box = boxOf(shapes);
+  if (box === null && shapes.missing.length === 0) return null;
+  const { span } = head;
+  return {
+    ...head,
+    fills: shapes.fills,
+    strokes: shapes.strokes,
+    text: lettered?.text ?? null,
+    capHeight: lettered?.capHeight ?? null,
+    strokeWidth: shapes.thinnest,
+    box: box ?? EMPTY,
+    missing: shapes.missing,
+    span,
+  };
+};
+
+const EMPTY: Extent = { minX: mm(0), minY: mm(0), maxX: mm(0), maxY: mm(0) };
+
+const boxOf = (shapes: MarkingShapes): Extent | null => {
+  const boxes = [
+    ...shapes.fills.map((region) => contourExtent(region.outline)),
+    ...shapes.strokes.map(({ path }) => pathExtent(path)),
+  ];
+  return boxes.length === 0 ? null : boxes.reduce(joinedExtent);
+};
