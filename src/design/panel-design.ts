@@ -3,6 +3,7 @@
 
 import type { Span } from "../diagnostics/finding.ts";
 import type { Degrees, Mm } from "../geometry/quantity.ts";
+import type { MetricThread } from "../standards/metric-fasteners.ts";
 import type { IsoDate, Size, Written } from "./written.ts";
 
 export interface PanelDesign {
@@ -37,6 +38,8 @@ export type LayerDesign =
       readonly id: string;
       readonly sheet: string;
       readonly finish: string | null;
+      /** Key `worked-from`: which face looks at the machine while it is cut. */
+      readonly workedFrom: "front" | "rear";
       readonly written: Written;
     }
   | {
@@ -64,8 +67,7 @@ export interface LightingDesign {
 }
 
 export interface FixingsDesign {
-  /** Metric thread, "m3". */
-  readonly screws: string;
+  readonly screws: MetricThread;
   readonly dowels: Mm;
   /** Named places; where none are given, layout sets them by the house rule and says so. */
   readonly at: readonly PlaceDesign[] | null;

@@ -8,12 +8,13 @@ import { type Finding, finding } from "../diagnostics/finding.ts";
 import type { Contour, Point } from "../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
+import { decimal } from "../geometry/number.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { rectangle } from "../geometry/shapes.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import { THREAD_DIAMETER } from "../standards/metric-fasteners.ts";
 import { partBodies } from "./bodies.ts";
-import { NO_SHEET, UNKNOWN_MOUNT } from "./codes.ts";
+import { FIXING_PLACES, NO_SHEET, UNKNOWN_MOUNT } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
 import { componentCutOuts } from "./cut-outs.ts";
 import { placeFixings } from "./fixings.ts";
@@ -111,7 +112,13 @@ const layOut = (
       rails: frame.rails,
       lost: placed.lost,
     },
-    findings: [...read.findings, ...placed.findings, ...clampFindings, ...markings.findings],
+    findings: [
+      ...read.findings,
+      ...placed.findings,
+      ...clampFindings,
+      ...markings.findings,
+      ...fixingNote(design, fixings),
+    ],
   };
 };
 
@@ -221,6 +228,18 @@ const fixingsOf = (scene: LayoutScene, taken: readonly Contour[]): readonly Plac
   const bodies = components.flatMap((component) => component.bodies.map((body) => body.footprint));
   const obstacles = [...taken, ...bodies];
   return placeFixings(design.fixings, { frame, obstacles, placeOf });
+};
+
+/** Places that the program chose are said, so that nobody takes them for the builder's own. */
+const fixingNote = (design: PanelDesign, fixings: readonly PlacedFixing[]): readonly Finding[] => {
+  if (design.fixings === null || design.fixings.at !== null) return [];
+  const places = fixings.map(({ id, at }) => `${id} (${decimal(at.x, 3)}, ${decimal(at.y, 3)})`);
+  return [
+    finding(FIXING_PLACES, {
+      message: `No places are given for the fixings; they were set at ${places.join(", ")} mm.`,
+      span: design.fixings.written.span,
+    }),
+  ];
 };
 
 const withCutOuts = (
