@@ -1,0 +1,15 @@
+// Text on its way into XML: takes any words, gives characters that no reader can take for markup,
+// in element content as well as between either kind of quotes (XML 1.0, section 2.4).
+
+import { plainText } from "./plain-text.ts";
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  "&": "&amp;",
+  "<": "&lt;",
+  ">": "&gt;",
+  '"': "&quot;",
+  "'": "&#39;",
+};
+
+export const xmlText = (text: string): string =>
+  plainText(text).replaceAll(/[&<>"']/g, (character) => ENTITIES[character] ?? "");
