@@ -57,6 +57,8 @@ function progressWords(): string {
       return `Reading ${now.what} …`;
     case "shown":
       return panels.value.length === 0 ? `${now.what}: no panel in it` : `${now.what} is open`;
+    case "refused":
+      return now.why;
     case "failed":
       return `The program itself has failed: ${now.why}`;
   }

@@ -11,6 +11,7 @@ export type Progress =
   | { readonly kind: "empty" }
   | { readonly kind: "reading"; readonly what: string }
   | { readonly kind: "shown"; readonly what: string }
+  | { readonly kind: "refused"; readonly why: string }
   | { readonly kind: "failed"; readonly why: string };
 
 const reading = signal<DesignReading | null>(null);
@@ -51,6 +52,13 @@ export interface PathedFile {
 /** Files that the user chose or dropped. What is no design file is left aside. */
 export async function openPathed(files: readonly PathedFile[]): Promise<void> {
   const designs = files.filter(({ path }) => /\.(ya?ml|csv)$/i.test(path));
+  if (designs.length === 0) {
+    progress.value = {
+      kind: "refused",
+      why: "None of these is a design file (.yaml) or a list (.csv).",
+    };
+    return;
+  }
   const texts = await Promise.all(
     designs.map(async ({ path, file }): Promise<[string, string]> => [path, await file.text()]),
   );

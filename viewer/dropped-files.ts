@@ -11,7 +11,9 @@ export function takeDrops(): void {
     const entries = [...(event.dataTransfer?.items ?? [])].flatMap(
       (item) => item.webkitGetAsEntry() ?? [],
     );
-    void openEntries(entries);
+    // A drop that does not come from a folder of the system (another program's picture of a file) has no entries.
+    const loose = [...(event.dataTransfer?.files ?? [])].map((file) => ({ path: file.name, file }));
+    void (entries.length > 0 ? openEntries(entries) : openPathed(loose));
   });
 }
 
@@ -22,7 +24,7 @@ async function openEntries(entries: readonly FileSystemEntry[]): Promise<void> {
       ? await entriesIn(first)
       : entries;
   const files = (await Promise.all(roots.map((entry) => filesOf(entry, "")))).flat();
-  if (files.length > 0) await openPathed(files);
+  await openPathed(files);
 }
 
 async function filesOf(entry: FileSystemEntry, folder: string): Promise<readonly PathedFile[]> {

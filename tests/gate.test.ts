@@ -1,0 +1,54 @@
+// The gate is what it says it is: exact versions, one test command everywhere, a closing line that hides nothing.
+
+import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { expect, test, vi } from "vitest";
+import type { TestModule } from "vitest/node";
+import ClosingLine from "./support/closing-line.ts";
+
+const root = dirname(import.meta.dirname);
+const textOf = (path: string): string => readFileSync(join(root, path), "utf8");
+
+test("every dependency is named by one exact version", () => {
+  const { dependencies, devDependencies } = JSON.parse(textOf("package.json"));
+  const versions = Object.entries<string>({ ...dependencies, ...devDependencies });
+  expect(versions.length).toBeGreaterThan(10);
+  expect(versions.filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+});
+
+test("continuous integration runs the test command of the README", () => {
+  expect(textOf("README.md")).toContain("npm ci && npm test");
+  expect(textOf(".ci/run")).toContain("(npm ci && npm test)");
+});
+
+type State = "passed" | "failed" | "skipped" | "pending";
+
+const moduleOf = (states: readonly State[], errors: number): TestModule =>
+  ({
+    errors: () => Array(errors).fill({ message: "could not be loaded" }),
+    children: { allTests: () => states.map((state) => ({ result: () => ({ state }) })) },
+  }) as unknown as TestModule;
+
+function closingLine(modules: readonly TestModule[], unhandled: readonly unknown[]): unknown {
+  const said = vi.spyOn(console, "log").mockImplementation(() => undefined);
+  new ClosingLine().onTestRunEnd(modules, unhandled);
+  const line = said.mock.calls[0]?.[0];
+  said.mockRestore();
+  return line;
+}
+
+test("the closing line counts each test once", () => {
+  const modules = [moduleOf(["passed", "passed", "failed"], 0), moduleOf(["skipped", "passed"], 0)];
+  expect(closingLine(modules, [])).toBe("3 passed, 1 failed, 1 skipped");
+});
+
+test("the closing line counts as failed what never became a test", () => {
+  expect(closingLine([moduleOf([], 1)], [])).toBe("0 passed, 1 failed, 0 skipped");
+  expect(closingLine([moduleOf(["passed"], 0)], ["loose end"])).toBe(
+    "1 passed, 1 failed, 0 skipped",
+  );
+});
+
+test("the closing line does not count an unfinished test as passed", () => {
+  expect(closingLine([moduleOf(["pending"], 0)], [])).toBe("0 passed, 0 failed, 1 skipped");
+});

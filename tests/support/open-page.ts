@@ -1,0 +1,40 @@
+// Opens the built page in the tests' browser and keeps a list of everything that it complained about.
+
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { launchBrowser } from "./browser.ts";
+import { type StaticServer, serveFolder } from "./static-server.ts";
+
+export interface PageStand {
+  readonly browser: Browser;
+  readonly server: StaticServer;
+  readonly close: () => Promise<void>;
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Console errors and warnings, failed requests, exceptions, breaches of the content policy. */
+  readonly complaints: readonly string[];
+}
+
+export async function standOf(folder: string): Promise<PageStand> {
+  const server = await serveFolder(join(import.meta.dirname, "../..", folder));
+  const browser = await launchBrowser();
+  const close = async (): Promise<void> => {
+    await browser.close();
+    await server.close();
+  };
+  return { browser, server, close };
+}
+
+export async function openPage({ browser, server }: PageStand): Promise<OpenPage> {
+  const page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+  });
+  page.on("pageerror", (reason) => complaints.push(reason.message));
+  page.on("requestfailed", (request) => complaints.push(`failed: ${request.url()}`));
+  await page.goto(server.address);
+  return { page, complaints };
+}
