@@ -11,7 +11,7 @@ export interface Command {
   readonly options: readonly OptionRule[];
   /** How many words it takes besides its options. */
   readonly words: { readonly least: number; readonly most: number };
-  readonly run: (input: Arguments, shell: Shell) => Promise<ExitCode>;
+  readonly run: (input: Arguments, shell: Shell) => Promise<ExitCode | WrongUse>;
 }
 
 /** A line of the list: enough for `--help` without loading the command. */
@@ -21,7 +21,13 @@ export interface CommandEntry {
   readonly load: () => Promise<Command>;
 }
 
-/** Thrown by nobody but `wrongUse`: the command was called in a way that it can't serve. */
-export class WrongUse extends Error {}
+/** The command was called in a way that it can't serve. */
+export interface WrongUse {
+  readonly kind: "wrong-use";
+  readonly why: string;
+}
 
-export const wrongUse = (why: string): WrongUse => new WrongUse(why);
+export const wrongUse = (why: string): WrongUse => ({ kind: "wrong-use", why });
+
+export const isWrongUse = (value: object | number): value is WrongUse =>
+  typeof value === "object" && "kind" in value && value.kind === "wrong-use";

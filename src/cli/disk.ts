@@ -10,6 +10,7 @@ import {
   readdirSync,
   readFileSync,
   readlinkSync,
+  readSync,
   realpathSync,
   renameSync,
   rmdirSync,
@@ -26,6 +27,8 @@ export interface Disk {
   readonly list: (folder: string) => readonly string[];
   readonly sizeOf: (path: string) => number;
   readonly read: (path: string) => Uint8Array;
+  /** The first bytes of a file. */
+  readonly readHead: (path: string, most: number) => Uint8Array;
   /** The true place of something that exists, all links followed. */
   readonly truePath: (path: string) => string;
   readonly linkTarget: (path: string) => string;
@@ -43,6 +46,15 @@ export const realDisk: Disk = {
   list: (folder) => readdirSync(folder).sort(),
   sizeOf: (path) => statSync(path).size,
   read: (path) => readFileSync(path),
+  readHead: (path, most) => {
+    const handle = openSync(path, "r");
+    try {
+      const head = new Uint8Array(most);
+      return head.subarray(0, readSync(handle, head, 0, most, 0));
+    } finally {
+      closeSync(handle);
+    }
+  },
   truePath: (path) => realpathSync(path),
   linkTarget: (path) => readlinkSync(path),
   write: (path, bytes) => {

@@ -1,0 +1,101 @@
+// From what a user calls a design (a file, or a folder that holds one) to the file to begin with and its root:
+// the nearest folder upward that holds a console or workshop file, unless `--root` names another.
+
+import { dirname, extname, join, relative, resolve, sep } from "node:path";
+import { utf8Text } from "../pack/utf8.ts";
+import { isWrongUse, type WrongUse, wrongUse } from "./command.ts";
+import type { Disk } from "./disk.ts";
+import { attempt } from "./disk-trouble.ts";
+import { isBelow } from "./is-below.ts";
+
+export interface DesignPlace {
+  /** Absolute, all links followed. */
+  readonly root: string;
+  /** Path of the first file from the root, forward slashes. */
+  readonly entry: string;
+}
+
+export const designPlace = (
+  argument: string,
+  given: { readonly cwd: string; readonly root: string | undefined },
+  disk: Disk,
+): DesignPlace | WrongUse => {
+  const start = entryFile(resolve(given.cwd, argument), argument, disk);
+  const file = isWrongUse(start) ? start : truePath(start.path, argument, disk);
+  if (isWrongUse(file)) return file;
+  const root =
+    given.root === undefined
+      ? { path: nearestRoot(dirname(file.path), disk) }
+      : truePath(resolve(given.cwd, given.root), given.root, disk);
+  if (isWrongUse(root)) return root;
+  return isBelow(root.path, file.path)
+    ? { root: root.path, entry: relative(root.path, file.path).split(sep).join("/") }
+    : wrongUse(`${argument} does not lie below the root ${root.path}.`);
+};
+
+interface Place {
+  readonly path: string;
+}
+
+const entryFile = (path: string, argument: string, disk: Disk): Place | WrongUse => {
+  if (disk.look(path) === "nothing") return wrongUse(`There is no file or folder ${argument}.`);
+  const place = truePath(path, argument, disk);
+  if (isWrongUse(place) || disk.look(place.path) !== "folder") return place;
+  return onlyDesignIn(place.path, argument, disk);
+};
+
+const truePath = (path: string, argument: string, disk: Disk): Place | WrongUse => {
+  const found = attempt(() => disk.truePath(path));
+  return found.kind === "trouble"
+    ? wrongUse(`${argument} can't be used: ${found.why}.`)
+    : { path: found.result };
+};
+
+const onlyDesignIn = (folder: string, argument: string, disk: Disk): Place | WrongUse => {
+  const kinds = kindsIn(folder, disk);
+  for (const kind of ["console", "panel"]) {
+    const found = kinds.filter((file) => file.kind === kind).map(({ name }) => name);
+    const usual = found.find((name) => name === `${kind}.yaml`);
+    const only = usual ?? (found.length === 1 ? found[0] : undefined);
+    if (only !== undefined) return { path: join(folder, only) };
+    if (found.length > 1)
+      return wrongUse(`${argument} holds several ${kind} files; name one: ${found.join(", ")}.`);
+  }
+  return wrongUse(`${argument} holds no console or panel file (YAML with "kind: panel").`);
+};
+
+/** A stray folder of thousands of files is not searched to its end. */
+const MOST_FILES = 200;
+const HEAD = 4096;
+
+const kindsIn = (
+  folder: string,
+  disk: Disk,
+): readonly { readonly name: string; readonly kind: string }[] => {
+  const listed = attempt(() => disk.list(folder));
+  if (listed.kind === "trouble") return [];
+  return listed.result
+    .filter((name) => [".yaml", ".yml"].includes(extname(name)))
+    .slice(0, MOST_FILES)
+    .flatMap((name) => {
+      const head = attempt(() => utf8Text(disk.readHead(join(folder, name), HEAD)));
+      const kind =
+        head.kind === "done" ? /^kind:[ \t]*([a-z]+)/m.exec(head.result)?.[1] : undefined;
+      return kind === undefined ? [] : [{ name, kind }];
+    });
+};
+
+/** Designs are not nested deeper than this below their root. */
+const MOST_LEVELS = 12;
+
+const nearestRoot = (start: string, disk: Disk): string => {
+  let folder = start;
+  for (let level = 0; level < MOST_LEVELS; level++) {
+    if (kindsIn(folder, disk).some(({ kind }) => kind === "console" || kind === "workshop"))
+      return folder;
+    const above = dirname(folder);
+    if (above === folder) break;
+    folder = above;
+  }
+  return start;
+};

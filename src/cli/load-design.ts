@@ -1,0 +1,97 @@
+// Reads the files of a design: the first one, then whatever they name, until no new name comes up.
+// Nothing above the root is read, links included; a file that can't be read is a finding, not an end.
+
+import { join } from "node:path";
+import { includesOf } from "../design/includes.ts";
+import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
+import { OUTSIDE_ROOT, OVERSIZE_FILE, TOO_MANY_FILES, UNREADABLE_FILE } from "./codes.ts";
+import type { DesignPlace } from "./design-argument.ts";
+import type { Disk } from "./disk.ts";
+import { attempt } from "./disk-trouble.ts";
+import { isBelow } from "./is-below.ts";
+
+export interface LoadedDesign extends DesignPlace {
+  /** Text by path from the root. */
+  readonly files: ReadonlyMap<string, string>;
+  readonly findings: readonly Finding[];
+}
+
+/** Larger than any text that the design reader takes, so that its own finding comes first. */
+const MOST_BYTES = 4_000_000;
+const MOST_FILES = 500;
+
+export const loadDesign = (place: DesignPlace, disk: Disk): LoadedDesign => {
+  const files = new Map<string, string>();
+  const findings: Finding[] = [];
+  const seen = new Set([place.entry]);
+  for (const path of seen) {
+    const read = readText(path, place.root, disk);
+    if (read.kind === "absent") continue;
+    if (read.kind === "refused") {
+      findings.push(read.finding);
+      continue;
+    }
+    files.set(path, read.text);
+    for (const include of includesOf(path, read.text)) {
+      if (seen.size < MOST_FILES) seen.add(include);
+      else if (!seen.has(include)) {
+        findings.push(
+          told(
+            TOO_MANY_FILES,
+            path,
+            `more than ${MOST_FILES} files; ${include} and what follows were not read`,
+          ),
+        );
+        return { ...place, files, findings };
+      }
+    }
+  }
+  return { ...place, files, findings };
+};
+
+type ReadText =
+  | { readonly kind: "text"; readonly text: string }
+  /** Whoever named it says so, at the place where it is named. */
+  | { readonly kind: "absent" }
+  | { readonly kind: "refused"; readonly finding: Finding };
+
+const readText = (path: string, root: string, disk: Disk): ReadText => {
+  const place = join(root, path);
+  if (disk.look(place) === "nothing") return { kind: "absent" };
+  const outcome = attempt((): ReadText => {
+    const truePlace = disk.truePath(place);
+    if (!isBelow(root, truePlace))
+      return refused(OUTSIDE_ROOT, path, `${path} is a link that leads out of the design's folder`);
+    if (disk.look(truePlace) !== "file")
+      return refused(UNREADABLE_FILE, path, `${path} is not a file`);
+    const size = disk.sizeOf(truePlace);
+    if (size > MOST_BYTES)
+      return refused(
+        OVERSIZE_FILE,
+        path,
+        `${path} has ${size} bytes, at most ${MOST_BYTES} are read`,
+      );
+    return decoded(path, disk.read(truePlace));
+  });
+  return outcome.kind === "done"
+    ? outcome.result
+    : refused(UNREADABLE_FILE, path, `${path} can't be read: ${outcome.why}`);
+};
+
+const decoded = (path: string, bytes: Uint8Array): ReadText => {
+  try {
+    // The mark at the beginning stays: offsets count it.
+    const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+    return { kind: "text", text: decoder.decode(bytes) };
+  } catch {
+    return refused(UNREADABLE_FILE, path, `${path} is not UTF-8 text`);
+  }
+};
+
+const refused = (code: CodeEntry, path: string, message: string): ReadText => ({
+  kind: "refused",
+  finding: told(code, path, message),
+});
+
+const told = (code: CodeEntry, file: string, message: string): Finding =>
+  finding(code, { message, span: { file, start: 0, end: 0 } });

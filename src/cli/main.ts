@@ -1,0 +1,38 @@
+// The program: the real disk, the real streams, the library beside the bundle. Nothing else is decided here.
+
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { realDisk } from "./disk.ts";
+import { libraryFrom } from "./library-file.ts";
+import { run } from "./run.ts";
+
+const { env, stderr, stdout } = process;
+
+const packageVersion = (): string => {
+  const text = readFileSync(new URL("../../package.json", import.meta.url), "utf8");
+  const found: unknown = JSON.parse(text);
+  return typeof found === "object" && found !== null && "version" in found
+    ? String(found.version)
+    : "unknown";
+};
+
+// A reader that stops reading (`| head`) is no fault of anybody's.
+for (const stream of [stdout, stderr])
+  stream.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+  });
+
+process.exitCode = await run(
+  process.argv.slice(2),
+  {
+    cwd: process.cwd(),
+    disk: realDisk,
+    stdout: (text) => void stdout.write(text),
+    stderr: (text) => void stderr.write(text),
+    colour: stderr.isTTY === true && (env["NO_COLOR"] ?? "") === "",
+    library: () =>
+      libraryFrom(fileURLToPath(new URL("../library.json", import.meta.url)), realDisk),
+    version: packageVersion,
+  },
+  (env["CONSOLEWRIGHT_TRACE"] ?? "") !== "",
+);
