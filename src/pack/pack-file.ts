@@ -11,6 +11,7 @@ export type PackFileKind =
   | "inspection"
   | "measuring-list"
   | "parts-list"
+  | "hand-operations"
   | "readme"
   | "findings"
   | "manifest";

@@ -1,0 +1,40 @@
+// What goes into the making of a panel's pack, and what comes out of it.
+
+import type { Catalogue } from "../catalogue/record.ts";
+import type { PanelDesign } from "../design/panel-design.ts";
+import type { Finding } from "../diagnostics/finding.ts";
+import type { PaperName } from "../export/paper.ts";
+import type { ProcessColours } from "../export/process-colours.ts";
+import type { InspectionRow } from "../inspection/row.ts";
+import type { PanelLayout } from "../layout/panel-layout.ts";
+import type { Lettering } from "../lettering/lettering.ts";
+import type { SheetPart } from "../parts/sheet-part.ts";
+import type { PackFile } from "./pack-file.ts";
+
+export interface PanelForPack {
+  readonly design: PanelDesign;
+  readonly layout: PanelLayout;
+  readonly sheetParts: readonly SheetPart[];
+  readonly findings: readonly Finding[];
+  readonly catalogue: Catalogue;
+  readonly lettering: Lettering;
+  readonly colours: ProcessColours;
+  readonly paper: PaperName;
+  /** The design's texts by path: findings in the pack say their lines. */
+  readonly texts: ReadonlyMap<string, string>;
+}
+
+export interface PackOptions {
+  /** `fascia`: the cut files, their key and inspection; no drawings and no papers. */
+  readonly only: "everything" | "fascia";
+  /** Adds a set of cut files for a test in cardboard. */
+  readonly card: boolean;
+}
+
+export interface PanelPack {
+  /** In the order of the manifest, which is the last of them. */
+  readonly files: readonly PackFile[];
+  readonly inspection: readonly InspectionRow[];
+  /** Faults: the pack must not be written. */
+  readonly findings: readonly Finding[];
+}
