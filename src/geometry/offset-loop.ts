@@ -1,0 +1,144 @@
+// A loop's edges moved sideways, joined again and proved: the result is one simple loop, runs the same way, and keeps
+// its distance from the source. Used by offsetContour, and by the inset of letters, which lets tight arcs go.
+
+import { arcBulge } from "./arc.ts";
+import { containsPoint } from "./containment.ts";
+import { type Loop, loop, type Point, type Vertex, vertex } from "./contour.ts";
+import { pointToContour } from "./distance.ts";
+import { pointAlong } from "./edge.ts";
+import { type Edge, edgesOf } from "./edges.ts";
+import { contourArea } from "./measure.ts";
+import { decimal } from "./number.ts";
+import { type Joint, jointOf, type MovedEdge, movedEdge, type OffsetJoin } from "./offset-joint.ts";
+import { pointDistance } from "./point.ts";
+import { loopFaults } from "./simple.ts";
+import { offsetNoise, samePlace } from "./tolerance.ts";
+
+export interface OffsetOptions {
+  readonly join: OffsetJoin;
+  /** What becomes of edges that the offset leaves no room for. */
+  readonly lostEdges: "refused" | "left-out";
+}
+
+export type LoopOffset =
+  | { readonly kind: "offset"; readonly loop: Loop }
+  | { readonly kind: "refused"; readonly why: string };
+
+export const offsetLoop = (shape: Loop, distance: number, options: OffsetOptions): LoopOffset => {
+  const pointless = edgesOf(shape).find(({ from, to }) => pointDistance(from, to) <= samePlace);
+  if (pointless !== undefined) return refusedAt(pointless.from, "an edge has no length");
+  const moved = edgesMoved(shape, distance);
+  const lost = moved.find(({ edge }) => edge.kind === "arc" && edge.radius < -samePlace);
+  if (lost !== undefined && options.lostEdges === "refused")
+    return refusedAt(
+      lost.source.from,
+      `an arc tighter than ${decimal(Math.abs(distance), 4)} mm leaves no room`,
+    );
+  const kept = moved.filter(({ edge }) => edge.kind === "line" || edge.radius > samePlace);
+  const run = joinedRun(kept, asideOf(shape, distance), options);
+  return run.kind === "refused" ? run : proved(run.loop, shape, { distance, join: options.join });
+};
+
+const edgesMoved = (shape: Loop, distance: number): readonly MovedEdge[] => {
+  const aside = asideOf(shape, distance);
+  return edgesOf(shape).map((edge) => movedEdge(edge, aside));
+};
+
+/** Outward is to the right of a loop that runs counter-clockwise. */
+const asideOf = (shape: Loop, distance: number): number =>
+  contourArea(shape) < 0 ? -distance : distance;
+
+const refusedAt = (at: Point, why: string): LoopOffset => ({
+  kind: "refused",
+  why: `${why} at ${decimal(at.x, 3)}, ${decimal(at.y, 3)}`,
+});
+
+/** Passes in which edges that run backwards are left out, before the outline is given up. */
+const mostPasses = 6;
+
+const joinedRun = (
+  edges: readonly MovedEdge[],
+  aside: number,
+  { join, lostEdges }: OffsetOptions,
+): LoopOffset => {
+  let kept = edges;
+  for (let pass = 0; pass < mostPasses; pass += 1) {
+    if (kept.length < 2) return { kind: "refused", why: "the outline closes up" };
+    const joints = jointsOf(kept, aside, join);
+    const unjoined = joints.indexOf(null);
+    if (unjoined >= 0) return refusedAt(kept[unjoined]!.source.to, "the moved edges do not meet");
+    const found = joints.filter((joint) => joint !== null);
+    const collapsed = kept.map((edge, index) => hasCollapsed(edge, index, found));
+    const first = collapsed.indexOf(true);
+    if (first < 0) return { kind: "offset", loop: loop(verticesOf(kept, found)) };
+    if (lostEdges === "refused") return refusedAt(kept[first]!.source.from, "an edge closes up");
+    kept = kept.filter((_, index) => !collapsed[index]);
+  }
+  return { kind: "refused", why: "too many edges close up" };
+};
+
+/** Joint i is at the end of edge i. */
+const jointsOf = (
+  kept: readonly MovedEdge[],
+  aside: number,
+  join: OffsetJoin,
+): readonly (Joint | null)[] =>
+  kept.map((before, index) =>
+    jointOf({ before, after: kept[(index + 1) % kept.length]!, aside, join }),
+  );
+
+const startOf = (index: number, joints: readonly Joint[]): Point =>
+  joints[(index + joints.length - 1) % joints.length]!.leave;
+
+/** Nothing is left of the edge, or its ends have passed one another. */
+const hasCollapsed = ({ edge }: MovedEdge, index: number, joints: readonly Joint[]): boolean => {
+  const from = startOf(index, joints);
+  const to = joints[index]!.arrive;
+  if (edge.kind === "line") {
+    const ahead =
+      (to.x - from.x) * (edge.to.x - edge.from.x) + (to.y - from.y) * (edge.to.y - edge.from.y);
+    return ahead <= 0 || pointDistance(from, to) <= samePlace;
+  }
+  const sweep = Math.abs(arcBulge(edge.centre, from, to, edge.turnsLeft));
+  const sourceSweep = Math.abs(arcBulge(edge.centre, edge.from, edge.to, edge.turnsLeft));
+  if (pointDistance(from, to) <= samePlace && sourceSweep < 1) return true;
+  // tan of a quarter of what the sweep has grown by: above 1 it has jumped by more than half a turn.
+  return (sweep - sourceSweep) / (1 + sweep * sourceSweep) > 1;
+};
+
+const verticesOf = (kept: readonly MovedEdge[], joints: readonly Joint[]): readonly Vertex[] =>
+  kept.flatMap(({ edge }, index) => {
+    const from = startOf(index, joints);
+    const { arrive, bulge } = joints[index]!;
+    const own = edge.kind === "line" ? 0 : arcBulge(edge.centre, from, arrive, edge.turnsLeft);
+    const start = vertex(from.x, from.y, own);
+    return bulge === 0 ? [start] : [start, vertex(arrive.x, arrive.y, bulge)];
+  });
+
+interface Asked {
+  readonly distance: number;
+  readonly join: OffsetJoin;
+}
+
+/** Edges that moved well one by one may still have moved into one another: then the loop shows it. */
+const proved = (moved: Loop, source: Loop, asked: Asked): LoopOffset => {
+  const fault = loopFaults(moved)[0];
+  if (fault !== undefined) return refusedAt(fault.at, "the moved outline meets itself");
+  if (contourArea(moved) > 0 !== contourArea(source) > 0)
+    return { kind: "refused", why: "the outline turns inside out" };
+  const stray = edgesOf(moved).find((edge) => !hasKeptDistance(edge, source, asked));
+  return stray === undefined
+    ? { kind: "offset", loop: moved }
+    : refusedAt(stray.from, "the moved outline comes too near to its source");
+};
+
+/** A mitred corner may lie further out than the distance asked; nothing may lie nearer. */
+const hasKeptDistance = (edge: Edge, source: Loop, { distance, join }: Asked): boolean => {
+  const wanted = Math.abs(distance);
+  const middle = pointAlong(edge, 1 / 2);
+  const away = pointToContour(middle, source).gap;
+  if (away < wanted - offsetNoise) return false;
+  if (join === "round" && away > wanted + offsetNoise) return false;
+  if (pointToContour(edge.from, source).gap < wanted - offsetNoise) return false;
+  return containsPoint(source, middle) === distance < 0;
+};
