@@ -1,0 +1,153 @@
+// Fields for lengths. A length is an exact fraction until it is rounded, once, to a nanometre,
+// so that 5 3/4 in and 146.05 mm are the same number.
+
+import type { CodeEntry } from "../diagnostics/finding.ts";
+import { decimal } from "../geometry/number.ts";
+import { type Mm, mm } from "../geometry/quantity.ts";
+import { VALUE_CODES } from "./codes-of-values.ts";
+import { type Field, mapped, type Reading, unread } from "./field.ts";
+import { lookAlike } from "./look-alikes.ts";
+import { type Bounds, bounded, numberReading, refused, schemaBounds } from "./number-reading.ts";
+import { numberText, type Rational, roundedTo } from "./number-text.ts";
+import { scalarField } from "./scalar-field.ts";
+import { replacement, type Source, shortened } from "./source.ts";
+import type { ScalarNode } from "./text-node.ts";
+import type { Length } from "./written.ts";
+
+/** A length with the unit that it was written in; of any sign where no bounds are given. */
+export const length = (what: string, bounds: Bounds = {}): Field<Length> =>
+  scalarField({
+    what,
+    schema: {
+      anyOf: [
+        { type: "number", ...schemaBounds(bounds) },
+        { type: "string", pattern: LENGTH_PATTERN },
+      ],
+      description: `${what}. Millimetres, or with a unit: 12.5 mm, 1.2 cm, 3/8 in, 5 3/4 in.`,
+    },
+    parse: (node, source) => lengthReading(node, source, { bounds, code: VALUE_CODES.notALength }),
+  });
+
+/** A length as plain millimetres. */
+export const millimetres = (what: string, bounds: Bounds = {}): Field<Mm> =>
+  mapped(length(what, bounds), (value) => value.mm);
+
+/** Millimetres above zero. */
+export const someMillimetres = (what: string): Field<Mm> => millimetres(what, { above: 0 });
+
+/** Millimetres from zero up. */
+export const noOrSomeMillimetres = (what: string): Field<Mm> => millimetres(what, { least: 0 });
+
+export const LENGTH_PATTERN =
+  '^[+-]?([0-9]*\\.?[0-9]+ ?(mm|cm|m|in|")?|([0-9]+[ -])?[0-9]+/[0-9]+ ?(mm|cm|m|in|"))$';
+
+export interface LengthRules {
+  readonly bounds: Bounds;
+  /** What to say where it is no length at all. */
+  readonly code: CodeEntry;
+}
+
+export const lengthReading = (
+  node: ScalarNode,
+  source: Source,
+  { bounds, code }: LengthRules,
+): Reading<Length> => {
+  const { figures, unit } = parts(node.text.trim());
+  const known = UNITS[unit];
+  if (known === undefined) {
+    return unknownUnit(node, source, unit);
+  }
+  return numberReading(node, source, {
+    figures,
+    code,
+    expected: `${EXPECTED[code.code] ?? "a length"}; write it like 12.5 mm or 3/8 in`,
+    build: (value) =>
+      value.fraction && unit === ""
+        ? fractionAlone(node, source, value)
+        : builtLength(node, value, { bounds, known }),
+  });
+};
+
+const EXPECTED: Readonly<Record<string, string>> = {
+  [VALUE_CODES.notASize.code]: "a length or a count like 11 modules",
+};
+
+interface Unit {
+  readonly unit: Length["unit"];
+  /** Millimetres in it, as numerator and denominator. */
+  readonly mm: readonly [bigint, bigint];
+}
+
+/** Asked only for what `parts` gives, a unit of this list or one that is not known. */
+const UNITS: Readonly<Partial<Record<string, Unit>>> = Object.assign(Object.create(null), {
+  "": { unit: "mm", mm: [1n, 1n] },
+  mm: { unit: "mm", mm: [1n, 1n] },
+  cm: { unit: "cm", mm: [10n, 1n] },
+  m: { unit: "m", mm: [1000n, 1n] },
+  // The inch is 25.4 mm exactly (ISO 80000-3:2019, Annex; international yard and pound agreement of 1959).
+  in: { unit: "in", mm: [127n, 5n] },
+  '"': { unit: "in", mm: [127n, 5n] },
+});
+
+/** Splits the unit off a number; a text that is no number with a unit stays whole. */
+const parts = (text: string): { readonly figures: string; readonly unit: string } => {
+  const split =
+    text.length > LONGEST_WRITTEN ? null : /^(.*?[\d.,])\s*([a-zA-Z"'µμ%]+)$/s.exec(text);
+  const [, figures = text, unit = ""] = split ?? [];
+  return numberText(figures).kind === "number" || Object.hasOwn(UNITS, unit)
+    ? { figures, unit }
+    : { figures: text, unit: "" };
+};
+
+/** A longer text is no length; taking it apart would only cost time. */
+const LONGEST_WRITTEN = 60;
+
+/** Whole units of 1 nm in a millimetre: the one rounding of the program. */
+const NANOMETRES = 1_000_000n;
+
+/** Nothing in a console is longer than 100 m; larger numbers are slips of the decimal point. */
+const LONGEST = 100_000;
+
+const builtLength = (
+  node: ScalarNode,
+  value: Rational,
+  { bounds, known }: { readonly bounds: Bounds; readonly known: Unit },
+): Reading<Length> => {
+  const exact = {
+    ...value,
+    numerator: value.numerator * known.mm[0],
+    denominator: value.denominator * known.mm[1],
+  };
+  const within = bounded(node, roundedTo(exact, NANOMETRES), {
+    bounds: { least: -LONGEST, most: LONGEST, ...bounds },
+    unit: " mm",
+  });
+  return within.kind === "read"
+    ? { ...within, value: { kind: "length", mm: mm(within.value), unit: known.unit } }
+    : within;
+};
+
+const unknownUnit = (node: ScalarNode, source: Source, unit: string): Reading<never> => {
+  const other = lookAlike(node, source);
+  if (other !== null) {
+    return unread(node, other);
+  }
+  const said = /^(?:thou|mil|mils)$/i.test(unit)
+    ? "a thousandth of an inch is written as 0.001 in"
+    : 'lengths take mm, cm, m, in or "';
+  return refused(node, VALUE_CODES.unknownUnit, {
+    said: `the unit ${shortened(unit)} is not known here; ${said}`,
+  });
+};
+
+const fractionAlone = (node: ScalarNode, source: Source, value: Rational): Reading<never> => {
+  const metric = `${decimal(roundedTo(value, NANOMETRES), 6)} mm`;
+  const inches = `${node.text.trim()} in`;
+  return refused(node, VALUE_CODES.fractionWithoutUnit, {
+    said: `${shortened(node.text)} has no unit; write ${metric} or ${inches}`,
+    remedies: [metric, inches].map((meant) => ({
+      title: `write ${meant}`,
+      edits: [replacement(source, node.span, meant)],
+    })),
+  });
+};

@@ -1,0 +1,87 @@
+// Fields for angles, bare numbers and counts.
+
+import { type Degrees, degrees } from "../geometry/quantity.ts";
+import { VALUE_CODES } from "./codes-of-values.ts";
+import type { Field, Reading } from "./field.ts";
+import { type Bounds, bounded, numberReading, refused, schemaBounds } from "./number-reading.ts";
+import { numberText, roundedTo } from "./number-text.ts";
+import { scalarField } from "./scalar-field.ts";
+import { type Source, shortened } from "./source.ts";
+import type { ScalarNode } from "./text-node.ts";
+
+/** Degrees: `15`, `15 deg`, `15°`. */
+export const angle = (what: string, bounds: Bounds = {}): Field<Degrees> =>
+  scalarField({
+    what,
+    schema: {
+      anyOf: [
+        { type: "number", ...schemaBounds(bounds) },
+        { type: "string", pattern: "^[+-]?[0-9]*\\.?[0-9]+ ?(deg|°)?$" },
+      ],
+      description: `${what}. Degrees: 15, 15 deg or 15°.`,
+    },
+    parse: (node, source) => angleReading(node, source, bounds),
+  });
+
+/** A bare number with a point as decimal mark and no unit. */
+export const number = (what: string, bounds: Bounds = {}): Field<number> =>
+  scalarField({
+    what,
+    schema: { type: "number", ...schemaBounds(bounds), description: what },
+    parse: (node, source) =>
+      numberReading(node, source, {
+        figures: node.text.trim(),
+        code: VALUE_CODES.notANumber,
+        expected: "a number; write it like 12.5, without a unit",
+        build: (value) =>
+          bounded(node, roundedTo(value, DECIMALS), {
+            bounds: { least: -LARGEST, most: LARGEST, ...bounds },
+            unit: "",
+          }),
+      }),
+  });
+
+/** A whole number. */
+export const count = (what: string, { least = 0, most = 9999 }: Bounds = {}): Field<number> =>
+  scalarField({
+    what,
+    schema: { type: "integer", minimum: least, maximum: most, description: what },
+    parse: (node) =>
+      /^-?\d{1,9}$/.test(node.text)
+        ? bounded(node, Number(node.text), { bounds: { least, most }, unit: "" })
+        : refused(node, VALUE_CODES.notACount, {
+            said: `${shortened(node.text)} is not a whole number; write it like 4`,
+          }),
+  });
+
+/** Bare numbers and angles keep nine decimals. */
+const DECIMALS = 1_000_000_000n;
+const LARGEST = 1e9;
+
+const angleReading = (node: ScalarNode, source: Source, bounds: Bounds): Reading<Degrees> => {
+  const text = node.text.trim();
+  const split =
+    text.length > LONGEST_WRITTEN ? null : /^(.*?[\d.,])\s*(°|[a-zA-Z"']+)$/s.exec(text);
+  const [, figures = text, unit = ""] = split ?? [];
+  const known = unit === "deg" || unit === "°" || unit === "";
+  if (!known && numberText(figures).kind === "number") {
+    return refused(node, VALUE_CODES.unknownUnit, {
+      said: `the unit ${shortened(unit)} is not known here; angles take deg or °`,
+    });
+  }
+  const reading = numberReading(node, source, {
+    figures: known ? figures : text,
+    code: VALUE_CODES.notAnAngle,
+    expected: "an angle; write it like 15 deg",
+    build: (value) =>
+      bounded(node, roundedTo(value, DECIMALS), {
+        bounds: { least: -FULL_TURN, most: FULL_TURN, ...bounds },
+        unit: "°",
+      }),
+  });
+  return reading.kind === "read" ? { ...reading, value: degrees(reading.value) } : reading;
+};
+
+const FULL_TURN = 360;
+/** A longer text is no angle; taking it apart would only cost time. */
+const LONGEST_WRITTEN = 60;

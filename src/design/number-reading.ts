@@ -1,0 +1,118 @@
+// What all fields of numbers share: the words for what is wrong with a number, its bounds, and the refusal itself.
+
+import { type CodeEntry, finding, type Remedy } from "../diagnostics/finding.ts";
+import { decimal } from "../geometry/number.ts";
+import { TEXT_CODES } from "./codes-of-text.ts";
+import { VALUE_CODES } from "./codes-of-values.ts";
+import { type Reading, read, unread } from "./field.ts";
+import type { JsonSchema } from "./json-schema.ts";
+import { lookAlike } from "./look-alikes.ts";
+import { type NumberFault, numberText, type Rational } from "./number-text.ts";
+import { replacement, type Source, shortened } from "./source.ts";
+import { about, type ScalarNode } from "./text-node.ts";
+
+/** Bounds of what makes sense. `least` and `most` may be reached, `above` not. */
+export interface Bounds {
+  readonly least?: number;
+  readonly most?: number;
+  readonly above?: number;
+}
+
+export interface NumberParts<Value> {
+  /** The figures without their unit. */
+  readonly figures: string;
+  readonly code: CodeEntry;
+  /** "a length; write it like 12.5 mm" */
+  readonly expected: string;
+  readonly build: (value: Rational) => Reading<Value>;
+}
+
+export const numberReading = <Value>(
+  node: ScalarNode,
+  source: Source,
+  parts: NumberParts<Value>,
+): Reading<Value> => {
+  const parsed = numberText(parts.figures);
+  if (parsed.kind === "number") {
+    return parts.build(parsed.value);
+  }
+  const other = lookAlike(node, source);
+  return other === null
+    ? numberRefused(node, source, { why: parsed.why, parts })
+    : unread(node, other);
+};
+
+export interface Refusal {
+  readonly said: string;
+  readonly remedies?: readonly Remedy[];
+}
+
+export const refused = (
+  node: ScalarNode,
+  code: CodeEntry,
+  { said, remedies = [] }: Refusal,
+): Reading<never> =>
+  unread(node, finding(code, { message: `${about(node)}${said}`, span: node.span, remedies }));
+
+/** The value, or a finding where it lies outside its bounds. `unit` is written behind the numbers. */
+export const bounded = (
+  node: ScalarNode,
+  value: number,
+  { bounds, unit }: { readonly bounds: Bounds; readonly unit: string },
+): Reading<number> => {
+  const { least, most, above } = bounds;
+  const written = (limit: number): string => `${decimal(limit, 6)}${unit}`;
+  const said =
+    above !== undefined && value <= above
+      ? `must be more than ${written(above)}`
+      : least !== undefined && value < least
+        ? `must be at least ${written(least)}`
+        : most !== undefined && value > most
+          ? `must be at most ${written(most)}`
+          : null;
+  return said === null
+    ? read(value, node)
+    : refused(node, VALUE_CODES.outOfRange, { said: `${shortened(node.text)} ${said}` });
+};
+
+export const schemaBounds = ({ least, most, above }: Bounds): JsonSchema => {
+  const minimum = least ?? above;
+  return {
+    ...(minimum === undefined ? {} : { minimum }),
+    ...(most === undefined ? {} : { maximum: most }),
+  };
+};
+
+const numberRefused = <Value>(
+  node: ScalarNode,
+  source: Source,
+  { why, parts }: { readonly why: NumberFault; readonly parts: NumberParts<Value> },
+): Reading<never> => {
+  const is = shortened(node.text);
+  const instead = (figures: string): Remedy => {
+    const meant = node.text.replace(parts.figures, figures);
+    return { title: `write ${meant}`, edits: [replacement(source, node.span, meant)] };
+  };
+  switch (why.kind) {
+    case "comma": {
+      const remedy = instead(why.meant);
+      const said = `${is} has a decimal comma; ${remedy.title}`;
+      return refused(node, TEXT_CODES.commaInNumber, { said, remedies: [remedy] });
+    }
+    case "exponent":
+      return refused(node, VALUE_CODES.exponent, {
+        said: `${is} is written with an exponent; write the number out`,
+        remedies: why.meant === null ? [] : [instead(why.meant)],
+      });
+    case "not-finite":
+      return refused(node, VALUE_CODES.notFinite, {
+        said: `${is} is not a number that can be made`,
+      });
+    case "zero-denominator":
+      return refused(node, VALUE_CODES.notFinite, { said: `${is} divides by zero` });
+    case "too-long":
+      return refused(node, VALUE_CODES.outOfRange, { said: `${is} has too many figures` });
+    case "none":
+      return refused(node, parts.code, { said: `${is} is not ${parts.expected}` });
+  }
+};

@@ -1,0 +1,72 @@
+// Fields for sizes that may be counted in the mount's own pitch: `11 modules`, `3 U`, `42 HP`.
+
+import { VALUE_CODES } from "./codes-of-values.ts";
+import type { Field, Reading } from "./field.ts";
+import { LENGTH_PATTERN, lengthReading } from "./length-fields.ts";
+import { bounded, refused } from "./number-reading.ts";
+import { scalarField } from "./scalar-field.ts";
+import { shortened } from "./source.ts";
+import type { ScalarNode } from "./text-node.ts";
+import type { Pitches, Size } from "./written.ts";
+
+/** A length above zero, or a count of pitches. */
+export const size = (what: string): Field<Size> =>
+  scalarField<Size>({
+    what,
+    schema: {
+      anyOf: [
+        { type: "number", minimum: 0 },
+        { type: "string", pattern: LENGTH_PATTERN },
+        { type: "string", pattern: PITCHES_PATTERN },
+      ],
+      description: `${what}. A length, or a count: 11 modules, 3 U, 42 HP.`,
+    },
+    parse: (node, source) =>
+      pitchesReading(node) ??
+      lengthReading(node, source, { bounds: { above: 0 }, code: VALUE_CODES.notASize }),
+  });
+
+/** A count of pitches and nothing else. */
+export const pitches = (what: string): Field<Pitches> =>
+  scalarField({
+    what,
+    schema: { type: "string", pattern: PITCHES_PATTERN, description: what },
+    parse: (node) =>
+      pitchesReading(node) ??
+      refused(node, VALUE_CODES.notASize, {
+        said: `${shortened(node.text)} is not a count; write it like 11 modules, 3 U or 42 HP`,
+      }),
+  });
+
+const PITCHES_PATTERN = "^[0-9]+ ?(modules?|U|HP)$";
+
+/** null where the text does not end with a pitch's word. */
+const pitchesReading = (node: ScalarNode): Reading<Pitches> | null => {
+  const [, figures = "", word = ""] = /^(\S+?)\s*(modules?|U|HP)$/.exec(node.text.trim()) ?? [];
+  const unit = UNITS[word];
+  if (unit === undefined) {
+    return null;
+  }
+  if (!/^\d{1,6}$/.test(figures)) {
+    return refused(node, VALUE_CODES.notACount, {
+      said: `${shortened(node.text)} is not a whole number of ${unit}`,
+    });
+  }
+  const within = bounded(node, Number(figures), {
+    bounds: { least: 1, most: MOST_PITCHES },
+    unit: ` ${unit}`,
+  });
+  return within.kind === "read"
+    ? { ...within, value: { kind: "pitches", count: within.value, unit } }
+    : within;
+};
+
+const UNITS: Readonly<Record<string, Pitches["unit"]>> = {
+  module: "modules",
+  modules: "modules",
+  U: "U",
+  HP: "HP",
+};
+
+/** Ten metres of console rail; more is a slip. */
+const MOST_PITCHES = 1000;
