@@ -34,12 +34,15 @@ export const loopFaults = (contour: Contour): readonly OutlineFault[] => {
 /** Faults of the outline and of each hole, then holes that leave the outline or come upon one another. */
 export const regionFaults = (region: Region): readonly OutlineFault[] => {
   const own = [region.outline, ...region.holes].flatMap(loopFaults);
-  if (own.length > 0) return own;
-  return region.holes.flatMap((hole, index) => [
+  return own.length > 0 ? own : holeFaultsOf(region);
+};
+
+/** Holes that leave the outline or come upon one another, where each of them is simple. */
+export const holeFaultsOf = (region: Region): readonly OutlineFault[] =>
+  region.holes.flatMap((hole, index) => [
     ...outlineFaultsOf(region.outline, hole),
     ...region.holes.slice(index + 1).flatMap((other) => holeFaults(hole, other)),
   ]);
-};
 
 const numberFaults = (contour: Contour): readonly OutlineFault[] => {
   const numbers =
