@@ -1,0 +1,61 @@
+// A panel's pack: every file with its name and bytes, in order, with the inspection of what will be cut.
+// The same panel gives the same bytes on every run. A fault among its findings means that it must not be written.
+
+import type { Span } from "../diagnostics/finding.ts";
+import type { SheetPart } from "../parts/sheet-part.ts";
+import { cardParts } from "./card-parts.ts";
+import { colourKey } from "./colour-key.ts";
+import { cutFilesOf } from "./cut-files.ts";
+import { drawingFiles } from "./drawing-files.ts";
+import { findingsPaper } from "./findings-paper.ts";
+import { handOperationsPaper } from "./hand-operations.ts";
+import { inspectionPapers } from "./inspection-papers.ts";
+import { manifestFile, manifestOf } from "./manifest.ts";
+import { measuringListPaper } from "./measuring-list.ts";
+import type { PackFile } from "./pack-file.ts";
+import { packReadme } from "./pack-readme.ts";
+import type { PackOptions, PanelForPack, PanelPack } from "./panel-pack.ts";
+import { partHash } from "./part-hash.ts";
+import { partsListPapers } from "./parts-list.ts";
+
+export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPack => {
+  const cut = panel.sheetParts.map((part) => partFiles(panel, part, "cut"));
+  const card = options.card ? cardParts(panel).map((part) => partFiles(panel, part, "card")) : [];
+  const inspection = [...cut, ...card].flatMap((pack) => pack.inspection);
+  const cutFiles = [...cut, ...card].flatMap(({ files }) => files);
+  const files = [
+    ...cutFiles,
+    ...(cutFiles.length === 0 ? [] : [colourKey(panel.colours)]),
+    ...inspectionPapers(inspection),
+    ...(options.only === "fascia" ? [] : papers(panel)),
+  ];
+  const withReadme = options.only === "fascia" ? files : [packReadme(panel, files), ...files];
+  const manifest = manifestOf(panel.design, withReadme, panel.sheetParts.map(partHash));
+  return {
+    files: [...withReadme, manifestFile(manifest)],
+    inspection,
+    findings: [...cut, ...card].flatMap(({ findings }) => findings),
+  };
+};
+
+const papers = (panel: PanelForPack): readonly PackFile[] => {
+  const byHand = handOperationsPaper(panel.sheetParts);
+  return [
+    ...drawingFiles(panel),
+    measuringListPaper(panel),
+    ...partsListPapers(panel),
+    ...(byHand === null ? [] : [byHand]),
+    findingsPaper(panel.findings, panel.texts),
+  ];
+};
+
+const partFiles = (panel: PanelForPack, part: SheetPart, folder: "cut" | "card"): PanelPack =>
+  cutFilesOf(part, {
+    folder,
+    colours: panel.colours,
+    title: folder === "card" ? "Card test" : `Revision ${panel.design.revision}`,
+    span: layerSpan(panel, part.layer),
+  });
+
+const layerSpan = ({ design }: PanelForPack, layer: string): Span =>
+  design.stack.find(({ id }) => id === layer)?.written.span ?? design.written.span;
