@@ -1,0 +1,34 @@
+// How far a reading may be from what it must be, by kind of reading, each with its reason. Millimetres.
+
+/** Promise of the files: every hole, size and place within a thousandth. Files carry 0.0001. */
+export const placeAllowance = 0.001;
+
+/** Area may be off by half the size allowance along the whole line: what a line moved by that much would give. */
+export const areaAllowance = (length: number): number => (length * placeAllowance) / 2 + 1e-4;
+
+/**
+ * Engraved areas are inset by polygon arithmetic with arcs put back afterwards: its line may stray by this much.
+ * A fifteenth of a 0.15 mm spot, unseen on a legend.
+ */
+export const engravedAllowance = 0.01;
+
+/** Ends that lie nearer than this are joined: a last digit of the file (0.0001) on each side. */
+export const closedGap = 0.0003;
+
+/** One kerf holds for the whole file: readings from single lines agree this closely. */
+export const kerfAllowance = 0.001;
+
+/** Layers laid on each other: what a dowel with its running fit holds in register. */
+export const registerAllowance = 0.05;
+
+/** A mirrored reading must fit better by this much a line, on average, before a file is called mirrored. */
+export const mirrorMargin = 0.02;
+
+/** A whole-file scale is named where sizes agree with it to one part in a thousand. */
+export const scaleAgreement = 0.001;
+
+/** An edge that turns by less than this at a corner runs on smoothly: sine of half a degree. */
+export const smoothSine = 0.0087;
+
+/** Area of engraving: its line may wander by a fiftieth of a spot on the whole, more only here and there. */
+export const engravedAreaAllowance = (length: number): number => length * 0.003 + 0.001;

@@ -1,0 +1,83 @@
+// How a drawn line runs beside an expected one: the distance from points along it to the nearest expected edge. This is
+// what an offset is by definition, so it judges any shape without making an offset of its own.
+
+import { type Point, point } from "../geometry/contour.ts";
+import type { Extent } from "../geometry/extent.ts";
+import { placeAllowance } from "./allowance.ts";
+import { pointAlong, tangentAt } from "./edge.ts";
+import { distanceToEdges } from "./loop.ts";
+import type { Edge } from "./read-file.ts";
+
+export interface RunBeside {
+  /** The usual distance: the median of all points. */
+  readonly offset: number;
+  /** Largest departure from it. */
+  readonly spread: number;
+}
+
+/** `shift` is taken off the drawn line first: form is judged apart from place. */
+export const runBeside = (
+  line: readonly Edge[],
+  expected: readonly Edge[],
+  probing: { readonly parts: readonly number[]; readonly shift: Point },
+): RunBeside => {
+  const places = line.flatMap((edge) =>
+    probing.parts.map((part) => {
+      const at = pointAlong(edge, part);
+      return point(at.x - probing.shift.x, at.y - probing.shift.y);
+    }),
+  );
+  const distances = places.map((place) => distanceToEdges(expected, place));
+  const offset = median(distances);
+  let spread = 0;
+  for (const [index, distance] of distances.entries()) {
+    const departs = Math.abs(distance - offset);
+    if (departs <= spread || isMitre(expected, places[index]!, { distance, offset })) continue;
+    spread = departs;
+  }
+  return { offset, spread };
+};
+
+/** Every part of the line: for cuts, of which a file holds a hundred. */
+export const CLOSE_PROBING: readonly number[] = [0, 0.25, 0.5, 0.75, 1];
+
+/** Its corners and middles: for letters, of which it holds thousands of edges. */
+export const WIDE_PROBING: readonly number[] = [0, 0.5];
+
+export const shiftOfBox = (drawn: Extent, expected: Extent): Point =>
+  point(
+    (drawn.minX + drawn.maxX - expected.minX - expected.maxX) / 2,
+    (drawn.minY + drawn.maxY - expected.minY - expected.maxY) / 2,
+  );
+
+const median = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
+
+/** A mitre at a sharp corner leaves the line at most this many offsets away (60 degrees between the edges). */
+const LONGEST_MITRE = 2;
+
+/**
+ * A line that passes a sharp corner may run on straight, beside the edges made longer, until both meet: the part
+ * comes out the same, because the beam rounds nothing that it does not touch.
+ */
+const isMitre = (
+  expected: readonly Edge[],
+  place: Point,
+  run: { readonly distance: number; readonly offset: number },
+): boolean =>
+  run.distance > run.offset &&
+  run.distance <= LONGEST_MITRE * run.offset + placeAllowance &&
+  expected.some(
+    (edge) => Math.abs(distanceToRunOut(edge, place) - run.offset) <= placeAllowance / 2,
+  );
+
+/** Distance to the edge made longer: a line endless, an arc the whole circle. */
+const distanceToRunOut = (edge: Edge, place: Point): number => {
+  if (edge.kind === "arc") {
+    const x = place.x - edge.centre.x;
+    const y = place.y - edge.centre.y;
+    return Math.abs(Math.sqrt(x * x + y * y) - edge.radius);
+  }
+  const along = tangentAt(edge, "from");
+  return Math.abs((place.x - edge.from.x) * along.y - (place.y - edge.from.y) * along.x);
+};

@@ -1,0 +1,66 @@
+// Loops of edges as the inspection measures them: box, area, length, and how far apart two loops run.
+
+import { type Contour, type Point, point } from "../geometry/contour.ts";
+import { type Extent, joinedExtent } from "../geometry/extent.ts";
+import {
+  between,
+  distanceToEdge,
+  edgeExtent,
+  edgeLength,
+  edgeOfCircle,
+  edgeSweptArea,
+  edgesOfVertices,
+  pointAlong,
+} from "./edge.ts";
+import type { Edge, ReadLoop } from "./read-file.ts";
+
+/** A run of edges as a loop; null where there are none. */
+export const loopOfEdges = (edges: readonly Edge[]): ReadLoop | null => {
+  const first = edges[0];
+  const last = edges[edges.length - 1];
+  if (first === undefined || last === undefined) return null;
+  return {
+    edges,
+    gap: between(last.to, first.from),
+    chains: 1,
+    box: edges.map(edgeExtent).reduce(joinedExtent),
+  };
+};
+
+/** The edges of a closed contour. */
+export const edgesOfContour = (contour: Contour): readonly Edge[] =>
+  contour.kind === "circle"
+    ? [edgeOfCircle(contour.centre, contour.radius)]
+    : edgesOfVertices(contour.vertices, true);
+
+/** Signed area, positive counter-clockwise. */
+export const loopArea = (edges: readonly Edge[]): number => {
+  const first = edges[0];
+  const last = edges[edges.length - 1];
+  if (first === undefined || last === undefined) return 0;
+  let twice = last.to.x * first.from.y - first.from.x * last.to.y;
+  for (const edge of edges) twice += edgeSweptArea(edge);
+  return twice / 2;
+};
+
+export const loopLength = (edges: readonly Edge[]): number =>
+  edges.reduce((length, edge) => length + edgeLength(edge), 0);
+
+/** Points along a loop at which two curves of lines and arcs are compared: ends, and three more of each edge. */
+export const probesOf = (edges: readonly Edge[]): readonly Point[] =>
+  edges.flatMap((edge) => [
+    pointAlong(edge, 0),
+    pointAlong(edge, 0.25),
+    pointAlong(edge, 0.5),
+    pointAlong(edge, 0.75),
+    pointAlong(edge, 1),
+  ]);
+
+export const distanceToEdges = (edges: readonly Edge[], place: Point): number => {
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const edge of edges) nearest = Math.min(nearest, distanceToEdge(edge, place));
+  return nearest;
+};
+
+export const centreOfBox = (box: Extent): Point =>
+  point((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);

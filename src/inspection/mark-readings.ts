@@ -1,0 +1,134 @@
+// What one engraved area or one stroked marking measures in the file against what it must: process, place, size, and area
+// (of fills) or length (of strokes). A letter counts as one thing with its legend: areas are summed.
+
+import { type Extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
+import { engravedAllowance, engravedAreaAllowance, placeAllowance } from "./allowance.ts";
+import { runBeside, shiftOfBox, WIDE_PROBING } from "./beside.ts";
+import type { ExpectedFeature } from "./expectation.ts";
+import { areaWithin } from "./kerf-opinion.ts";
+import { centreOfBox, loopArea, loopLength } from "./loop.ts";
+import type { MatchedLine } from "./matching.ts";
+import { processReading } from "./process-reading.ts";
+import { length, numberReading, type Reading, roundedDifference } from "./row.ts";
+
+/** `inset`: how far within their outlines areas are drawn. */
+export const markReadings = (
+  feature: ExpectedFeature,
+  matched: readonly MatchedLine[],
+  inset: number,
+): readonly Reading[] => {
+  const drawn = joined(matched.map(({ line }) => line.box));
+  if (drawn === null) return [missing(feature)];
+  const isFill = feature.kind === "fill";
+  const target = grownExtent(feature.box, isFill ? -inset : 0);
+  const allowance = isFill ? engravedAllowance : placeAllowance;
+  const [is, must] = [centreOfBox(drawn), centreOfBox(target)];
+  return [
+    processReading(
+      feature,
+      matched.map(({ line }) => line),
+      isFill ? "fill" : "line",
+    ),
+    numberReading(feature.feature, "x", { expected: must.x, measured: is.x, allowance }),
+    numberReading(feature.feature, "y", { expected: must.y, measured: is.y, allowance }),
+    sizeReading(feature, { target, drawn, allowance: 2 * allowance }),
+    isFill ? areaReading(feature, matched, inset) : lengthReading(feature, matched),
+    outlineReading(feature, matched, { inset, allowance, drawn, target }),
+  ];
+};
+
+const joined = (boxes: readonly Extent[]): Extent | null => {
+  const [first, ...others] = boxes;
+  return first === undefined ? null : others.reduce(joinedExtent, first);
+};
+
+const missing = (feature: ExpectedFeature): Reading => ({
+  feature: feature.feature,
+  what: "outline",
+  expected: `${feature.loops.length} lines`,
+  measured: "not in the file",
+  difference: null,
+  passed: false,
+});
+
+const sizeReading = (
+  feature: ExpectedFeature,
+  size: { readonly target: Extent; readonly drawn: Extent; readonly allowance: number },
+): Reading => {
+  const { target, drawn } = size;
+  const across = target.maxX - target.minX - (drawn.maxX - drawn.minX);
+  const up = target.maxY - target.minY - (drawn.maxY - drawn.minY);
+  const difference = Math.max(roundedDifference(across), roundedDifference(up));
+  return {
+    feature: feature.feature,
+    what: "size",
+    expected: boxText(target),
+    measured: boxText(drawn),
+    difference,
+    passed: difference <= size.allowance,
+  };
+};
+
+const boxText = (box: Extent): string =>
+  `${length(box.maxX - box.minX)} x ${length(box.maxY - box.minY)}`;
+
+/** An outline counts for its area, a hole against it, whichever way they run. */
+const areaReading = (
+  feature: ExpectedFeature,
+  matched: readonly MatchedLine[],
+  inset: number,
+): Reading => {
+  const expected = feature.loops.reduce(
+    (sum, loop) => sum - loop.side * areaWithin(loop.edges, loop.side * inset),
+    0,
+  );
+  const measured = matched.reduce(
+    (sum, { line, expected: loop }) => sum - loop.side * Math.abs(loopArea(line.edges)),
+    0,
+  );
+  const run = feature.loops.reduce((sum, loop) => sum + loopLength(loop.edges), 0);
+  return numberReading(feature.feature, "area", {
+    expected,
+    measured,
+    allowance: engravedAreaAllowance(run),
+  });
+};
+
+const lengthReading = (feature: ExpectedFeature, matched: readonly MatchedLine[]): Reading => {
+  const expected = feature.loops.reduce((sum, loop) => sum + loopLength(loop.edges), 0);
+  const measured = matched.reduce((sum, { line }) => sum + loopLength(line.edges), 0);
+  return numberReading(feature.feature, "length", {
+    expected,
+    measured,
+    allowance: placeAllowance * (1 + feature.loops.length),
+  });
+};
+
+/** How evenly the drawn lines run beside the letters: at half the spot within them, or upon them where they are strokes. */
+const outlineReading = (
+  feature: ExpectedFeature,
+  matched: readonly MatchedLine[],
+  run: {
+    readonly inset: number;
+    readonly allowance: number;
+    readonly drawn: Extent;
+    readonly target: Extent;
+  },
+): Reading => {
+  const shift = shiftOfBox(run.drawn, run.target);
+  const offset = feature.kind === "fill" ? run.inset : 0;
+  let worst = 0;
+  for (const { line, expected } of matched) {
+    const beside = runBeside(line.edges, expected.bounds, { parts: WIDE_PROBING, shift });
+    worst = Math.max(worst, beside.spread, Math.abs(beside.offset - offset));
+  }
+  const difference = roundedDifference(worst);
+  return {
+    feature: feature.feature,
+    what: "outline",
+    expected: `${length(offset)} within the area as seen`,
+    measured: `astray by ${length(worst)} at most`,
+    difference,
+    passed: difference <= run.allowance,
+  };
+};
