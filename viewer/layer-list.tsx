@@ -6,7 +6,7 @@ import type { LayerLayout } from "../src/layout/panel-layout.ts";
 import { hidden, panel, showSheet } from "./desk.ts";
 
 /** What is drawn over the layers; layer ids are kebab-case, so that these can't be taken for one. */
-export const OVERLAYS = { components: "Components", markings: "Markings" } as const;
+const OVERLAYS = { components: "Components", markings: "Markings" } as const;
 
 export function LayerList(): JSX.Element | null {
   const layout = panel.value?.layout ?? null;

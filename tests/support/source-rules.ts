@@ -72,7 +72,7 @@ function floorOf(path: string): Floor | null {
 }
 
 /** Every module that a text speaks of: imports, re-exports, types, and `import()`; null where it is computed. */
-export function importsOf(path: string, text: string): readonly (string | null)[] {
+function importsOf(path: string, text: string): readonly (string | null)[] {
   const found: (string | null)[] = [];
   visit(path, text, (node) => {
     if (IMPORTING.has(node.type) && node["source"] !== null && node["source"] !== undefined)
