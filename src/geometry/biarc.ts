@@ -3,7 +3,7 @@
 
 import { tangentBulge } from "./arc.ts";
 import { type Point, point, type Vertex, vertex } from "./contour.ts";
-import { gapFromPoint } from "./edge-distance.ts";
+import { distanceToEdge } from "./edge-distance.ts";
 import { type Edge, edgeBetween } from "./edges.ts";
 import { midpoint, pointDistance } from "./point.ts";
 import { samePlace } from "./tolerance.ts";
@@ -106,7 +106,7 @@ const isNear = (curve: Cubic, arcs: readonly Vertex[], tolerance: number): boole
   const edges: Edge[] = arcs.map((from, index) => edgeBetween(from, arcs[index + 1] ?? curve.end));
   for (let trial = 1; trial < trials; trial += 1) {
     const at = pointAt(curve, trial / trials);
-    if (edges.every((edge) => gapFromPoint(at, edge).gap > tolerance)) return false;
+    if (edges.every((edge) => distanceToEdge(edge, at.x, at.y) > tolerance)) return false;
   }
   return true;
 };

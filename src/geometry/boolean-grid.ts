@@ -17,7 +17,14 @@ export interface Chord {
   readonly toY: number;
 }
 
+export interface GridPoint {
+  readonly x: number;
+  readonly y: number;
+}
+
 export interface SourceIndex {
+  /** The chord whose ends these two places are, either way round. */
+  between(from: GridPoint, to: GridPoint): Chord | null;
   /** Chords that pass near a place. */
   near(x: number, y: number): readonly Chord[];
   /** The source's own vertex at a place of the grid. */
@@ -55,39 +62,69 @@ export const gridPath = (contour: Contour, winding: Winding, chords: Chord[]): P
 const cellSize = Math.round(1 / booleanGrid);
 
 export const sourceIndex = (chords: readonly Chord[]): SourceIndex => {
-  const cells = new Map<string, Chord[]>();
-  const vertices = new Map<string, Point>();
+  const starts = new Map<number, Chord[]>();
+  const ends = new Map<number, Chord[]>();
   for (const chord of chords) {
-    enterChord(cells, chord);
-    vertices.set(`${toGrid(chord.edge.from.x)},${toGrid(chord.edge.from.y)}`, chord.edge.from);
+    enter(starts, keyOf(chord.fromX, chord.fromY), chord);
+    enter(ends, keyOf(chord.toX, chord.toY), chord);
   }
+  let cells: Map<number, Chord[]> | null = null;
   return {
-    near: (x, y) => nearCells(cells, cellOf(x), cellOf(y)),
-    vertexAt: (x, y) => vertices.get(`${x},${y}`) ?? null,
+    between: (from, to) => {
+      const forward = starts.get(keyOf(from.x, from.y))?.find((chord) => isChord(chord, from, to));
+      if (forward !== undefined) return forward;
+      return ends.get(keyOf(from.x, from.y))?.find((chord) => isChord(chord, to, from)) ?? null;
+    },
+    near: (x, y) => {
+      cells ??= cellsOf(chords);
+      return nearCells(cells, cellOf(x), cellOf(y));
+    },
+    vertexAt: (x, y) =>
+      starts.get(keyOf(x, y))?.find((chord) => isStart(chord, x, y))?.edge.from ?? null,
   };
 };
 
-const cellOf = (coordinate: number): number => Math.floor(coordinate / cellSize);
+/** Two whole numbers as one, spread by two primes; different places may share a key and are told apart after. */
+const keyOf = (x: number, y: number): number => Math.imul(x, 73856093) ^ Math.imul(y, 19349663);
 
-const enterChord = (cells: Map<string, Chord[]>, chord: Chord): void => {
-  const dx = chord.toX - chord.fromX;
-  const dy = chord.toY - chord.fromY;
-  const steps = Math.ceil(Math.max(Math.abs(dx), Math.abs(dy)) / (cellSize / 2));
-  for (let step = 0; step <= steps; step += 1) {
-    const x = cellOf(chord.fromX + (dx * step) / steps);
-    const y = cellOf(chord.fromY + (dy * step) / steps);
-    const key = `${x},${y}`;
-    const cell = cells.get(key);
-    if (cell === undefined) cells.set(key, [chord]);
-    else if (cell.at(-1) !== chord) cell.push(chord);
-  }
+const enter = (map: Map<number, Chord[]>, key: number, chord: Chord): void => {
+  const found = map.get(key);
+  if (found === undefined) map.set(key, [chord]);
+  else if (found.at(-1) !== chord) found.push(chord);
 };
 
-const nearCells = (cells: Map<string, Chord[]>, x: number, y: number): readonly Chord[] => {
+const isChord = (chord: Chord, from: GridPoint, to: GridPoint): boolean =>
+  chord.fromX === from.x && chord.fromY === from.y && chord.toX === to.x && chord.toY === to.y;
+
+/** The chord starts where its edge does, at this place. */
+const isStart = (chord: Chord, x: number, y: number): boolean =>
+  chord.fromX === x &&
+  chord.fromY === y &&
+  toGrid(chord.edge.from.x) === x &&
+  toGrid(chord.edge.from.y) === y;
+
+const cellOf = (coordinate: number): number => Math.floor(coordinate / cellSize);
+
+const cellsOf = (chords: readonly Chord[]): Map<number, Chord[]> => {
+  const cells = new Map<number, Chord[]>();
+  for (const chord of chords) {
+    const dx = chord.toX - chord.fromX;
+    const dy = chord.toY - chord.fromY;
+    const steps = Math.ceil(Math.max(Math.abs(dx), Math.abs(dy)) / (cellSize / 2));
+    for (let step = 0; step <= steps; step += 1) {
+      const x = cellOf(chord.fromX + (dx * step) / steps);
+      const y = cellOf(chord.fromY + (dy * step) / steps);
+      enter(cells, keyOf(x, y), chord);
+    }
+  }
+  return cells;
+};
+
+const nearCells = (cells: Map<number, Chord[]>, x: number, y: number): readonly Chord[] => {
   const found: Chord[] = [];
   for (let column = x - 1; column <= x + 1; column += 1) {
     for (let row = y - 1; row <= y + 1; row += 1) {
-      const cell = cells.get(`${column},${row}`);
+      const cell = cells.get(keyOf(column, row));
       if (cell !== undefined) found.push(...cell);
     }
   }

@@ -2,17 +2,12 @@
 // it lies on, sides of one edge become one, and corners are worked out again where two edges really meet.
 
 import { arcBulge } from "./arc.ts";
-import { type Chord, fromGrid, type SourceIndex } from "./boolean-grid.ts";
+import { type Chord, fromGrid, type GridPoint, type SourceIndex } from "./boolean-grid.ts";
 import { type Contour, circle, loop, type Point, point, vertex } from "./contour.ts";
 import type { ArcEdge, Edge, LineEdge } from "./edges.ts";
 import { carrierMeetings } from "./meeting.ts";
 import { pointDistance } from "./point.ts";
 import { booleanGrid, booleanReach, booleanSliver, samePlace } from "./tolerance.ts";
-
-interface GridPoint {
-  readonly x: number;
-  readonly y: number;
-}
 
 /** Sides in a row that lie on one line or circle. */
 interface Run {
@@ -114,6 +109,8 @@ const preference = 1;
 
 /** The edge whose chord the side lies on; a straight edge of its own where there is none. */
 const edgeUnder = (from: GridPoint, to: GridPoint, { sources, before }: Tracing): Edge => {
+  const whole = sources.between(from, to);
+  if (whole !== null) return whole.edge;
   let best: Edge = { kind: "line", from: fromGrid(from.x, from.y), to: fromGrid(to.x, to.y) };
   let least = farthestOff;
   for (const chord of sources.near((from.x + to.x) / 2, (from.y + to.y) / 2)) {
@@ -132,12 +129,12 @@ const distanceOff = (chord: Chord, from: GridPoint, to: GridPoint): number => {
   const dx = chord.toX - chord.fromX;
   const dy = chord.toY - chord.fromY;
   const length = Math.sqrt(dx * dx + dy * dy);
-  const aside = (at: GridPoint): number =>
-    Math.abs((at.x - chord.fromX) * dy - (at.y - chord.fromY) * dx) / length;
+  const fromOff = Math.abs((from.x - chord.fromX) * dy - (from.y - chord.fromY) * dx) / length;
+  const toOff = Math.abs((to.x - chord.fromX) * dy - (to.y - chord.fromY) * dx) / length;
   const middleX = (from.x + to.x) / 2 - chord.fromX;
   const middleY = (from.y + to.y) / 2 - chord.fromY;
   const along = (middleX * dx + middleY * dy) / length;
-  return Math.max(aside(from), aside(to), -along, along - length);
+  return Math.max(fromOff, toOff, -along, along - length);
 };
 
 const isSameCarrier = (a: Edge, b: Edge): boolean => {

@@ -39,6 +39,30 @@ export const turnedRound = (gap: Gap): Gap => ({ gap: gap.gap, from: gap.to, to:
 export const nearestOn = (edge: Edge, from: Point): Point =>
   edge.kind === "line" ? nearestOnLine(edge, from) : nearestOnArc(edge, from);
 
+/** The distance alone: called for every edge of a long outline, so it makes no objects. */
+export const distanceToEdge = (edge: Edge, x: number, y: number): number => {
+  const { from, to } = edge;
+  if (edge.kind === "line") {
+    const dx = to.x - from.x;
+    const dy = to.y - from.y;
+    const share = ((x - from.x) * dx + (y - from.y) * dy) / (dx * dx + dy * dy);
+    const kept = share > 0 ? Math.min(share, 1) : 0;
+    return lengthOf(x - from.x - kept * dx, y - from.y - kept * dy);
+  }
+  const outX = x - edge.centre.x;
+  const outY = y - edge.centre.y;
+  const away = lengthOf(outX, outY);
+  const scale = edge.radius / away;
+  if (
+    away > arithmeticNoise &&
+    isBesideBow(edge, edge.centre.x + outX * scale, edge.centre.y + outY * scale)
+  )
+    return Math.abs(away - edge.radius);
+  return Math.min(lengthOf(x - from.x, y - from.y), lengthOf(x - to.x, y - to.y));
+};
+
+const lengthOf = (dx: number, dy: number): number => Math.sqrt(dx * dx + dy * dy);
+
 const nearestOnLine = ({ from: start, to: end }: LineEdge, from: Point): Point => {
   const dx = end.x - start.x;
   const dy = end.y - start.y;

@@ -2,10 +2,11 @@
 // its distance from the source. Used by offsetContour, and by the inset of letters, which lets tight arcs go.
 
 import { arcBulge } from "./arc.ts";
+import { boxedEdgesOf } from "./boxed-edges.ts";
 import { containsPoint } from "./containment.ts";
 import { type Loop, loop, type Point, type Vertex, vertex } from "./contour.ts";
-import { pointToContour } from "./distance.ts";
 import { pointAlong } from "./edge.ts";
+import { distanceToEdge } from "./edge-distance.ts";
 import { type Edge, edgesOf } from "./edges.ts";
 import { contourArea } from "./measure.ts";
 import { decimal } from "./number.ts";
@@ -127,18 +128,30 @@ const proved = (moved: Loop, source: Loop, asked: Asked): LoopOffset => {
   if (contourArea(moved) > 0 !== contourArea(source) > 0)
     return { kind: "refused", why: "the outline turns inside out" };
   const stray = edgesOf(moved).find((edge) => !hasKeptDistance(edge, source, asked));
-  return stray === undefined
+  if (stray !== undefined)
+    return refusedAt(stray.from, "the moved outline strays from its distance");
+  // Having kept its distance it never crosses the source: one place tells on which side all of it lies.
+  return containsPoint(source, edgesOf(moved)[0]!.from) === asked.distance < 0
     ? { kind: "offset", loop: moved }
-    : refusedAt(stray.from, "the moved outline comes too near to its source");
+    : { kind: "refused", why: "the moved outline lies on the wrong side" };
 };
 
 /** A mitred corner may lie further out than the distance asked; nothing may lie nearer. */
 const hasKeptDistance = (edge: Edge, source: Loop, { distance, join }: Asked): boolean => {
   const wanted = Math.abs(distance);
-  const middle = pointAlong(edge, 1 / 2);
-  const away = pointToContour(middle, source).gap;
+  const away = distanceWithin(source, pointAlong(edge, 1 / 2), wanted + offsetNoise);
   if (away < wanted - offsetNoise) return false;
   if (join === "round" && away > wanted + offsetNoise) return false;
-  if (pointToContour(edge.from, source).gap < wanted - offsetNoise) return false;
-  return containsPoint(source, middle) === distance < 0;
+  return distanceWithin(source, edge.from, wanted) >= wanted - offsetNoise;
+};
+
+/** Distance to the nearest of the edges whose boxes come within `reach`; Infinity where none does. */
+const distanceWithin = (source: Loop, { x, y }: Point, reach: number): number => {
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const { edge, box } of boxedEdgesOf(source)) {
+    const isFar =
+      x < box.minX - reach || x > box.maxX + reach || y < box.minY - reach || y > box.maxY + reach;
+    if (!isFar) nearest = Math.min(nearest, distanceToEdge(edge, x, y));
+  }
+  return nearest;
 };

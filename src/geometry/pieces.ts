@@ -4,10 +4,9 @@
 import { type BoxedEdge, boxedEdgesOf } from "./boxed-edges.ts";
 import type { Contour, Point } from "./contour.ts";
 import { fractionAlong, pointAlong } from "./edge.ts";
-import { gapFromPoint, nearestOn } from "./edge-distance.ts";
+import { distanceToEdge } from "./edge-distance.ts";
 import { extentGap } from "./extent.ts";
 import { meetingsOf } from "./meeting.ts";
-import { pointDistance } from "./point.ts";
 import { samePlace } from "./tolerance.ts";
 
 /** The middle of every piece of `edge` between its meetings with `other`. */
@@ -30,7 +29,7 @@ export const isOnBoundary = (contour: Contour, at: Point): boolean =>
       at.x <= box.maxX + samePlace &&
       at.y >= box.minY - samePlace &&
       at.y <= box.maxY + samePlace &&
-      gapFromPoint(at, edge).gap <= samePlace,
+      distanceToEdge(edge, at.x, at.y) <= samePlace,
   );
 
 const cutsOf = ({ edge, box }: BoxedEdge, other: Contour): number[] => {
@@ -38,7 +37,7 @@ const cutsOf = ({ edge, box }: BoxedEdge, other: Contour): number[] => {
   for (const facing of boxedEdgesOf(other)) {
     if (extentGap(box, facing.box) > samePlace) continue;
     for (const at of [...meetingsOf(edge, facing.edge), facing.edge.from]) {
-      if (pointDistance(nearestOn(edge, at), at) > samePlace) continue;
+      if (distanceToEdge(edge, at.x, at.y) > samePlace) continue;
       const fraction = fractionAlong(edge, at);
       if (fraction > 0 && fraction < 1) cuts.push(fraction);
     }

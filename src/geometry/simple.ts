@@ -7,7 +7,8 @@ import { type Contour, type Point, point, type Region } from "./contour.ts";
 import { contourDistance } from "./distance.ts";
 import { headingAt } from "./edge.ts";
 import { edgeGap } from "./edge-distance.ts";
-import { extentGap } from "./extent.ts";
+import type { Edge } from "./edges.ts";
+import { type Extent, extentGap } from "./extent.ts";
 import { contourExtent } from "./measure.ts";
 import { meetingsOf } from "./meeting.ts";
 import { pointDistance } from "./point.ts";
@@ -45,11 +46,11 @@ export const holeFaultsOf = (region: Region): readonly OutlineFault[] =>
   ]);
 
 const numberFaults = (contour: Contour): readonly OutlineFault[] => {
-  const numbers =
+  const hasNumbers =
     contour.kind === "circle"
-      ? [contour.centre.x, contour.centre.y, contour.radius]
-      : contour.vertices.flatMap((corner) => [corner.x, corner.y, corner.bulge]);
-  if (numbers.every(Number.isFinite)) return [];
+      ? Number.isFinite(contour.centre.x + contour.centre.y + contour.radius)
+      : contour.vertices.every(({ x, y, bulge }) => Number.isFinite(x + y + bulge));
+  if (hasNumbers) return [];
   return [{ at: firstPoint(contour), why: "a place that is not a finite number" }];
 };
 
@@ -61,23 +62,44 @@ const firstPoint = (contour: Contour): Point => {
 /** Where an edge turns straight back along the one before it, or meets it a second time. */
 const cornerFaults = (edges: readonly BoxedEdge[]): readonly OutlineFault[] => {
   const faults: OutlineFault[] = [];
-  for (const [index, { edge: after }] of edges.entries()) {
-    const before = edges[(index + edges.length - 1) % edges.length]!.edge;
-    const arriving = headingAt(before, "to");
-    const leaving = headingAt(after, "from");
-    const cross = arriving.x * leaving.y - arriving.y * leaving.x;
-    const dot = arriving.x * leaving.x + arriving.y * leaving.y;
-    if (dot < 0 && Math.abs(cross) <= parallel)
-      faults.push({ at: after.from, why: "an edge doubles back on the one before it" });
-    const shared = edges.length === 2 ? [after.from, after.to] : [after.from];
-    const second = meetingsOf(before, after).find((at) =>
-      shared.every((end) => pointDistance(end, at) > 2 * samePlace),
-    );
-    if (second !== undefined && (edges.length > 2 || index === 0))
-      faults.push({ at: second, why: "two edges cross" });
+  for (const [index, after] of edges.entries()) {
+    const before = edges[(index + edges.length - 1) % edges.length]!;
+    if (isDoubledBack(before.edge, after.edge))
+      faults.push({ at: after.edge.from, why: "an edge doubles back on the one before it" });
+    const second =
+      edges.length > 2 || index === 0 ? secondMeeting(before, after, edges.length) : null;
+    if (second !== null) faults.push({ at: second, why: "two edges cross" });
   }
   return faults;
 };
+
+/** A line and an arc, or two arcs, that meet in a cusp share no more than its tip: only lines run back over one another. */
+const isDoubledBack = (before: Edge, after: Edge): boolean => {
+  if (before.kind === "arc" || after.kind === "arc") return false;
+  const arriving = headingAt(before, "to");
+  const leaving = headingAt(after, "from");
+  const cross = arriving.x * leaving.y - arriving.y * leaving.x;
+  const dot = arriving.x * leaving.x + arriving.y * leaving.y;
+  return dot < 0 && Math.abs(cross) <= parallel;
+};
+
+/** A place where neighbours meet besides their common end. */
+const secondMeeting = (before: BoxedEdge, after: BoxedEdge, count: number): Point | null => {
+  if (before.edge.kind === "line" && after.edge.kind === "line") return null;
+  if (!shareMoreThanCorner(before.box, after.box)) return null;
+  const { from, to } = after.edge;
+  for (const at of meetingsOf(before.edge, after.edge)) {
+    const isShared = isNear(at, from) || (count === 2 && isNear(at, to));
+    if (!isShared) return at;
+  }
+  return null;
+};
+
+const isNear = (a: Point, b: Point): boolean => pointDistance(a, b) <= 2 * samePlace;
+
+const shareMoreThanCorner = (a: Extent, b: Extent): boolean =>
+  Math.min(a.maxX, b.maxX) - Math.max(a.minX, b.minX) > samePlace ||
+  Math.min(a.maxY, b.maxY) - Math.max(a.minY, b.minY) > samePlace;
 
 /** Pairs of edges that are not neighbours and come within `samePlace`, found by sweeping along x. */
 const crossingFaults = (edges: readonly BoxedEdge[]): readonly OutlineFault[] => {
