@@ -32,14 +32,17 @@ export interface Disk {
   /** The true place of something that exists, all links followed. */
   readonly truePath: (path: string) => string;
   readonly linkTarget: (path: string) => string;
-  /** Writes a new file; fails where there is one. */
-  readonly write: (path: string, bytes: Uint8Array) => void;
+  /** Writes a new file, with the permissions of `like` where it is given; fails where there is one. */
+  readonly write: (path: string, bytes: Uint8Array, like?: string) => void;
   readonly makeFolder: (path: string) => void;
   readonly rename: (from: string, to: string) => void;
   readonly removeFile: (path: string) => void;
   /** Fails where the folder is not empty. */
   readonly removeFolder: (path: string) => void;
 }
+
+/** What the system makes new files with, less the user's mask. */
+const USUAL_MODE = 0o666;
 
 export const realDisk: Disk = {
   look: (path) => thingAt(path),
@@ -57,8 +60,9 @@ export const realDisk: Disk = {
   },
   truePath: (path) => realpathSync(path),
   linkTarget: (path) => readlinkSync(path),
-  write: (path, bytes) => {
-    const handle = openSync(path, "wx");
+  write: (path, bytes, like) => {
+    const mode = like === undefined ? USUAL_MODE : statSync(like).mode & 0o777;
+    const handle = openSync(path, "wx", mode);
     try {
       writeFileSync(handle, bytes);
     } finally {

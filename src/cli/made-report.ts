@@ -1,0 +1,64 @@
+// What `make` says: for programs one record of files, findings and inspection; for people a line a panel.
+
+import { relative } from "node:path";
+import { findingRecord } from "../diagnostics/render-json.ts";
+import { changesSentence } from "../pack/changes.ts";
+import { sha256 } from "../pack/sha256.ts";
+import type { Made, MadePanel } from "./make-packs.ts";
+import { seenFrom } from "./open-project.ts";
+import type { Shell } from "./shell.ts";
+import { countsInWords, showFindings } from "./show-findings.ts";
+
+/** Paths of files are from the output folder, and only what was written is listed. */
+export const madeRecord = (made: Made, cwd: string): object => {
+  const seen = seenFrom(cwd, made.opened.loaded, made.findings);
+  const written = made.panels.filter(({ isWritten }) => isWritten);
+  return {
+    files: written.flatMap(({ folder, pack }) =>
+      pack.files.map(({ path, kind, part, bytes }) => ({
+        path: `${folder}${path}`,
+        kind,
+        part,
+        bytes: bytes.length,
+        sha256: sha256(bytes),
+      })),
+    ),
+    findings: seen.findings.map((found) => findingRecord(found, seen.files)),
+    inspection: made.panels.flatMap(({ folder, pack }) =>
+      pack.inspection.map((row) => ({ ...row, file: `${folder}${row.file}` })),
+    ),
+    out: made.out,
+    panels: made.panels.map(({ name, folder, isWritten, isStale, changes }) => ({
+      name,
+      folder,
+      written: isWritten,
+      stale: isStale,
+      changes,
+    })),
+  };
+};
+
+export const tellMade = (
+  made: Made,
+  { shell, notes }: { readonly shell: Shell; readonly notes: boolean },
+): void => {
+  const seen = seenFrom(shell.cwd, made.opened.loaded, made.findings);
+  showFindings(seen.findings, seen.files, { shell, style: { notes, lines: false } });
+  const out = relative(shell.cwd, made.out) || made.out;
+  const lines = made.panels.map((panel) => panelLine(panel, out));
+  const { name } = made.opened.project;
+  shell.stdout(`${[...lines, `${name}: ${countsInWords(made.findings)}`].join("\n")}\n`);
+};
+
+const panelLine = (panel: MadePanel, out: string): string => {
+  const place = `${out}/${panel.folder}`;
+  if (!panel.isWritten)
+    return panel.isStale
+      ? `${panel.name}: not written; ${place} is kept and marked stale`
+      : `${panel.name}: not written`;
+  const measured = `${panel.pack.inspection.length} measurements right`;
+  const line = `${panel.name}: ${panel.pack.files.length} files in ${place}, ${measured}`;
+  return panel.changes === null || panel.changes.length === 0
+    ? line
+    : `${line}\n  since the last pack: ${changesSentence(panel.changes)}`;
+};
