@@ -1,18 +1,25 @@
-// Pieces of a single-line glyph joined into as few long strokes as they make, each piece drawn once.
-// Fonts of this kind go over some lines twice to get from one to the next: on a laser that burns twice as deep.
+// Pieces of a single-line glyph joined into few long strokes, each stretch of line drawn once.
+// Fonts of this kind go back over a line to get from one to the next: on a laser that burns twice as deep.
 
-import type { FontPoint, OutlineCurve } from "./outline-font.ts";
-import type { StrokePiece } from "./svg-font.ts";
+import type { FontPoint } from "./outline-font.ts";
+import { singlePieces } from "./single-pieces.ts";
+import {
+  pieceEnds,
+  pointKey,
+  reversedPiece,
+  type StrokeCurve,
+  type StrokePiece,
+} from "./stroke-piece.ts";
 
 /** Pieces in drawing order; each starts where the one before it ends. */
 export type JoinedStroke = readonly StrokePiece[];
 
 /**
  * Strokes start where an odd number of pieces meet, in the order that the font draws them, then at whatever is left
- * (closed rounds). At a crossing the stroke takes the first piece that is not drawn yet.
+ * (closed rounds). Where several pieces go on, the stroke takes the straightest.
  */
 export const joinedStrokes = (pieces: readonly StrokePiece[]): readonly JoinedStroke[] => {
-  const single = withoutRepeats(pieces);
+  const single = singlePieces(pieces);
   const undrawn = new Set(single);
   const meeting = piecesByPoint(single);
   const strokes: JoinedStroke[] = [];
@@ -21,7 +28,7 @@ export const joinedStrokes = (pieces: readonly StrokePiece[]): readonly JoinedSt
     if (stroke.length > 0) strokes.push(stroke);
   };
   for (const piece of single)
-    for (const end of [piece.from, piece.curve.to])
+    for (const end of pieceEnds(piece))
       if ((meeting.get(pointKey(end))?.length ?? 0) % 2 === 1) drawFrom(end);
   for (const piece of single) drawFrom(piece.from);
   return strokes;
@@ -36,67 +43,66 @@ const drawnStroke = (
   const stroke: StrokePiece[] = [];
   let here = start;
   for (;;) {
-    const next = meeting.get(pointKey(here))?.find((piece) => undrawn.has(piece));
-    if (next === undefined) return stroke;
+    const open = (meeting.get(pointKey(here)) ?? []).filter((piece) => undrawn.has(piece));
+    const next = straightest(open, here, stroke.at(-1));
+    if (next === null) return stroke;
     undrawn.delete(next);
-    const directed = pointKey(next.from) === pointKey(here) ? next : reversedPiece(next);
+    const directed = leadingFrom(next, here);
     stroke.push(directed);
     here = directed.curve.to;
   }
 };
 
-const withoutRepeats = (pieces: readonly StrokePiece[]): readonly StrokePiece[] => {
-  const seen = new Set<string>();
-  return pieces.filter((piece) => {
-    const forward = pieceKey(piece);
-    const isNew = !seen.has(forward);
-    seen.add(forward);
-    seen.add(pieceKey(reversedPiece(piece)));
-    return isNew;
-  });
+/** The piece that turns least from the last one; the first where there is no last. */
+const straightest = (
+  open: readonly StrokePiece[],
+  here: FontPoint,
+  last: StrokePiece | undefined,
+): StrokePiece | null => {
+  let best: StrokePiece | null = null;
+  let bestStraightness = Number.NEGATIVE_INFINITY;
+  for (const piece of open) {
+    const ahead = last === undefined ? 0 : straightness(last, leadingFrom(piece, here));
+    if (ahead <= bestStraightness) continue;
+    best = piece;
+    bestStraightness = ahead;
+  }
+  return best;
 };
+
+/** Cosine of the turn between two pieces that follow one another. */
+const straightness = (before: StrokePiece, after: StrokePiece): number => {
+  const arriving = vectorBetween(lastPointBefore(before), before.curve.to);
+  const leaving = vectorBetween(after.from, firstPointAfter(after.curve));
+  const size = arriving.length * leaving.length;
+  return size === 0 ? 0 : (arriving.x * leaving.x + arriving.y * leaving.y) / size;
+};
+
+const vectorBetween = (from: FontPoint, to: FontPoint) => {
+  const x = to.x - from.x;
+  const y = to.y - from.y;
+  return { x, y, length: Math.sqrt(x * x + y * y) };
+};
+
+const lastPointBefore = ({ from, curve }: StrokePiece): FontPoint =>
+  curve.kind === "line" ? from : curve.second;
+
+const firstPointAfter = (curve: StrokeCurve): FontPoint =>
+  curve.kind === "line" ? curve.to : curve.first;
+
+const leadingFrom = (piece: StrokePiece, here: FontPoint): StrokePiece =>
+  pointKey(piece.from) === pointKey(here) ? piece : reversedPiece(piece);
 
 const piecesByPoint = (
   pieces: readonly StrokePiece[],
 ): ReadonlyMap<string, readonly StrokePiece[]> => {
   const meeting = new Map<string, StrokePiece[]>();
   for (const piece of pieces)
-    for (const end of [piece.from, piece.curve.to]) {
+    for (const end of pieceEnds(piece)) {
       const key = pointKey(end);
       const list = meeting.get(key);
       if (list === undefined) meeting.set(key, [piece]);
       else list.push(piece);
     }
   return meeting;
-};
-
-const reversedPiece = ({ from, curve }: StrokePiece): StrokePiece => ({
-  from: curve.to,
-  curve: reversedCurve(curve, from),
-});
-
-const reversedCurve = (curve: OutlineCurve, to: FontPoint): OutlineCurve => {
-  switch (curve.kind) {
-    case "line":
-      return { kind: "line", to };
-    case "quadratic":
-      return { kind: "quadratic", control: curve.control, to };
-    case "cubic":
-      return { kind: "cubic", first: curve.second, second: curve.first, to };
-  }
-};
-
-/** Font units are a few hundred; a hundredth of one is a thousandth of a stroke's width as cut. */
-const pointKey = ({ x, y }: FontPoint): string => `${Math.round(x * 100)},${Math.round(y * 100)}`;
-
-const pieceKey = ({ from, curve }: StrokePiece): string => {
-  const ends = `${pointKey(from)} ${pointKey(curve.to)}`;
-  switch (curve.kind) {
-    case "line":
-      return ends;
-    case "quadratic":
-      return `${ends} ${pointKey(curve.control)}`;
-    case "cubic":
-      return `${ends} ${pointKey(curve.first)} ${pointKey(curve.second)}`;
-  }
 };

@@ -2,13 +2,8 @@
 // Takes the file's text. The fonts that we ship hold M, L, C and Z with absolute numbers; anything else is a broken font.
 
 import { invariant } from "../geometry/invariant.ts";
-import type { FontPoint, OutlineCurve } from "./outline-font.ts";
-
-/** A piece of a stroke between two points. */
-export interface StrokePiece {
-  readonly from: FontPoint;
-  readonly curve: OutlineCurve;
-}
+import type { FontPoint } from "./outline-font.ts";
+import type { StrokeCurve, StrokePiece } from "./stroke-piece.ts";
 
 export interface StrokeGlyph {
   readonly index: number;
@@ -100,7 +95,7 @@ const pathSteps = (data: string): readonly PathStep[] => {
 
 const isKnownCommand = (letter: string): letter is keyof typeof NUMBERS_OF => letter in NUMBERS_OF;
 
-const cubicCurve = (numbers: readonly number[], to: FontPoint): OutlineCurve => ({
+const cubicCurve = (numbers: readonly number[], to: FontPoint): StrokeCurve => ({
   kind: "cubic",
   first: { x: numbers[0] ?? 0, y: numbers[1] ?? 0 },
   second: { x: numbers[2] ?? 0, y: numbers[3] ?? 0 },

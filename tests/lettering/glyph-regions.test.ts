@@ -5,9 +5,11 @@ import { describe, expect, it } from "vitest";
 import { point, type Region } from "../../src/geometry/contour.ts";
 import { regionArea } from "../../src/geometry/measure.ts";
 import { regionFaults } from "../../src/geometry/simple.ts";
+import { curveFit } from "../../src/geometry/tolerance.ts";
 import { glyphRegions } from "../../src/lettering/glyph-regions.ts";
 import { hasCrossings } from "../../src/lettering/outline-crossing.ts";
 import type { OutlineContour } from "../../src/lettering/outline-font.ts";
+import { signedArea } from "./svg-curves.ts";
 
 const contour = (...points: readonly (readonly [number, number])[]): OutlineContour => {
   const [start, ...rest] = points.map(([x, y]) => ({ x, y }));
@@ -54,5 +56,54 @@ describe("contours that cross", () => {
     expect(regions.length).toBe(count);
     expect(areaOf(regions)).toBeCloseTo(area, 3);
     for (const region of regions) expect(regionFaults(region)).toEqual([]);
+  });
+});
+
+/** A round of four cubics (PostScript fonts draw so), counter-clockwise. */
+const cubicRound = (centreX: number, radius: number): OutlineContour => {
+  const reach = radius * ((4 / 3) * (Math.SQRT2 - 1));
+  const at = (x: number, y: number) => ({ x: centreX + x, y });
+  const corners = [at(radius, 0), at(0, radius), at(-radius, 0), at(0, -radius), at(radius, 0)];
+  const controls = [
+    [at(radius, reach), at(reach, radius)],
+    [at(-reach, radius), at(-radius, reach)],
+    [at(-radius, -reach), at(-reach, -radius)],
+    [at(reach, -radius), at(radius, -reach)],
+  ] as const;
+  return {
+    start: corners[0]!,
+    curves: controls.map(([first, second], index) => ({
+      kind: "cubic",
+      first,
+      second,
+      to: corners[index + 1]!,
+    })),
+  };
+};
+
+describe("cubic contours", () => {
+  it("become arcs with the area under the curves, by Green's theorem", () => {
+    const round = cubicRound(0, 2);
+    let from = round.start;
+    const curves = round.curves.map((curve) => {
+      if (curve.kind !== "cubic") throw new Error("drawn with cubics");
+      const points = [from, curve.first, curve.second, curve.to];
+      from = curve.to;
+      return { points };
+    });
+    const [region] = placed([round]);
+    expect(Math.abs(areaOf([region!]) - signedArea(curves))).toBeLessThan(4 * Math.PI * curveFit);
+  });
+
+  it("are united where they cross", () => {
+    const apart = [cubicRound(0, 2), cubicRound(5, 2)];
+    const crossing = [cubicRound(0, 2), cubicRound(2, 2)];
+    expect(hasCrossings(apart)).toBe(false);
+    expect(hasCrossings(crossing)).toBe(true);
+    const regions = placed(crossing);
+    expect(regions.length).toBe(1);
+    // Two circles of radius r, r apart, share r² (2 pi / 3 - sqrt(3) / 2).
+    const lens = 4 * ((2 * Math.PI) / 3 - Math.sqrt(3) / 2);
+    expect(areaOf(regions)).toBeCloseTo(8 * Math.PI - lens, 1);
   });
 });

@@ -2,9 +2,13 @@
 
 import { describe, expect, it } from "vitest";
 import { mm } from "../../src/geometry/quantity.ts";
+import { narrowestBridge } from "../../src/lettering/bridges.ts";
 import { islandsOf } from "../../src/lettering/islands.ts";
 import { setText } from "../../src/lettering/set-text.ts";
 import { everyFace, faceNamed } from "./faces.ts";
+import { packedFonts } from "./packed-fonts.ts";
+import { shaperOf } from "./shaper.ts";
+import { readSvgCurves } from "./svg-curves.ts";
 
 const SET = { capHeight: mm(6), align: "start" } as const;
 const HAS_A_COUNTER = [..."ABDOPQR04689"];
@@ -21,6 +25,17 @@ describe("saira-stencil", () => {
       expect(islandsOf(fills)).toEqual([]);
     },
   );
+
+  it("has bridges as wide as HarfBuzz's outline of E leaves between stem and bars", () => {
+    const shaper = shaperOf(packedFonts.find(({ id }) => id === "saira-stencil")!);
+    const points = readSvgCurves(shaper.outline("E")).flatMap((curve) => curve.points);
+    const sides = [...new Set(points.map(({ x }) => x))].sort((a, b) => a - b);
+    const capital = Math.max(...points.map(({ y }) => y));
+    const expected = ((sides[2]! - sides[1]!) / capital) * 6;
+    expect(narrowestBridge(face, "E", mm(6))).toBeCloseTo(expected, 9);
+    expect(narrowestBridge(face, "EE\nE", mm(12))).toBeCloseTo(2 * expected, 9);
+    expect(narrowestBridge(face, "I", mm(6))).toBe(null);
+  });
 
   it("is the only stencil face", () => {
     expect(everyFace.filter(({ kind }) => kind === "stencil").map(({ id }) => id)).toEqual([
