@@ -23,6 +23,21 @@ export type Hardware =
   | Retainer
   | Receptacle;
 
+/** Every kind of hardware, in the order of lists. */
+export const HARDWARE_KINDS: readonly Hardware["kind"][] = [
+  "knob",
+  "cap",
+  "guard",
+  "bezel",
+  "nut",
+  "washer",
+  "standoff",
+  "screw",
+  "stud",
+  "retainer",
+  "receptacle",
+];
+
 export interface Knob extends HardwareCommon {
   readonly kind: "knob";
   /** Widest diameter, the skirt where there is one. */

@@ -30,7 +30,7 @@ export interface Mount {
   readonly seat: Mm;
   /** Clear width between the rails, or of the opening. */
   readonly clearWidth: Mm | null;
-  /** Least edge-to-edge web between a mount hole and the outline: judged by this, not by the general rule. */
+  /** Edge-to-edge web between the mount hole in metal and the nominal outline: the mount's own, not the general rule's. */
   readonly web: Mm;
   /** Hole in the layers in front of the one that the fastener clamps, so that acrylic is not clamped. */
   readonly headClearance: Mm;

@@ -1,5 +1,5 @@
 // A bought thing that goes on a panel: what it needs of each layer, in front and behind.
-// z is measured from the seat, the plane where the part's own shoulder or flange bears on a layer:
+// z is measured from the seat, the plane where the part's own shoulder or flange bears on a layer or on its spacers:
 // positive toward the operator. All shapes are centred on the part's axis.
 
 import type { Point } from "../geometry/contour.ts";
@@ -121,6 +121,7 @@ export type BodyRole =
   | "nut"
   | "bush"
   | "lever"
+  | "needle"
   | "button"
   | "shaft"
   | "lens"
@@ -131,7 +132,10 @@ export type BodyRole =
   | "plug"
   | "cable";
 
-/** A prism between two heights above the seat. */
+/**
+ * A prism between two heights above the seat. Bush, shaft and lever follow from their own fields; nut, washers and what
+ * is fitted to the part are no bodies of it.
+ */
 export interface Body {
   readonly role: BodyRole;
   readonly shape: Shape;
