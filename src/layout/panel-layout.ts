@@ -9,6 +9,7 @@ import type {
   LayerDesign,
   LegendDesign,
   PanelDesign,
+  PlaceDesign,
   Side,
 } from "../design/panel-design.ts";
 import type {
@@ -17,6 +18,7 @@ import type {
   Material,
   StockDesign,
 } from "../design/workshop-design.ts";
+import type { Written } from "../design/written.ts";
 import type { Span } from "../diagnostics/finding.ts";
 import type { Contour, Path, Point, Region } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
@@ -132,6 +134,9 @@ export interface PlacedComponent {
   /** Outlines to draw on the face. */
   readonly face: readonly Contour[];
   readonly depth: DepthFacts;
+  /** How the design places its entry: what a move edits. */
+  readonly place: PlaceDesign;
+  readonly written: Written;
   readonly span: Span;
   readonly placeSpan: Span;
 }

@@ -69,6 +69,8 @@ const placed = (member: Member, shared: Shared): PlacedComponent => {
     grasp: bodies.grasp === null ? null : placedContour(bodies.grasp, place),
     face: bodies.face.map((contour) => placedContour(contour, place)),
     depth,
+    place: entry.place,
+    written: entry.written,
     span: entry.span,
     placeSpan: entry.place.written.span,
   };

@@ -1,0 +1,23 @@
+// What a rule is: its row in the table of codes, and a judgement over facts that lower floors made.
+
+import type { Catalogue } from "../catalogue/record.ts";
+import type { WorkshopDesign } from "../design/workshop-design.ts";
+import type { CodeEntry, Finding, Span } from "../diagnostics/finding.ts";
+import type { TextEdit } from "../diagnostics/text-edit.ts";
+import type { PanelLayout } from "../layout/panel-layout.ts";
+import type { SheetPart } from "../parts/sheet-part.ts";
+
+/** Everything that a panel's rules may look at. */
+export interface PanelFacts {
+  readonly layout: PanelLayout;
+  readonly sheetParts: readonly SheetPart[];
+  readonly workshop: WorkshopDesign | null;
+  readonly catalogue: Catalogue;
+  /** An edit that replaces the text at a span; for remedies. */
+  readonly edit: (span: Span, text: string) => TextEdit;
+}
+
+export interface Rule {
+  readonly entry: CodeEntry;
+  readonly judge: (facts: PanelFacts) => readonly Finding[];
+}
