@@ -51,7 +51,7 @@ export const openOutlineSource = (file: Uint8Array): GlyphSource => {
 };
 
 /** The box round the outlines; null where there is nothing to see. */
-export const regionsExtent = (regions: readonly Region[]): Extent | null =>
+const regionsExtent = (regions: readonly Region[]): Extent | null =>
   regions.reduce<Extent | null>((box, region) => {
     const own = contourExtent(region.outline);
     return box === null ? own : joinedExtent(box, own);

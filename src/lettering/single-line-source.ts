@@ -41,7 +41,7 @@ export const openSingleLineSource = (text: string): GlyphSource => {
 };
 
 /** The box round the strokes' centre lines; null where there is nothing to see. */
-export const pathsExtent = (paths: readonly Path[]): Extent | null =>
+const pathsExtent = (paths: readonly Path[]): Extent | null =>
   paths.reduce<Extent | null>((box, stroke) => {
     const own = pathExtent(stroke);
     return box === null ? own : joinedExtent(box, own);

@@ -17,7 +17,7 @@ const folder = join(
   dirname(createRequire(import.meta.url).resolve("hersheytext/package.json")),
   "svg_fonts",
 );
-const FONTS = ["EMSReadability", "EMSTech", "HersheySans1", "HersheySansMed"] as const;
+const FONTS = ["EMSReadability", "HersheySans1"] as const;
 
 const font = (glyphs: string): string =>
   `<font id="x" horiz-adv-x="300"><font-face units-per-em="1000"/>${glyphs}</font>`;
