@@ -4,6 +4,21 @@ import type { CommandEntry } from "./command.ts";
 
 export const COMMANDS: readonly CommandEntry[] = [
   {
+    name: "new",
+    summary: "begin a design: a small panel and a workshop",
+    load: async () => (await import("./commands/new.ts")).newDesign,
+  },
+  {
+    name: "check",
+    summary: "judge a design before anything is cut",
+    load: async () => (await import("./commands/check.ts")).check,
+  },
+  {
+    name: "make",
+    summary: "write the job packs of a design",
+    load: async () => (await import("./commands/make.ts")).make,
+  },
+  {
     name: "list",
     summary: "list the catalogue: parts, mounts, stock, finishes, machines, fonts",
     load: async () => (await import("./commands/list.ts")).list,

@@ -49,9 +49,7 @@ export const makePacks = async (
   const { panels } = opened.project;
   const folders = panelFolders(opened);
   const drafts = panels.map((panel, index): Draft => {
-    const pack = hasFault(panel.findings)
-      ? NO_PACK
-      : packOfProject(opened.project, panel, options);
+    const pack = hasFault(panel.findings) ? NO_PACK : packOfProject(opened.project, panel, options);
     const isSound = !hasFault([...panel.findings, ...pack.findings]);
     return { panel, pack, folder: folders[index] ?? "", isSound };
   });

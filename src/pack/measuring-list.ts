@@ -1,5 +1,10 @@
 // What nobody has measured and a fit depends on: dimension, instrument, and where in the design to enter the reading.
 
+import { fieldAt } from "../catalogue/field-path.ts";
+import type { Hardware } from "../catalogue/hardware.ts";
+import type { Mount } from "../catalogue/mount.ts";
+import type { Figures } from "../catalogue/part.ts";
+import { unmeasuredFigures } from "../checks/layout/unmeasured.ts";
 import { markdownTable } from "../export/markdown-table.ts";
 import { decimal } from "../geometry/number.ts";
 import type { LayerLayout, PlacedComponent, Range } from "../layout/panel-layout.ts";
@@ -58,6 +63,7 @@ export const measuringListPaper = (panel: PanelForPack): PackFile => {
 
 export const measuringList = (panel: PanelForPack): readonly MeasuringLine[] => [
   ...panel.layout.components.flatMap(componentLines).filter(isFirstOfItsKind()),
+  ...recordLines(panel.layout.mount),
   ...panel.layout.layers.flatMap(layerLines),
   ...panel.sheetParts.flatMap(kerfLines),
 ];
@@ -73,22 +79,41 @@ const isFirstOfItsKind = (): ((line: MeasuringLine) => boolean) => {
   };
 };
 
-const componentLines = ({ part, common, entry }: PlacedComponent): readonly MeasuringLine[] =>
-  part.figures.measureFirst
-    .filter((field) => common.measured?.values[field] === undefined)
-    .map((field) => ({
-      what: part.id,
-      dimension: field,
-      assumed: figureOf(part, field),
-      instrument: instrumentFor(field),
-      enter: `components, ${entry}: measured: { ${field}: ... mm, dated: ... }`,
-    }));
+const componentLines = (component: PlacedComponent): readonly MeasuringLine[] => [
+  ...partLines(component),
+  ...component.fitted.flatMap(recordLines),
+];
+
+/** What is fitted to a part, and the mount, have no place of their own in a panel: a record of one's own takes the reading. */
+const recordLines = (record: Hardware | Mount): readonly MeasuringLine[] =>
+  record.figures.measureFirst.filter(isUncertain(record.figures)).map((field) => ({
+    what: record.id,
+    dimension: field,
+    assumed: figureOf(record, field),
+    instrument: instrumentFor(field),
+    enter: `a record of your own for ${record.id}, named under catalogue`,
+  }));
+
+const partLines = (component: PlacedComponent): readonly MeasuringLine[] =>
+  unmeasuredFigures(component).map((field) => ({
+    what: component.part.id,
+    dimension: field,
+    assumed: figureOf(component.part, field),
+    instrument: instrumentFor(field),
+    enter: `components, ${component.entry}: measured: { ${field}: ... mm, dated: ... }`,
+  }));
+
+/** Figures of a standard or of a maker stand as they are. */
+const isUncertain =
+  (figures: Figures) =>
+  (field: string): boolean => {
+    const kind = figures.exceptions[field]?.kind ?? figures.kind;
+    return kind === "memory" || kind === "practice";
+  };
 
 /** The number that a path such as `hold.length` leads to; empty where it leads to a shape. */
-const figureOf = (part: object, field: string): string => {
-  let value: unknown = part;
-  for (const step of field.split("."))
-    value = typeof value === "object" && value !== null ? Reflect.get(value, step) : undefined;
+const figureOf = (record: object, field: string): string => {
+  const value = fieldAt(record, field);
   return typeof value === "number" ? `${decimal(value, 3)} mm` : "";
 };
 
