@@ -67,6 +67,10 @@ export const VALUE_CODES = {
     why: "Sizes are lengths, or a count of the mount's own pitch: `11 modules`, `3 U`, `42 HP`.",
     example: "height: tall",
   }),
+  notAPlace: value("not-a-place", "This is neither a length nor a word for a place", {
+    why: "x and y take a length from the panel's left or lower edge, or a word: centre, left, right, bottom, top.",
+    example: "at: { x: middle, y: 20 mm }",
+  }),
   notADate: value("not-a-date", "This is not a date", {
     why: "Dates are written year-month-day, so that they sort and cannot be read two ways: 2026-10-02.",
     example: "dated: 02.10.2026",
@@ -82,6 +86,10 @@ export const VALUE_CODES = {
   unknownWord: value("unknown-word", "The word is not one of those that can stand here", {
     why: "The message lists the words that can. A mistyped word would otherwise be taken for the usual case.",
     example: "fitted: latter",
+  }),
+  emptyText: value("empty-text", "The text is empty", {
+    why: "Nothing would be engraved or printed. Leave the key out where there is nothing to say.",
+    example: 'legend: ""',
   }),
   textTooLong: value("text-too-long", "The text is too long for its place", {
     why: "Legends, titles and names have to find room on a panel or a sheet.",

@@ -48,7 +48,7 @@ export const usual = <Value>(
     value,
     shown,
     about,
-  }: { readonly value: Value; readonly shown?: string; readonly about: string },
+  }: { readonly value: NoInfer<Value>; readonly shown?: string; readonly about: string },
 ): Key<Value> => ({
   field,
   about,

@@ -70,6 +70,7 @@ export const lengthReading = (
 
 const EXPECTED: Readonly<Record<string, string>> = {
   [VALUE_CODES.notASize.code]: "a length or a count like 11 modules",
+  [VALUE_CODES.notAPlace.code]: "a length or a word like centre",
 };
 
 interface Unit {

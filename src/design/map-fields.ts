@@ -1,7 +1,6 @@
 // Fields for maps whose keys are names of the user's own: components, bays, stock.
 
-import type { Span } from "../diagnostics/finding.ts";
-import { finding } from "../diagnostics/finding.ts";
+import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
 import { type Field, mapped, type Reading, read, unread } from "./field.ts";
@@ -30,9 +29,11 @@ export type NamedEntry<Value> =
 export interface NameRule {
   readonly pattern: RegExp;
   readonly hint: (written: string) => string;
+  /** The names are instances of the panel, so that findings below them carry the name. */
+  readonly isInstance: boolean;
 }
 
-export const NAME_RULE: NameRule = { pattern: NAME, hint: nameHint };
+export const NAME_RULE: NameRule = { pattern: NAME, hint: nameHint, isInstance: false };
 
 /** Entries in the order of the text. */
 export const mapById = <Value>(
@@ -83,14 +84,12 @@ const entriesReading = <Value>(
 ): Reading<readonly NamedEntry<Value>[]> => {
   const seen = new Map<string, MapEntry>();
   const entries: NamedEntry<Value>[] = [];
-  const findings = [];
+  const findings: Finding[] = [];
   for (const entry of node.entries) {
     const first = seen.get(entry.key);
     if (first !== undefined) {
-      findings.push({
-        ...duplicate(TEXT_CODES.duplicateId, node, { first, again: entry }),
-        subjects: [entry.key],
-      });
+      const again = duplicate(TEXT_CODES.duplicateId, node, { first, again: entry });
+      findings.push(rule.isInstance ? ofInstance(again, entry.key) : again);
       continue;
     }
     seen.set(entry.key, entry);
@@ -133,8 +132,11 @@ const namedReading = <Value>(
   const reading = item.read(value, source);
   return {
     ...reading,
-    findings: reading.findings.map((found) =>
-      found.subjects.length === 0 ? { ...found, subjects: [key] } : found,
-    ),
+    findings: rule.isInstance
+      ? reading.findings.map((found) => ofInstance(found, key))
+      : reading.findings,
   };
 };
+
+const ofInstance = (found: Finding, id: string): Finding =>
+  found.subjects.length === 0 ? { ...found, subjects: [id] } : found;

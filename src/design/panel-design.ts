@@ -16,6 +16,8 @@ export interface PanelDesign {
   readonly dated: IsoDate | null;
   /** Path of the workshop file, relative to this file, as written. */
   readonly workshop: string | null;
+  /** Files of the user's own parts, relative to this file, as written. */
+  readonly catalogue: readonly string[];
   readonly mount: string;
   /** Only for mounts that leave the width open (corner screws, box lid, subrack). */
   readonly width: Size | null;
@@ -30,6 +32,8 @@ export interface PanelDesign {
   /** Depth there is behind the face, where the builder knows it (in a console the bay says). */
   readonly depth: Mm | null;
   readonly note: string | null;
+  /** Keys whose values could not be read (each has its finding); what stands for them here is as if they were not written. */
+  readonly unread: readonly string[];
 }
 
 export type LayerDesign =

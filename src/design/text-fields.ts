@@ -123,6 +123,9 @@ const wholeText = (
     return cutOff(node, source, node.eaten.end);
   }
   const value = node.style === "block" ? node.text.trimEnd() : node.text;
+  if (value.trim() === "") {
+    return refuse(VALUE_CODES.emptyText, "is an empty text");
+  }
   if (value.length > most) {
     return refuse(
       VALUE_CODES.textTooLong,

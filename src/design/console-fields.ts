@@ -1,0 +1,216 @@
+// A console file. To add a key: a line in the record, its field in the console's types, and a line where it is built.
+
+import { finding } from "../diagnostics/finding.ts";
+import { byKey } from "./choice-fields.ts";
+import { MEANING_CODES } from "./codes-of-meaning.ts";
+import { TEXT_CODES } from "./codes-of-text.ts";
+import type {
+  BayDesign,
+  BlankingUse,
+  ConsoleDesign,
+  FrameDesign,
+  ObstacleDesign,
+  OperatorDesign,
+  PanelUse,
+} from "./console-design.ts";
+import { type Field, mapped, type Reading, read, refined, unread } from "./field.ts";
+import { dispensable, list, optional, record, required, tuple, usual } from "./fields.ts";
+import { filePath } from "./file-field.ts";
+import { FILE_KEYS } from "./file-keys.ts";
+import { millimetres, someMillimetres } from "./length-fields.ts";
+import { lookup, lookupOf } from "./map-fields.ts";
+import { angle, count, number } from "./number-fields.ts";
+import { pitches } from "./size-fields.ts";
+import { name, oneOf, text } from "./text-fields.ts";
+import { about, type TextNode } from "./text-node.ts";
+import { UNTURNED } from "./usual-values.ts";
+import { spanOf } from "./written.ts";
+
+const SPACE_POINT = tuple("a place", millimetres("a length"), ["forward", "to the left", "up"]);
+
+const QUARTER_TURN = 90;
+const TILT = angle("an angle", { least: -QUARTER_TURN, most: QUARTER_TURN });
+
+const BAY: Field<Omit<BayDesign, "id">> = refined(
+  record("a bay", {
+    mount: required(name("the name of a mount"), "The rails of the bay"),
+    at: required(SPACE_POINT, "Where it begins"),
+    along: required(
+      tuple("a direction", number("a number"), ["forward", "to the left", "up"]),
+      "Where it runs",
+    ),
+    slope: usual(TILT, { value: UNTURNED, about: "Positive lowers the edge nearer the operator" }),
+    cant: usual(TILT, { value: UNTURNED, about: "Turned about its length" }),
+    length: required(pitches("a length, like 60 modules"), "Usable length"),
+    depth: required(someMillimetres("a depth"), "Clear depth behind the faces"),
+  }),
+  ({ mount, at, along, slope, cant, length, depth, written }, node) => {
+    const { count: modules, unit } = length;
+    if (along.every((part) => part === 0)) {
+      const message = `${about(node)}along: [0, 0, 0] runs nowhere; write where it runs, such as [1, 0, 0]`;
+      return unread(
+        node,
+        finding(MEANING_CODES.noDirection, { message, span: spanOf(written, "along") }),
+      );
+    }
+    return read({ mount, modules, unit, depth, at, along, slope, cant, written }, node);
+  },
+);
+
+const USE_KEYS = {
+  bay: optional(name("the name of a bay"), "The bay it stands in"),
+  module: optional(count("a count"), "Modules from the beginning of the bay"),
+  after: optional(name("the name of a panel"), "The panel it follows"),
+};
+
+type Use =
+  | { readonly kind: "panel"; readonly use: PanelUse }
+  | { readonly kind: "blanking"; readonly use: BlankingUse };
+
+const PANEL_USE: Field<Use> = refined(
+  record("a panel", {
+    file: required(filePath("the path of a file"), "The panel's file"),
+    as: required(name("a name"), "What it is called here; one file can stand twice"),
+    ...USE_KEYS,
+  }),
+  (use, node) => once(node, use, { kind: "panel", use }),
+);
+
+const BLANKING_USE: Field<Use> = refined(
+  record("a blanking panel", {
+    blanking: required(pitches("a length, like 4 modules"), "Its length"),
+    as: optional(name("a name"), "What it is called"),
+    ...USE_KEYS,
+  }),
+  ({ blanking: length, as, bay, module, after, written }, node) => {
+    const use = { length, as, bay, module, after, written };
+    return once(node, use, { kind: "blanking", use });
+  },
+);
+
+/** A place in a bay is a number of modules or a neighbour, not both. */
+const once = (
+  node: TextNode,
+  use: Pick<PanelUse, "module" | "after" | "written">,
+  reading: Use,
+): Reading<Use> =>
+  use.module !== null && use.after !== null
+    ? unread(
+        node,
+        finding(MEANING_CODES.contradiction, {
+          message: `${about(node)}module and after both say where it stands; keep one of them`,
+          span: spanOf(use.written, "after"),
+          related: [{ what: "module is here", span: spanOf(use.written, "module") }],
+        }),
+      )
+    : read(reading, node);
+
+const PANELS: Field<readonly Use[]> = refined(
+  list("the panels", byKey<Use>("a panel", { file: PANEL_USE, blanking: BLANKING_USE }), {
+    leaveOut: true,
+  }),
+  (uses, node) => {
+    const first = new Map<string, Use["use"]>();
+    const findings = uses.flatMap(({ use }) => {
+      const before = use.as === null ? undefined : first.get(use.as);
+      if (use.as !== null && before === undefined) {
+        first.set(use.as, use);
+      }
+      return before === undefined
+        ? []
+        : [
+            finding(TEXT_CODES.duplicateId, {
+              message: `${about(node)}two panels are called ${use.as}; give each a name of its own with \`as\``,
+              span: spanOf(use.written, "as"),
+              related: [{ what: "the first is here", span: spanOf(before.written, "as") }],
+            }),
+          ];
+    });
+    return read(uses, node, findings);
+  },
+);
+
+const OPERATOR: Field<OperatorDesign> = mapped(
+  record("the operator", {
+    "seat-height": required(someMillimetres("a height"), "Height of the seat above the floor"),
+    at: required(
+      tuple("a place", millimetres("a length"), ["forward", "to the left"]),
+      "Where the seat stands",
+    ),
+    hand: usual(oneOf("a hand", ["right", "left"]), {
+      value: "right",
+      about: "The hand that works",
+    }),
+  }),
+  ({ "seat-height": seatHeight, at, hand, written }) => ({ seatHeight, at, hand, written }),
+);
+
+const FRAME: Field<FrameDesign> = record("the frame", {
+  type: required(name("a type of frame"), "The shape of the console"),
+  sheet: required(name("the name of a stock"), "The stock it is cut from"),
+  joints: optional(name("a kind of joint"), "How its pieces meet"),
+  doorway: optional(
+    tuple("a doorway", someMillimetres("a length"), ["width", "height"]),
+    "What its pieces must pass",
+  ),
+});
+
+const OBSTACLE: Field<ObstacleDesign> = record("an obstacle", {
+  name: required(text("a name", 60), "What it is"),
+  box: required(
+    tuple("a box", someMillimetres("a length"), ["forward", "to the left", "up"]),
+    "How large it is",
+  ),
+  at: required(SPACE_POINT, "The centre of its base"),
+});
+
+export const CONSOLE: Field<ConsoleDesign> = refined(
+  record("a console", {
+    ...FILE_KEYS,
+    title: dispensable(optional(text("a title"), "What people call it")),
+    workshop: dispensable(optional(filePath("the path of a file"), "The workshop that makes it")),
+    catalogue: dispensable(
+      usual(list("a list of files", filePath("the path of a file"), { leaveOut: true }), {
+        value: [],
+        about: "Files of your own parts",
+      }),
+    ),
+    operator: dispensable(optional(OPERATOR, "Who sits at it, and where")),
+    bays: dispensable(
+      usual(
+        lookup("bays by name", BAY, (bay, id) => ({ id, ...bay })),
+        { value: lookupOf<never>([]), about: "Pairs of rails that panels stand on" },
+      ),
+    ),
+    panels: dispensable(usual(PANELS, { value: [], about: "The panels and where they stand" })),
+    frame: dispensable(optional(FRAME, "The parts that make the console")),
+    obstacles: dispensable(
+      usual(list("obstacles", OBSTACLE, { leaveOut: true }), {
+        value: [],
+        about: "What is in the way",
+      }),
+    ),
+  }),
+  (values, node, { file }) => {
+    const { panels, title, ...rest } = values;
+    return read(
+      {
+        kind: "console",
+        written: rest.written,
+        file,
+        name: rest.name,
+        title: title ?? rest.name,
+        workshop: rest.workshop,
+        catalogue: rest.catalogue,
+        bays: rest.bays,
+        panels: panels.flatMap((each) => (each.kind === "panel" ? [each.use] : [])),
+        blankings: panels.flatMap((each) => (each.kind === "blanking" ? [each.use] : [])),
+        operator: rest.operator,
+        frame: rest.frame,
+        obstacles: rest.obstacles,
+        unread: rest.unread,
+      },
+      node,
+    );
+  },
+);

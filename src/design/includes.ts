@@ -1,0 +1,121 @@
+// Which further files a design needs. Pure: whoever may read files goes on until no new name comes up.
+
+import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
+import { inWords, nearestNames } from "../diagnostics/nearest.ts";
+import { MEANING_CODES } from "./codes-of-meaning.ts";
+import { readText } from "./read-text.ts";
+import { resolveInclude } from "./resolve-include.ts";
+import { source } from "./source.ts";
+import type { MapNode, TextNode } from "./text-node.ts";
+
+/** A file that is named, and where. */
+export interface Include {
+  /** From the root, forward slashes. */
+  readonly path: string;
+  readonly span: Span;
+}
+
+/** Paths from the root of the files that a file names, in the order of its text, each once. */
+export const includesOf = (file: string, text: string): readonly string[] => [
+  ...new Set(includeSpans(file, text).map(({ path }) => path)),
+];
+
+/** The same with their places. What can't be resolved is left out here: reading the design says so. */
+export const includeSpans = (file: string, text: string): readonly Include[] => {
+  const { root } = readText(source(file, text));
+  if (root?.kind !== "map") {
+    return [];
+  }
+  return writtenPaths(root).flatMap((node) => {
+    const resolved = node.kind === "scalar" ? resolveInclude(file, node.text) : null;
+    return resolved?.kind === "resolved" ? [{ path: resolved.path, span: node.span }] : [];
+  });
+};
+
+/**
+ * A finding for every circle in which files name each other. `includes` holds, by path, what each file names.
+ * A circle is told once, at the place where its first file (by name) leads into it.
+ */
+export const includeCycles = (
+  includes: ReadonlyMap<string, readonly Include[]>,
+): readonly Finding[] => {
+  const findings: Finding[] = [];
+  const done = new Set<string>();
+  for (const file of [...includes.keys()].toSorted()) {
+    const circle = circleFrom(file, includes);
+    const closing = circle?.at(-1);
+    if (circle === null || closing === undefined || done.has(circleName(circle))) {
+      continue;
+    }
+    done.add(circleName(circle));
+    const first = circle[0] ?? closing;
+    findings.push(
+      finding(MEANING_CODES.includeCycle, {
+        message: `files name each other in a circle: ${[file, ...circle.map(({ path }) => path)].join(" names ")}`,
+        span: first.span,
+        related: circle.slice(1).map(({ path, span }) => ({ what: `${path} is named here`, span })),
+      }),
+    );
+  }
+  return findings;
+};
+
+/** A finding for a named file that is not among those there are. */
+export const fileMissing = ({ path, span }: Include, there: Iterable<string>): Finding => {
+  const nearest = nearestNames(path, there);
+  const hint = nearest.length === 0 ? "" : `; the nearest are ${inWords(nearest, "and")}`;
+  return finding(MEANING_CODES.fileMissing, {
+    message: `there is no file ${path}${hint}`,
+    span,
+  });
+};
+
+const writtenPaths = (root: MapNode): readonly TextNode[] =>
+  root.entries.flatMap(({ key, value }): readonly TextNode[] => {
+    switch (key) {
+      case "workshop":
+        return [value];
+      case "catalogue":
+        return value.kind === "list" ? value.items : [value];
+      case "panels":
+        return value.kind === "list" ? value.items.flatMap(filesOf) : [];
+      default:
+        return [];
+    }
+  });
+
+const filesOf = (use: TextNode): readonly TextNode[] =>
+  use.kind === "map"
+    ? use.entries.filter(({ key }) => key === "file").map(({ value }) => value)
+    : [];
+
+const circleName = (circle: readonly Include[]): string =>
+  circle
+    .map(({ path }) => path)
+    .toSorted()
+    .join("\n");
+
+/** The shortest way from a file back to itself, by breadth; null where there is none. */
+const circleFrom = (
+  file: string,
+  includes: ReadonlyMap<string, readonly Include[]>,
+): readonly Include[] | null => {
+  const seen = new Set<string>();
+  let ways: readonly (readonly Include[])[] = [[]];
+  while (ways.length > 0) {
+    const longer: (readonly Include[])[] = [];
+    for (const way of ways) {
+      for (const next of includes.get(way.at(-1)?.path ?? file) ?? []) {
+        if (next.path === file) {
+          return [...way, next];
+        }
+        if (!seen.has(next.path)) {
+          seen.add(next.path);
+          longer.push([...way, next]);
+        }
+      }
+    }
+    ways = longer;
+  }
+  return null;
+};

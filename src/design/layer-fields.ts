@@ -1,0 +1,134 @@
+// The stack, front to back, and what holds it together.
+
+import { finding } from "../diagnostics/finding.ts";
+import type { MetricThread } from "../standards/metric-fasteners.ts";
+import { byKey } from "./choice-fields.ts";
+import { TEXT_CODES } from "./codes-of-text.ts";
+import { type Field, mapped, read, refined } from "./field.ts";
+import { list, optional, record, required, usual } from "./fields.ts";
+import { someMillimetres } from "./length-fields.ts";
+import type { FixingsDesign, LayerDesign, LightingDesign } from "./panel-design.ts";
+import { place } from "./place-fields.ts";
+import { name, oneOf } from "./text-fields.ts";
+import { about } from "./text-node.ts";
+import { spanOf } from "./written.ts";
+
+const LAYER = required(name("the name of a layer"), "Its name in the panel: face, backing, spacer");
+const STOCK = name("the name of a stock");
+
+const LIGHTING: Field<LightingDesign> = record("lighting", {
+  strip: required(name("the name of a part"), "The strip of lamps, from the catalogue"),
+  circuit: required(name("the name of a circuit"), "What switches and dims it"),
+});
+
+const SHEET: Field<LayerDesign> = mapped(
+  record("a sheet", {
+    layer: LAYER,
+    sheet: required(STOCK, "The stock it is cut from"),
+    finish: optional(name("the name of a finish"), "Paint or another finish"),
+    "worked-from": usual(oneOf("a face", ["front", "rear"]), {
+      value: "front",
+      about: "Which face looks at the machine while it is cut",
+    }),
+  }),
+  ({ layer: id, sheet, finish, "worked-from": workedFrom, written }) => ({
+    kind: "sheet",
+    id,
+    sheet,
+    finish,
+    workedFrom,
+    written,
+  }),
+);
+
+const SPACER: Field<LayerDesign> = mapped(
+  record("a printed spacer", {
+    layer: LAYER,
+    print: required(STOCK, "The stock it is printed from"),
+    depth: required(someMillimetres("a depth"), "From the sheet in front to the one behind"),
+    lighting: optional(LIGHTING, "Lamps in the spacer"),
+  }),
+  ({ layer: id, print, depth, lighting, written }) => ({
+    kind: "spacer",
+    id,
+    print,
+    depth,
+    lighting,
+    written,
+  }),
+);
+
+const AIR: Field<LayerDesign> = mapped(
+  record("air", {
+    layer: LAYER,
+    air: required(someMillimetres("a depth"), "Depth of the gap"),
+  }),
+  ({ layer: id, air, written }) => ({ kind: "air", id, depth: air, written }),
+);
+
+const TRAY: Field<LayerDesign> = mapped(
+  record("a tray", {
+    layer: LAYER,
+    behind: required(
+      someMillimetres("a depth"),
+      "Clear depth from the layer in front to the boards",
+    ),
+    boards: usual(list("a list of boards", name("the name of a board")), {
+      value: [],
+      about: "The boards that it carries, from the catalogue",
+    }),
+  }),
+  ({ layer: id, behind, boards, written }) => ({ kind: "tray", id, behind, boards, written }),
+);
+
+/** A layer's kind is told by its own key: sheet, print, air or behind. */
+export const STACK: Field<readonly LayerDesign[]> = refined(
+  list("the stack", byKey("a layer", { sheet: SHEET, print: SPACER, air: AIR, behind: TRAY }), {
+    least: 1,
+    most: 20,
+  }),
+  (layers, node) => {
+    const findings = layers.flatMap((layer, index) => {
+      const first = layers.find(({ id }) => id === layer.id);
+      return first === undefined || layers.indexOf(first) === index
+        ? []
+        : [
+            finding(TEXT_CODES.duplicateId, {
+              message: `${about(node)}two layers are named ${layer.id}; give each a name of its own`,
+              span: spanOf(layer.written, "layer"),
+              related: [{ what: "the first is here", span: spanOf(first.written, "layer") }],
+            }),
+          ];
+    });
+    return read(layers, node, findings);
+  },
+);
+
+const THREADS = [
+  "m2",
+  "m2.5",
+  "m3",
+  "m4",
+  "m5",
+  "m6",
+  "m8",
+] as const satisfies readonly MetricThread[];
+
+export const FIXINGS: Field<FixingsDesign> = mapped(
+  record("fixings", {
+    screws: required(oneOf("a thread", THREADS), "Thread of the screws"),
+    dowels: required(someMillimetres("a diameter"), "Diameter of the two dowels"),
+    at: optional(list("a list of places", place(), { least: 2, most: 100 }), "Where the screws go"),
+    "dowels-at": optional(
+      list("two places", place(), { least: 2, most: 2 }),
+      "Where the dowels go: the round one and the slotted one",
+    ),
+  }),
+  ({ screws, dowels, at, "dowels-at": dowelsAt, written }) => ({
+    screws,
+    dowels,
+    at,
+    dowelsAt,
+    written,
+  }),
+);

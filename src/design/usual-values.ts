@@ -1,0 +1,40 @@
+// What holds where a design says nothing: the trade's usual values, in one place so that they can be listed.
+
+import { type Degrees, degrees, type Mm, mm } from "../geometry/quantity.ts";
+
+/** The version of the format that this program writes; it reads this one. */
+export const FORMAT_VERSION = "1";
+
+/** Seat to console face, the distance that legend heights are usually given for. Common practice. */
+export const VIEWING_DISTANCE: Mm = mm(700);
+
+/** A face made for instrument panels and read well at small sizes; SIL Open Font License. */
+export const FONT = "b612";
+
+/** Between a legend and what it belongs to: half of a 4 mm capital. Common practice. */
+export const LEGEND_GAP: Mm = mm(2);
+
+/** Labels stand above what they name (NUREG-0700, labels; from memory, unverified). */
+export const LEGEND_SIDE = "above";
+
+/**
+ * Cap height at a viewing distance: 20 arc minutes (NUREG-0700 Rev 3, 11.4.1.5-1: preferred), that is 2 D tan(10'),
+ * taken up to the next tenth of a millimetre.
+ */
+export const legendHeight = (viewingDistance: Mm): Mm =>
+  mm(Math.ceil(viewingDistance * TWICE_TANGENT_OF_10_MINUTES * 10) / 10);
+
+/** 2 tan(10 / 60 degrees) = 0.00581777..., by the series x + x^3/3. */
+const TWICE_TANGENT_OF_10_MINUTES = 0.005817774;
+
+export const REVISION = "A";
+
+/** Border and bracket round a group: its distance from the group, and its corner. Common practice. */
+export const BORDER_GAP: Mm = mm(4);
+export const BORDER_CORNER: Mm = mm(2);
+
+/** Windows: corners carry a radius, because sharp inside corners start cracks. Common practice for a laser. */
+export const WINDOW_CORNER: Mm = mm(0.5);
+
+export const UNTURNED: Degrees = degrees(0);
+export const NOTHING: Mm = mm(0);
