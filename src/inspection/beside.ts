@@ -4,8 +4,8 @@
 import { type Point, point } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
 import { placeAllowance } from "./allowance.ts";
+import { distanceTo } from "./boundary.ts";
 import { pointAlong, tangentAt } from "./edge.ts";
-import { distanceToEdges } from "./loop.ts";
 import type { Edge } from "./read-file.ts";
 
 export interface RunBeside {
@@ -21,16 +21,20 @@ export const runBeside = (
   expected: readonly Edge[],
   probing: { readonly parts: readonly number[]; readonly shift: Point },
 ): RunBeside => {
-  const places = line.flatMap((edge) =>
-    probing.parts.map((part) => {
+  const distanceAt = distanceTo(expected);
+  const { shift } = probing;
+  const places: Point[] = [];
+  for (const edge of line) {
+    for (const part of probing.parts) {
       const at = pointAlong(edge, part);
-      return point(at.x - probing.shift.x, at.y - probing.shift.y);
-    }),
-  );
-  const distances = places.map((place) => distanceToEdges(expected, place));
-  const offset = median(distances);
+      places.push(shift.x === 0 && shift.y === 0 ? at : point(at.x - shift.x, at.y - shift.y));
+    }
+  }
+  const distances = Float64Array.from(places, distanceAt);
+  const offset = distances.toSorted()[distances.length >> 1] ?? 0;
   let spread = 0;
-  for (const [index, distance] of distances.entries()) {
+  for (let index = 0; index < distances.length; index += 1) {
+    const distance = distances[index]!;
     const departs = Math.abs(distance - offset);
     if (departs <= spread || isMitre(expected, places[index]!, { distance, offset })) continue;
     spread = departs;
@@ -49,9 +53,6 @@ export const shiftOfBox = (drawn: Extent, expected: Extent): Point =>
     (drawn.minX + drawn.maxX - expected.minX - expected.maxX) / 2,
     (drawn.minY + drawn.maxY - expected.minY - expected.maxY) / 2,
   );
-
-const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
 
 /** A mitre at a sharp corner leaves the line at most this many offsets away (60 degrees between the edges). */
 const LONGEST_MITRE = 2;

@@ -33,7 +33,7 @@ export const drawnLines = (file: ReadFile, lie: Lie): readonly DrawnLine[] =>
       process: item.process,
       name: item.feature,
       look: item.look,
-      edges: loop.edges.map((edge) => laidEdge(edge, lie)),
+      edges: laidEdges(loop.edges, lie),
       box: laidBox(loop.box, lie),
       gap: loop.gap,
       chains: loop.chains,
@@ -44,16 +44,23 @@ export const drawnLines = (file: ReadFile, lie: Lie): readonly DrawnLine[] =>
 export const drawnBoxes = (file: ReadFile, lie: Lie): readonly Extent[] =>
   file.items.flatMap((item) => item.loops.map((loop) => laidBox(loop.box, lie)));
 
-const laidEdge = (edge: Edge, lie: Lie): Edge => {
-  const { sheet, shift } = lie;
-  const turned = lie.mirrored ? mirroredEdge(edge, 0) : edge;
-  const left = lie.mirrored ? sheet.maxX : sheet.minX;
-  return movedEdge(turned, point(left + shift.x, sheet.minY + shift.y), 1 / lie.scale);
+const laidEdges = (edges: readonly Edge[], lie: Lie): readonly Edge[] => {
+  const { sheet, mirrored, scale, shift } = lie;
+  if (!mirrored && scale === 1) return edges;
+  const corner = point(-sheet.minX, -sheet.minY);
+  const back = point((mirrored ? sheet.maxX : sheet.minX) + shift.x, sheet.minY + shift.y);
+  return edges.map((edge) => {
+    const fromCorner = movedEdge(edge, corner);
+    return movedEdge(mirrored ? mirroredEdge(fromCorner, 0) : fromCorner, back, 1 / scale);
+  });
 };
 
 const laidBox = (box: Extent, { sheet, mirrored, scale, shift }: Lie): Extent => {
-  const left = mirrored ? sheet.maxX - box.maxX / scale : sheet.minX + box.minX / scale;
-  const right = mirrored ? sheet.maxX - box.minX / scale : sheet.minX + box.maxX / scale;
-  const [low, high] = [sheet.minY + box.minY / scale, sheet.minY + box.maxY / scale];
-  return extent(left + shift.x, low + shift.y, right + shift.x, high + shift.y);
+  const low = (box.minX - sheet.minX) / scale;
+  const high = (box.maxX - sheet.minX) / scale;
+  const left = mirrored ? sheet.maxX - high : sheet.minX + low;
+  const right = mirrored ? sheet.maxX - low : sheet.minX + high;
+  const bottom = sheet.minY + (box.minY - sheet.minY) / scale;
+  const top = sheet.minY + (box.maxY - sheet.minY) / scale;
+  return extent(left + shift.x, bottom + shift.y, right + shift.x, top + shift.y);
 };

@@ -1,7 +1,7 @@
 // Reads a written DXF cut file, of 2007 or R12: units, comments, and CIRCLE, LWPOLYLINE and POLYLINE entities with their
 // layers. Written from the DXF reference (group codes of the ENTITIES section). Anything else that is drawn is a stranger.
 
-import { point, type Vertex, vertex } from "../geometry/contour.ts";
+import { type Point, point, type Vertex, vertex } from "../geometry/contour.ts";
 import { extent } from "../geometry/extent.ts";
 import { type DxfGroup, dxfGroups } from "./dxf-groups.ts";
 import { edgeOfCircle, edgesOfVertices } from "./edge.ts";
@@ -9,10 +9,12 @@ import { loopOfEdges } from "./loop.ts";
 import type { Edge, ReadFile, ReadItem, ReadUnits } from "./read-file.ts";
 import { statementsIn } from "./statements.ts";
 
-export const readDxf = (text: string): ReadFile => {
+export const readDxf = (text: string, corner: Point): ReadFile => {
   const groups = dxfGroups(text);
   const records = recordsOf(sectionOf(groups, "ENTITIES"));
-  const read = records.map((record, index) => entityOf(record, { records, next: index + 1 }));
+  const read = records.map((record, index) =>
+    entityOf(record, { records, next: index + 1, corner }),
+  );
   return {
     format: "dxf",
     statements: statementsIn(
@@ -87,22 +89,22 @@ type Entity =
   | { readonly kind: "stranger"; readonly name: string }
   | { readonly kind: "part-of-another" };
 
-/** Where a record's followers begin: an R12 polyline's vertices are records of their own. */
-interface Followers {
+/** Where a record's followers begin (an R12 polyline's vertices are records of their own), and where the sheet's corner lies. */
+interface Surroundings {
   readonly records: readonly DxfRecord[];
   readonly next: number;
+  readonly corner: Point;
 }
 
-const entityOf = (record: DxfRecord, after: Followers): Entity => {
+const entityOf = (record: DxfRecord, around: Surroundings): Entity => {
+  const { corner } = around;
   switch (record.name) {
     case "CIRCLE":
-      return itemOf(record, [
-        edgeOfCircle(point(numberOf(record, 10), numberOf(record, 20)), numberOf(record, 40)),
-      ]);
+      return itemOf(record, [edgeOfCircle(placeOf(record, corner), numberOf(record, 40))]);
     case "LWPOLYLINE":
-      return itemOf(record, edgesOfVertices(lightVertices(record), isClosed(record)));
+      return itemOf(record, edgesOfVertices(lightVertices(record, corner), isClosed(record)));
     case "POLYLINE":
-      return itemOf(record, edgesOfVertices(heavyVertices(after), isClosed(record)));
+      return itemOf(record, edgesOfVertices(heavyVertices(around), isClosed(record)));
     case "VERTEX":
     case "SEQEND":
       return { kind: "part-of-another" };
@@ -125,7 +127,7 @@ const itemOf = (record: DxfRecord, edges: readonly Edge[]): Entity => {
 const isClosed = (record: DxfRecord): boolean => numberOf(record, 70, 0) % 2 === 1;
 
 /** In an LWPOLYLINE each 10 starts a vertex; the 20 and 42 that follow belong to it. */
-const lightVertices = (record: DxfRecord): readonly Vertex[] => {
+const lightVertices = (record: DxfRecord, corner: Point): readonly Vertex[] => {
   const vertices: { x: number; y: number; bulge: number }[] = [];
   for (const { code, value } of record.groups) {
     const current = vertices[vertices.length - 1];
@@ -133,18 +135,22 @@ const lightVertices = (record: DxfRecord): readonly Vertex[] => {
     else if (current !== undefined && code === 20) current.y = Number(value);
     else if (current !== undefined && code === 42) current.bulge = Number(value);
   }
-  return vertices.map(({ x, y, bulge }) => vertex(x, y, bulge));
+  return vertices.map(({ x, y, bulge }) => vertex(x + corner.x, y + corner.y, bulge));
 };
 
 /** The VERTEX records up to SEQEND. */
-const heavyVertices = ({ records, next }: Followers): readonly Vertex[] => {
+const heavyVertices = ({ records, next, corner }: Surroundings): readonly Vertex[] => {
   const vertices: Vertex[] = [];
   for (let at = next; records[at]?.name === "VERTEX"; at += 1) {
     const record = records[at]!;
-    vertices.push(vertex(numberOf(record, 10), numberOf(record, 20), numberOf(record, 42, 0)));
+    const { x, y } = placeOf(record, corner);
+    vertices.push(vertex(x, y, numberOf(record, 42, 0)));
   }
   return vertices;
 };
+
+const placeOf = (record: DxfRecord, corner: Point): Point =>
+  point(numberOf(record, 10) + corner.x, numberOf(record, 20) + corner.y);
 
 const textOf = (record: DxfRecord, code: number): string | null =>
   record.groups.find((group) => group.code === code)?.value ?? null;

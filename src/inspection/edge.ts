@@ -89,6 +89,8 @@ export const edgeExtent = (edge: Edge): Extent => {
 /** The point at `part` (0 to 1) of the edge. */
 export const pointAlong = (edge: Edge, part: number): Point => {
   const { from, to } = edge;
+  if (part === 0) return from;
+  if (part === 1) return to;
   if (edge.kind === "line") {
     return point(from.x + (to.x - from.x) * part, from.y + (to.y - from.y) * part);
   }

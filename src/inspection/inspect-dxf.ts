@@ -4,6 +4,7 @@
 import { readDxf } from "./dxf-reader.ts";
 import { type InspectionOf, inspectFile } from "./inspect-file.ts";
 import type { InspectionRow } from "./row.ts";
+import { sheetCorner } from "./sheet-corner.ts";
 
 export const inspectDxf = (text: string, of: InspectionOf): readonly InspectionRow[] =>
-  inspectFile(readDxf(text), of);
+  inspectFile(readDxf(text, sheetCorner(of.setUp)), of);

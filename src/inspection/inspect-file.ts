@@ -80,7 +80,7 @@ export const understood = (read: ReadFile, setUp: SetUp): Understood => {
   });
   const lines = drawnLines(read, lie.lie);
   const matching = matchLines(features, lines, offsetOf);
-  return { features, lie, lines, matching, kerf: kerfOfFile(matching, kerf) };
+  return { features, lie, lines, matching, kerf: kerfOfFile(features, matching, kerf) };
 };
 
 const featureReadings = (

@@ -2,7 +2,8 @@
 
 import { type InspectionOf, inspectFile } from "./inspect-file.ts";
 import type { InspectionRow } from "./row.ts";
+import { sheetCorner } from "./sheet-corner.ts";
 import { readSvg } from "./svg-reader.ts";
 
 export const inspectSvg = (text: string, of: InspectionOf): readonly InspectionRow[] =>
-  inspectFile(readSvg(text), of);
+  inspectFile(readSvg(text, sheetCorner(of.setUp)), of);

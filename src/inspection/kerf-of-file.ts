@@ -3,6 +3,7 @@
 
 import { closedGap, kerfAllowance } from "./allowance.ts";
 import { CLOSE_PROBING, runBeside, shiftOfBox } from "./beside.ts";
+import type { ExpectedFeature } from "./expectation.ts";
 import { lineBeside } from "./kerf-opinion.ts";
 import { loopArea } from "./loop.ts";
 import type { MatchedLine, Matching } from "./matching.ts";
@@ -16,8 +17,15 @@ export interface FoundKerf {
 }
 
 /** null where no cut could be read. */
-export const kerfOfFile = (matching: Matching, stated: number): FoundKerf | null => {
-  const readings = matching.byFeature.flat().flatMap((matched) => kerfReading(matched, stated));
+export const kerfOfFile = (
+  features: readonly ExpectedFeature[],
+  matching: Matching,
+  stated: number,
+): FoundKerf | null => {
+  const readings = matching.byFeature
+    .filter((_, index) => features[index]?.kind === "cut")
+    .flat()
+    .flatMap((matched) => kerfReading(matched, stated));
   if (readings.length === 0) return null;
   const supportOf = (kerf: number): number =>
     readings.filter((reading) => Math.abs(reading - kerf) <= kerfAllowance).length;

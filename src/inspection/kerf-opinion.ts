@@ -40,10 +40,9 @@ export const lineBeside = (edges: readonly Edge[], box: Extent, offset: number):
   };
 };
 
-/** Steiner: the area grows by the line's length times the offset, and by a circle of that radius. */
 const smoothLine = (edges: readonly Edge[], box: Extent, offset: number): LineSize => ({
   box: grownExtent(box, offset),
-  area: Math.abs(loopArea(edges)) + loopLength(edges) * offset + Math.PI * offset * offset,
+  area: areaBeside(edges, offset, offset > 0 ? "mitred" : "round"),
 });
 
 /** A corner that points out of the loop; a line inside it is shorter at both sides of such a corner. */
@@ -131,15 +130,26 @@ const makerPath = (edge: Edge): makerjs.IPath => {
 };
 
 /**
- * Area of a loop offset evenly, sharp corners included: where an offset cuts a corner short it takes away more than
- * Steiner's formula says, by tan(a/2) - a/2 times its square for a turn of a.
+ * Area of a loop offset evenly. Steiner's formula (area, length times offset, a circle of the offset) holds where corners are
+ * smooth or rounded; where the lines beside a corner run on until they meet, a turn of `a` there counts tan(a/2) for a/2.
+ * Lines within a corner always meet; lines round it do where they are `mitred`.
  */
-export const areaWithin = (edges: readonly Edge[], offset: number): number =>
-  Math.abs(loopArea(edges)) +
-  loopLength(edges) * offset +
-  (Math.PI + (offset < 0 ? sharpCorners(edges, 1) : sharpCorners(edges, -1))) * offset * offset;
+export const areaBeside = (
+  edges: readonly Edge[],
+  offset: number,
+  corners: "round" | "mitred",
+): number => {
+  const around = offset < 0 ? cornerExcess(edges, 1) : cornerExcess(edges, -1);
+  const mitres = offset > 0 && corners === "mitred" ? cornerExcess(edges, 1) : 0;
+  const turned = Math.PI + around + mitres;
+  return Math.abs(loopArea(edges)) + loopLength(edges) * offset + turned * offset * offset;
+};
 
-const sharpCorners = (edges: readonly Edge[], side: 1 | -1): number => {
+/** A turn sharper than 120 degrees is rounded by every cutter's software (the usual mitre limit of 2). */
+const SHARPEST_MITRE = -0.5;
+
+/** Sum of tan(a/2) - a/2 over the sharp corners that point outward (1) or inward (-1), the latter counted negative. */
+const cornerExcess = (edges: readonly Edge[], side: 1 | -1): number => {
   const around = loopArea(edges) < 0 ? -1 : 1;
   let sum = 0;
   for (const [index, edge] of edges.entries()) {
@@ -147,7 +157,8 @@ const sharpCorners = (edges: readonly Edge[], side: 1 | -1): number => {
     const after = tangentAt(edge, "from");
     const sine = (before.x * after.y - before.y * after.x) * around * side;
     const cosine = before.x * after.x + before.y * after.y;
-    if (sine > smoothSine) sum += side * (sine / (1 + cosine) - arcTangent2(sine, cosine) / 2);
+    if (sine <= smoothSine || cosine < SHARPEST_MITRE - smoothSine) continue;
+    sum += side * (sine / (1 + cosine) - arcTangent2(sine, cosine) / 2);
   }
   return sum;
 };

@@ -4,13 +4,11 @@ import { type Contour, type Point, point } from "../geometry/contour.ts";
 import { type Extent, joinedExtent } from "../geometry/extent.ts";
 import {
   between,
-  distanceToEdge,
   edgeExtent,
   edgeLength,
   edgeOfCircle,
   edgeSweptArea,
   edgesOfVertices,
-  pointAlong,
 } from "./edge.ts";
 import type { Edge, ReadLoop } from "./read-file.ts";
 
@@ -45,22 +43,6 @@ export const loopArea = (edges: readonly Edge[]): number => {
 
 export const loopLength = (edges: readonly Edge[]): number =>
   edges.reduce((length, edge) => length + edgeLength(edge), 0);
-
-/** Points along a loop at which two curves of lines and arcs are compared: ends, and three more of each edge. */
-export const probesOf = (edges: readonly Edge[]): readonly Point[] =>
-  edges.flatMap((edge) => [
-    pointAlong(edge, 0),
-    pointAlong(edge, 0.25),
-    pointAlong(edge, 0.5),
-    pointAlong(edge, 0.75),
-    pointAlong(edge, 1),
-  ]);
-
-export const distanceToEdges = (edges: readonly Edge[], place: Point): number => {
-  let nearest = Number.POSITIVE_INFINITY;
-  for (const edge of edges) nearest = Math.min(nearest, distanceToEdge(edge, place));
-  return nearest;
-};
 
 export const centreOfBox = (box: Extent): Point =>
   point((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);

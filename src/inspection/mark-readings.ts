@@ -1,11 +1,17 @@
 // What one engraved area or one stroked marking measures in the file against what it must: process, place, size, and area
 // (of fills) or length (of strokes). A letter counts as one thing with its legend: areas are summed.
 
+import { type Point, point } from "../geometry/contour.ts";
 import { type Extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
-import { engravedAllowance, engravedAreaAllowance, placeAllowance } from "./allowance.ts";
+import {
+  engravedAllowance,
+  engravedAreaAllowance,
+  letterAllowance,
+  placeAllowance,
+} from "./allowance.ts";
 import { runBeside, shiftOfBox, WIDE_PROBING } from "./beside.ts";
 import type { ExpectedFeature } from "./expectation.ts";
-import { areaWithin } from "./kerf-opinion.ts";
+import { areaBeside } from "./kerf-opinion.ts";
 import { centreOfBox, loopArea, loopLength } from "./loop.ts";
 import type { MatchedLine } from "./matching.ts";
 import { processReading } from "./process-reading.ts";
@@ -21,7 +27,7 @@ export const markReadings = (
   if (drawn === null) return [missing(feature)];
   const isFill = feature.kind === "fill";
   const target = grownExtent(feature.box, isFill ? -inset : 0);
-  const allowance = isFill ? engravedAllowance : placeAllowance;
+  const allowance = isFill ? letterAllowance : placeAllowance;
   const [is, must] = [centreOfBox(drawn), centreOfBox(target)];
   return [
     processReading(
@@ -33,7 +39,7 @@ export const markReadings = (
     numberReading(feature.feature, "y", { expected: must.y, measured: is.y, allowance }),
     sizeReading(feature, { target, drawn, allowance: 2 * allowance }),
     isFill ? areaReading(feature, matched, inset) : lengthReading(feature, matched),
-    outlineReading(feature, matched, { inset, allowance, drawn, target }),
+    outlineReading(feature, matched, { inset, drawn, target }),
   ];
 };
 
@@ -79,7 +85,7 @@ const areaReading = (
   inset: number,
 ): Reading => {
   const expected = feature.loops.reduce(
-    (sum, loop) => sum - loop.side * areaWithin(loop.edges, loop.side * inset),
+    (sum, loop) => sum - loop.side * areaBeside(loop.edges, loop.side * inset, "round"),
     0,
   );
   const measured = matched.reduce(
@@ -104,19 +110,25 @@ const lengthReading = (feature: ExpectedFeature, matched: readonly MatchedLine[]
   });
 };
 
+/** What is out of place has a row for that; its form is judged where it stands. */
+const strayOf = (run: { readonly drawn: Extent; readonly target: Extent }): Point => {
+  const shift = shiftOfBox(run.drawn, run.target);
+  return Math.max(Math.abs(shift.x), Math.abs(shift.y)) > letterAllowance ? shift : point(0, 0);
+};
+
 /** How evenly the drawn lines run beside the letters: at half the spot within them, or upon them where they are strokes. */
 const outlineReading = (
   feature: ExpectedFeature,
   matched: readonly MatchedLine[],
   run: {
     readonly inset: number;
-    readonly allowance: number;
     readonly drawn: Extent;
     readonly target: Extent;
   },
 ): Reading => {
-  const shift = shiftOfBox(run.drawn, run.target);
-  const offset = feature.kind === "fill" ? run.inset : 0;
+  const shift = strayOf(run);
+  const isFill = feature.kind === "fill";
+  const offset = isFill ? run.inset : 0;
   let worst = 0;
   for (const { line, expected } of matched) {
     const beside = runBeside(line.edges, expected.bounds, { parts: WIDE_PROBING, shift });
@@ -129,6 +141,6 @@ const outlineReading = (
     expected: `${length(offset)} within the area as seen`,
     measured: `astray by ${length(worst)} at most`,
     difference,
-    passed: difference <= run.allowance,
+    passed: difference <= (isFill ? engravedAllowance : placeAllowance),
   };
 };

@@ -7,9 +7,9 @@ import { edgeOfArc } from "./edge.ts";
 import { loopOfEdges } from "./loop.ts";
 import type { Edge, ReadLoop } from "./read-file.ts";
 
-/** The loops of `d`, y turned upward. */
-export const loopsOfPathData = (data: string): readonly ReadLoop[] | null => {
-  const pen: Pen = { at: point(0, 0), start: point(0, 0), edges: [], loops: [] };
+/** The loops of `d`, y turned upward; `zero`: where the place 0 0 of the file lies. */
+export const loopsOfPathData = (data: string, zero: Point): readonly ReadLoop[] | null => {
+  const pen: Pen = { zero, at: zero, start: zero, edges: [], loops: [] };
   for (const step of data.matchAll(/([A-Za-z])([^A-Za-z]*)/g)) {
     const numbers = (step[2] ?? "").match(/[+-]?(?:\d+\.?\d*|\.\d+)/g) ?? [];
     if (!drawStep(pen, step[1] ?? "", numbers.map(Number))) return null;
@@ -19,6 +19,7 @@ export const loopsOfPathData = (data: string): readonly ReadLoop[] | null => {
 };
 
 interface Pen {
+  readonly zero: Point;
   at: Point;
   start: Point;
   edges: Edge[];
@@ -36,16 +37,16 @@ const drawStep = (pen: Pen, command: string, numbers: readonly number[]): boolea
   switch (command) {
     case "M":
       endLoop(pen);
-      pen.start = upward(numbers[0], numbers[1]);
+      pen.start = upward(pen, numbers[0], numbers[1]);
       pen.at = pen.start;
       return drawLines(pen, numbers.slice(2));
     case "L":
       return drawLines(pen, numbers);
     case "H":
-      for (const x of numbers) lineTo(pen, point(x, pen.at.y));
+      for (const x of numbers) lineTo(pen, point(pen.zero.x + x, pen.at.y));
       return numbers.length > 0;
     case "V":
-      for (const y of numbers) lineTo(pen, point(pen.at.x, -y));
+      for (const y of numbers) lineTo(pen, point(pen.at.x, pen.zero.y - y));
       return numbers.length > 0;
     case "A":
       return drawArcs(pen, numbers);
@@ -61,7 +62,7 @@ const drawStep = (pen: Pen, command: string, numbers: readonly number[]): boolea
 
 const drawLines = (pen: Pen, numbers: readonly number[]): boolean => {
   for (let at = 0; at + 1 < numbers.length; at += 2) {
-    lineTo(pen, upward(numbers[at], numbers[at + 1]));
+    lineTo(pen, upward(pen, numbers[at], numbers[at + 1]));
   }
   return numbers.length % 2 === 0;
 };
@@ -78,9 +79,15 @@ const ARC_NUMBERS = 7;
 
 const drawArcs = (pen: Pen, numbers: readonly number[]): boolean => {
   for (let at = 0; at + ARC_NUMBERS <= numbers.length; at += ARC_NUMBERS) {
-    const [radius = 0, other = 0, , large = 0, right = 0, x = 0, y = 0] = numbers.slice(at);
-    if (radius !== other) return false;
-    arcTo(pen, upward(x, y), { radius, isLarge: large === 1, turnsLeft: right === 0 });
+    const radius = numbers[at] ?? 0;
+    const [large, right, x, y] = [
+      numbers[at + 3],
+      numbers[at + 4],
+      numbers[at + 5],
+      numbers[at + 6],
+    ];
+    if (radius !== numbers[at + 1]) return false;
+    arcTo(pen, upward(pen, x, y), { radius, isLarge: large === 1, turnsLeft: right === 0 });
   }
   return numbers.length % ARC_NUMBERS === 0;
 };
@@ -105,4 +112,5 @@ const arcTo = (
   pen.edges.push(edgeOfArc(from, to, { centre, radius, turnsLeft: arc.turnsLeft }));
 };
 
-const upward = (x: number | undefined, y: number | undefined): Point => point(x ?? 0, -(y ?? 0));
+const upward = ({ zero }: Pen, x: number | undefined, y: number | undefined): Point =>
+  point(zero.x + (x ?? 0), zero.y - (y ?? 0));

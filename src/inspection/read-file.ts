@@ -1,5 +1,6 @@
 // What the readers give: a written cut file as edges, whatever its format was.
-// Coordinates are millimetres, x right, y up, from the lower left corner of the sheet, exactly as drawn (a mirrored file stays mirrored).
+// Coordinates are millimetres, x right, y up, exactly as drawn (a mirrored file stays mirrored), the lower left corner of the
+// sheet lying where the reader was told that it lies on the panel.
 
 import type { Point } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";

@@ -3,21 +3,17 @@
 
 import makerjs from "makerjs";
 import { type Point, point } from "../geometry/contour.ts";
-import { extent } from "../geometry/extent.ts";
-import { between, edgeOfArc, edgeOfCircle } from "./edge.ts";
+import { type Extent, extent } from "../geometry/extent.ts";
+import { between, edgeOfArc, movedEdge } from "./edge.ts";
 import { loopOfEdges } from "./loop.ts";
 import type { Edge, ReadLoop } from "./read-file.ts";
 
-/** The loops of a path, in the order in which they are drawn; empty where nothing in it can be read. */
-export const loopsOfPath = (data: string): readonly ReadLoop[] =>
+/** The loops of a path in the order of drawing, `zero` being where the place 0 0 of the file lies; empty where nothing in it can be read. */
+export const loopsOfPath = (data: string, zero: Point): readonly ReadLoop[] =>
   data
     .split(/(?=M)/i)
-    .map((run) => loopOfRun(run))
+    .map((run) => loopOfRun(run, zero))
     .filter((loop) => loop !== null);
-
-/** A `<circle>`. */
-export const loopOfCircle = (centre: Point, radius: number): ReadLoop | null =>
-  loopOfEdges([edgeOfCircle(centre, radius)]);
 
 /** The edges of a model that is one closed chain, in their order; null where it is anything else. */
 export const edgesOfModel = (model: makerjs.IModel): readonly Edge[] | null => {
@@ -31,7 +27,7 @@ export const edgesOfModel = (model: makerjs.IModel): readonly Edge[] | null => {
   return edges.every((edge) => edge !== null) ? edges : null;
 };
 
-const loopOfRun = (run: string): ReadLoop | null => {
+const loopOfRun = (run: string, zero: Point): ReadLoop | null => {
   const start = /^M\s*([^\s,]+)[\s,]+([^\s,A-Za-z]+)/i.exec(run);
   if (start === null) return null;
   const model = makerjs.importer.fromSVGPathData(run);
@@ -41,14 +37,18 @@ const loopOfRun = (run: string): ReadLoop | null => {
   for (const path of Object.values(model.paths ?? {})) {
     const edge = edgeFrom(at, path);
     if (edge === null) return null;
-    edges.push(edge);
+    edges.push(movedEdge(edge, zero));
     at = edge.to;
   }
   const loop = loopOfEdges(edges);
   const size = makerjs.measure.modelExtents(model);
   if (loop === null || size === null) return null;
+  return { ...loop, chains: closedChains(model), box: movedBox(size, zero) };
+};
+
+const movedBox = (size: makerjs.IMeasure, zero: Point): Extent => {
   const [low, high] = [pointOf(size.low), pointOf(size.high)];
-  return { ...loop, chains: closedChains(model), box: extent(low.x, low.y, high.x, high.y) };
+  return extent(low.x + zero.x, low.y + zero.y, high.x + zero.x, high.y + zero.y);
 };
 
 const closedChains = (model: makerjs.IModel): number => {

@@ -1,20 +1,21 @@
 // Reads a written SVG cut file: its statements, its units, and every path under the group that it stands in.
 // Takes the text; gives a ReadFile with y turned upward. What has no place in a cut file is listed as a stranger.
 
-import { point } from "../geometry/contour.ts";
+import { type Point, point } from "../geometry/contour.ts";
 import { type Extent, extent } from "../geometry/extent.ts";
-import { movedEdge } from "./edge.ts";
+import { edgeOfCircle } from "./edge.ts";
+import { loopOfEdges } from "./loop.ts";
 import { type MarkupPiece, markupPieces } from "./markup.ts";
 import { loopsOfPathData } from "./path-data.ts";
 import type { ReadFile, ReadItem, ReadLoop, ReadUnits } from "./read-file.ts";
 import { statementsIn } from "./statements.ts";
-import { loopOfCircle, loopsOfPath } from "./svg-path.ts";
+import { loopsOfPath } from "./svg-path.ts";
 
-export const readSvg = (text: string): ReadFile => {
+export const readSvg = (text: string, corner: Point): ReadFile => {
   const pieces = markupPieces(text);
   const root = pieces.find((piece) => piece.kind === "open" && piece.name === "svg");
   const page = pageOf(root?.kind === "open" ? root.attributes : new Map());
-  const read = drawnThings(pieces, page.box);
+  const read = drawnThings(pieces, zeroOf(page.box, corner));
   return {
     format: "svg",
     statements: statementsIn(read.words.flatMap((words) => words.split("\n"))),
@@ -64,7 +65,7 @@ interface OpenTag {
   readonly attributes: ReadonlyMap<string, string>;
 }
 
-const drawnThings = (pieces: readonly MarkupPiece[], page: Extent): DrawnThings => {
+const drawnThings = (pieces: readonly MarkupPiece[], zero: Point): DrawnThings => {
   const items: ReadItem[] = [];
   const words: string[] = [];
   const strangers: string[] = [];
@@ -79,7 +80,7 @@ const drawnThings = (pieces: readonly MarkupPiece[], page: Extent): DrawnThings 
         break;
       case "open":
         strangers.push(...strangersOf(piece));
-        if (isDrawn(piece)) items.push(itemOf(piece, [...open, piece], page));
+        if (isDrawn(piece)) items.push(itemOf(piece, [...open, piece], zero));
         if (!piece.isEmpty) open.push(piece);
         break;
     }
@@ -95,13 +96,13 @@ const strangersOf = (tag: OpenTag): readonly string[] => {
   return tag.attributes.has("transform") ? [...found, `transform on ${name}`] : found;
 };
 
-const itemOf = (tag: OpenTag, tags: readonly OpenTag[], page: Extent): ReadItem => {
+const itemOf = (tag: OpenTag, tags: readonly OpenTag[], zero: Point): ReadItem => {
   const group = tags.findLast(({ name, attributes }) => name === "g" && attributes.has("id"));
   const look = lookOf(tags);
   return {
     process: group?.attributes.get("id") ?? "none",
     feature: tag.attributes.get("id") ?? null,
-    loops: loopsOfTag(tag, look !== "line").map((loop) => ontoSheet(loop, page)),
+    loops: loopsOfTag(tag, look !== "line", zero),
     look,
   };
 };
@@ -117,24 +118,17 @@ const lookOf = (tags: readonly OpenTag[]): NonNullable<ReadItem["look"]> => {
 const inherited = (tags: readonly OpenTag[], property: string): string | undefined =>
   tags.findLast(({ attributes }) => attributes.has(property))?.attributes.get(property);
 
-const loopsOfTag = (tag: OpenTag, filled: boolean): readonly ReadLoop[] => {
+const loopsOfTag = (tag: OpenTag, isFilled: boolean, zero: Point): readonly ReadLoop[] => {
   if (tag.name === "path") {
     const data = tag.attributes.get("d") ?? "";
-    return (filled ? loopsOfPathData(data) : null) ?? loopsOfPath(data);
+    return (isFilled ? loopsOfPathData(data, zero) : null) ?? loopsOfPath(data, zero);
   }
   const value = (name: string): number => Number(tag.attributes.get(name) ?? Number.NaN);
-  const circle = loopOfCircle(point(value("cx"), -value("cy")), value("r"));
+  const centre = point(zero.x + value("cx"), zero.y - value("cy"));
+  const circle = loopOfEdges([edgeOfCircle(centre, value("r"))]);
   return circle === null || !Number.isFinite(circle.box.minX) ? [] : [circle];
 };
 
-/** From "upward from the file's own zero" to "upward from the sheet's lower edge". */
-const ontoSheet = (loop: ReadLoop, page: Extent): ReadLoop => {
-  const by = point(-page.minX, page.maxY);
-  const { box } = loop;
-  return {
-    edges: loop.edges.map((edge) => movedEdge(edge, by)),
-    gap: loop.gap,
-    chains: loop.chains,
-    box: extent(box.minX + by.x, box.minY + by.y, box.maxX + by.x, box.maxY + by.y),
-  };
-};
+/** Where the file's own zero lies, once its lower left corner lies at `corner`. */
+const zeroOf = (page: Extent, corner: Point): Point =>
+  point(corner.x - page.minX, corner.y + page.maxY);

@@ -3,6 +3,7 @@
 import { readDxf } from "./dxf-reader.ts";
 import { type InspectionOf, type Understood, understood } from "./inspect-file.ts";
 import type { ReadFile } from "./read-file.ts";
+import { sheetCorner } from "./sheet-corner.ts";
 import { readSvg } from "./svg-reader.ts";
 
 export interface WrittenFile extends InspectionOf {
@@ -17,6 +18,8 @@ export interface UnderstoodFile extends InspectionOf {
 
 export const understoodFile = (written: WrittenFile): UnderstoodFile => {
   const { part, setUp, file } = written;
-  const read = written.format === "svg" ? readSvg(written.text) : readDxf(written.text);
+  const corner = sheetCorner(setUp);
+  const isSvg = written.format === "svg";
+  const read = isSvg ? readSvg(written.text, corner) : readDxf(written.text, corner);
   return { part, setUp, file, read, reading: understood(read, setUp) };
 };
