@@ -1,0 +1,160 @@
+// The one door: texts in, a project out; a panel in, its pack out. Nothing here reads a file, a clock or a page:
+// whoever calls hands in the texts and the library, and gets data back.
+
+import { catalogueWith, type Library } from "./catalogue/library.ts";
+import { readOwnRecords } from "./catalogue/own-records.ts";
+import type { Catalogue, CatalogueRecord } from "./catalogue/record.ts";
+import { judge } from "./checks/judge.ts";
+import type { ConsoleDesign } from "./design/console-design.ts";
+import type { PanelDesign } from "./design/panel-design.ts";
+import { projectFiles, type ReadFiles } from "./design/project-files.ts";
+import type { WorkshopDesign } from "./design/workshop-design.ts";
+import type { Finding, Span } from "./diagnostics/finding.ts";
+import { type TextEdit, textHash } from "./diagnostics/text-edit.ts";
+import { processColours } from "./export/process-colours.ts";
+import { layoutPanel } from "./layout/layout-panel.ts";
+import type { PanelLayout } from "./layout/panel-layout.ts";
+import type { Lettering } from "./lettering/lettering.ts";
+import { packOfPanel } from "./pack/pack-of-panel.ts";
+import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
+import type { SheetPart } from "./parts/sheet-part.ts";
+import { sheetPartsOf } from "./parts/sheet-parts.ts";
+
+export { type Library, openLibrary } from "./catalogue/library.ts";
+export type { Finding } from "./diagnostics/finding.ts";
+export type { InspectionRow } from "./inspection/row.ts";
+export type { PackFile } from "./pack/pack-file.ts";
+export type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
+
+/** A design's texts by path from its root (forward slashes), and which of them to begin with. */
+export interface Sources {
+  readonly entry: string;
+  readonly files: ReadonlyMap<string, string>;
+}
+
+/** What the texts say, laid out and judged. `stopped`: no panel could be read at all, the findings say why. */
+export interface Project {
+  readonly kind: "project" | "stopped";
+  readonly name: string;
+  readonly panels: readonly PanelProject[];
+  /** Findings that belong to no panel: of the console, the workshop, or of files that could not be read. */
+  readonly findings: readonly Finding[];
+  readonly files: ReadonlyMap<string, string>;
+  readonly catalogue: Catalogue;
+  readonly lettering: Lettering;
+}
+
+export interface PanelProject {
+  /** What the console calls it, else its own name. */
+  readonly name: string;
+  readonly design: PanelDesign;
+  readonly workshop: WorkshopDesign | null;
+  /** null where mount, size or stack leave nothing to lay out; then there is a fault. */
+  readonly layout: PanelLayout | null;
+  readonly sheetParts: readonly SheetPart[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Reads, lays out and judges a panel, or every panel of a console. Any text at all gives a result; nothing is thrown for
+ * a user's mistake.
+ */
+export const compile = (sources: Sources, library: Library): Project => {
+  const read = projectFiles(sources.entry, sources.files);
+  const own = ownRecords(read.console, sources);
+  const catalogue =
+    own.records.length === 0 ? library.catalogue : catalogueWith(library.catalogue, own.records);
+  const context = { sources, read, catalogue, lettering: library.lettering };
+  const panels = read.panels.map((panel) => compilePanel(panel, context));
+  return {
+    kind: panels.length === 0 ? "stopped" : "project",
+    name: read.console?.name ?? panels[0]?.name ?? "",
+    panels,
+    findings: [...read.findings, ...own.findings],
+    files: sources.files,
+    catalogue,
+    lettering: library.lettering,
+  };
+};
+
+/** The job pack of one panel. A fault among its findings means that it must not be written. */
+export const packOfProject = (
+  project: Project,
+  panel: PanelProject,
+  options: PackOptions,
+): PanelPack => {
+  const { layout, workshop } = panel;
+  if (layout === null) return { files: [], inspection: [], findings: [] };
+  return packOfPanel(
+    {
+      design: panel.design,
+      layout,
+      sheetParts: panel.sheetParts,
+      findings: panel.findings,
+      catalogue: project.catalogue,
+      lettering: project.lettering,
+      colours: processColours(workshop?.processColours ?? {}).colours,
+      paper: workshop?.paper ?? "A4",
+      texts: project.files,
+    },
+    options,
+  );
+};
+
+interface PanelContext {
+  readonly sources: Sources;
+  readonly read: ReadFiles;
+  readonly catalogue: Catalogue;
+  readonly lettering: Lettering;
+}
+
+const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext): PanelProject => {
+  const { design, workshop, name } = panel;
+  const { catalogue, lettering } = context;
+  const laid = layoutPanel(design, { workshop, catalogue, lettering });
+  const { layout } = laid;
+  const base = { name, design, workshop, layout };
+  if (layout === null)
+    return { ...base, sheetParts: [], findings: named(name, [...panel.findings, ...laid.findings]) };
+  const made = sheetPartsOf(layout, lettering);
+  const sheetParts = made.parts;
+  const edit = editor(context.sources.files);
+  const judged = judge({ layout, sheetParts, workshop, catalogue, edit });
+  const findings = [...panel.findings, ...laid.findings, ...made.findings, ...judged];
+  return { ...base, sheetParts, findings: named(name, inTextOrder(findings)) };
+};
+
+const named = (panel: string, findings: readonly Finding[]): readonly Finding[] =>
+  findings.map((found) => ({ ...found, panel }));
+
+const inTextOrder = (findings: readonly Finding[]): readonly Finding[] =>
+  findings.toSorted(
+    (a, b) =>
+      compared(a.span.file, b.span.file) || a.span.start - b.span.start || compared(a.code, b.code),
+  );
+
+const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** Edits are made for the text as it was read: on any other text they are refused. */
+const editor = (files: ReadonlyMap<string, string>): ((span: Span, text: string) => TextEdit) => {
+  const hashes = new Map<string, string>();
+  return (span, text) => {
+    const baseHash = hashes.get(span.file) ?? textHash(files.get(span.file) ?? "");
+    hashes.set(span.file, baseHash);
+    return { file: span.file, baseHash, start: span.start, end: span.end, text };
+  };
+};
+
+const ownRecords = (
+  console: ConsoleDesign | null,
+  sources: Sources,
+): { readonly records: readonly CatalogueRecord[]; readonly findings: readonly Finding[] } => {
+  const read = (console?.catalogue ?? []).flatMap((file) => {
+    const text = sources.files.get(file);
+    return text === undefined ? [] : [readOwnRecords(file, text)];
+  });
+  return {
+    records: read.flatMap(({ records }) => records),
+    findings: read.flatMap(({ findings }) => findings),
+  };
+};
