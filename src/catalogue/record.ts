@@ -11,6 +11,15 @@ import type { Hardware } from "./hardware.ts";
 import type { Mount } from "./mount.ts";
 import type { Figures, Part } from "./part.ts";
 
+/** The kinds of machine that a workshop may have. */
+export const MACHINE_KINDS: readonly MachineDesign["kind"][] = [
+  "co2-laser",
+  "diode-laser",
+  "router",
+  "drill-bench",
+  "printer",
+];
+
 /** What a material is and what may be done with it. */
 export interface MaterialRecord {
   readonly kind: "material";
@@ -20,6 +29,7 @@ export interface MaterialRecord {
   readonly tolerance: readonly ThicknessTolerance[];
   /** Added to a bush's diameter for its hole in this material. */
   readonly bushFit: Mm;
+  /** By kind of machine; `diode-laser/clear` holds for clear stock only and goes before `diode-laser`: see verdict.ts. */
   readonly byMachine: Readonly<
     Record<string, { readonly verdict: "can" | "cannot" | "try"; readonly why: string }>
   >;

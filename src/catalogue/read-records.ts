@@ -1,0 +1,138 @@
+// A file of catalogue records (`kind: parts`), the built-in ones and a project's own alike: text to typed records.
+// What can't be read is left out with its findings; everything else stands. Every record knows where it was written.
+
+import { type Field, mapped } from "../design/field.ts";
+import { dispensable, type Key, record, usual } from "../design/fields.ts";
+import { FILE_KEYS } from "../design/file-keys.ts";
+import type { JsonSchema } from "../design/json-schema.ts";
+import { mapById, NAME_RULE, type NameRule } from "../design/map-fields.ts";
+import { readText } from "../design/read-text.ts";
+import { source } from "../design/source.ts";
+import { MATERIALS } from "../design/stock-fields.ts";
+import type { Finding, Span } from "../diagnostics/finding.ts";
+import {
+  bezelField,
+  capField,
+  guardField,
+  knobField,
+  nutField,
+  receptacleField,
+  retainerField,
+  screwField,
+  standoffField,
+  studField,
+  washerField,
+} from "./fields/hardware-fields.ts";
+import { materialField } from "./fields/material-field.ts";
+import { mountField } from "./fields/mount-field.ts";
+import { partField } from "./fields/part-fields.ts";
+import type { CatalogueRecord, MaterialRecord } from "./record.ts";
+
+export interface WrittenRecord {
+  readonly record: CatalogueRecord;
+  /** The record's name in the text, for findings about the whole of it. */
+  readonly span: Span;
+}
+
+export interface ReadRecords {
+  /** By kind, in the order of the file. */
+  readonly records: readonly WrittenRecord[];
+  readonly findings: readonly Finding[];
+}
+
+export function readRecords(file: string, text: string): ReadRecords {
+  const from = source(file, text);
+  const { root, findings } = readText(from);
+  if (root === null) return { records: [], findings };
+  const reading = FILE.read(root, from);
+  return {
+    records: reading.kind === "read" ? reading.value : [],
+    findings: [...findings, ...reading.findings],
+  };
+}
+
+/** For editors. */
+export const recordsSchema = (): JsonSchema => FILE.schema;
+
+type Section = Key<readonly WrittenRecord[]>;
+
+/** Records of one kind by name; `build` gives a record its name. */
+const section = <Nameless>(
+  field: Field<Nameless>,
+  about: string,
+  named: {
+    readonly build: (fields: Nameless, id: string) => CatalogueRecord | null;
+    readonly rule?: NameRule;
+  },
+): Section =>
+  dispensable(
+    usual(
+      mapped(mapById(about, field, named.rule ?? NAME_RULE), (entries) =>
+        entries.flatMap((entry): readonly WrittenRecord[] => {
+          const built = entry.kind === "read" ? named.build(entry.value, entry.id) : null;
+          return built === null ? [] : [{ record: built, span: entry.keySpan }];
+        }),
+      ),
+      { value: [], about },
+    ),
+  );
+
+const MATERIAL_RULE: NameRule = {
+  pattern: new RegExp(`^(?:${MATERIALS.join("|")})$`),
+  hint: () => `materials are ${MATERIALS.join(", ")}`,
+  isInstance: false,
+};
+
+const materialNamed = (
+  fields: Omit<MaterialRecord, "id">,
+  written: string,
+): MaterialRecord | null => {
+  const id = MATERIALS.find((material) => material === written);
+  return id === undefined ? null : { id, ...fields };
+};
+
+const SECTIONS = {
+  parts: section(partField, "parts by name", { build: (fields, id) => ({ id, ...fields }) }),
+  knobs: section(knobField, "knobs by name", { build: (fields, id) => ({ id, ...fields }) }),
+  caps: section(capField, "caps by name", { build: (fields, id) => ({ id, ...fields }) }),
+  guards: section(guardField, "guards by name", { build: (fields, id) => ({ id, ...fields }) }),
+  bezels: section(bezelField, "bezels by name", { build: (fields, id) => ({ id, ...fields }) }),
+  nuts: section(nutField, "nuts by name", { build: (fields, id) => ({ id, ...fields }) }),
+  washers: section(washerField, "washers by name", { build: (fields, id) => ({ id, ...fields }) }),
+  standoffs: section(standoffField, "standoffs by name", {
+    build: (fields, id) => ({ id, ...fields }),
+  }),
+  screws: section(screwField, "screws by name", { build: (fields, id) => ({ id, ...fields }) }),
+  studs: section(studField, "studs by name", { build: (fields, id) => ({ id, ...fields }) }),
+  retainers: section(retainerField, "retainers by name", {
+    build: (fields, id) => ({ id, ...fields }),
+  }),
+  receptacles: section(receptacleField, "receptacles by name", {
+    build: (fields, id) => ({ id, ...fields }),
+  }),
+  mounts: section(mountField, "mounts by name", { build: (fields, id) => ({ id, ...fields }) }),
+  materials: section(materialField, "materials by name", {
+    build: materialNamed,
+    rule: MATERIAL_RULE,
+  }),
+};
+
+const FILE: Field<readonly WrittenRecord[]> = mapped(
+  record("a file of parts", { ...FILE_KEYS, ...SECTIONS }),
+  (values) => [
+    ...values.parts,
+    ...values.knobs,
+    ...values.caps,
+    ...values.guards,
+    ...values.bezels,
+    ...values.nuts,
+    ...values.washers,
+    ...values.standoffs,
+    ...values.screws,
+    ...values.studs,
+    ...values.retainers,
+    ...values.receptacles,
+    ...values.mounts,
+    ...values.materials,
+  ],
+);
