@@ -103,7 +103,9 @@ const directionOf = (from: Point, toward: readonly Point[]): Direction | null =>
 };
 
 const isNear = (curve: Cubic, arcs: readonly Vertex[], tolerance: number): boolean => {
-  const edges: Edge[] = arcs.map((from, index) => edgeBetween(from, arcs[index + 1] ?? curve.end));
+  const edges: Edge[] = arcs.map((from, index) =>
+    edgeBetween(from, arcs[index + 1] ?? curve.end, from.bulge),
+  );
   for (let trial = 1; trial < trials; trial += 1) {
     const at = pointAt(curve, trial / trials);
     if (edges.every((edge) => distanceToEdge(edge, at.x, at.y) > tolerance)) return false;

@@ -10,12 +10,19 @@ export interface BoxedEdge {
   readonly box: Extent;
 }
 
+/**
+ * Kept by identity, for shapes that are asked again and again (contours never change). What is looked at once takes
+ * `boxed`: a thousand letters kept alive cost the collector more than working them out.
+ */
 export const boxedEdgesOf = (shape: Contour | Path): readonly BoxedEdge[] => {
   const known = kept.get(shape);
   if (known !== undefined) return known;
-  const boxed = edgesOf(shape).map((edge) => ({ edge, box: edgeExtent(edge) }));
-  kept.set(shape, boxed);
-  return boxed;
+  const edges = boxed(edgesOf(shape));
+  kept.set(shape, edges);
+  return edges;
 };
+
+export const boxed = (edges: readonly Edge[]): readonly BoxedEdge[] =>
+  edges.map((edge) => ({ edge, box: edgeExtent(edge) }));
 
 const kept = new WeakMap<Contour | Path, readonly BoxedEdge[]>();

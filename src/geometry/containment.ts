@@ -2,8 +2,8 @@
 // On the boundary itself containsPoint may say either; ask pointToContour where touching matters.
 
 import { boxedEdgesOf } from "./boxed-edges.ts";
-import type { Contour, Point } from "./contour.ts";
-import { type ArcEdge, type Edge, edgesOf } from "./edges.ts";
+import type { Contour, Point, Vertex } from "./contour.ts";
+import { edgeBetween } from "./edges.ts";
 import { contourExtent } from "./measure.ts";
 import { isOnBoundary, pieceMiddles } from "./pieces.ts";
 import { pointDistance } from "./point.ts";
@@ -11,12 +11,13 @@ import { samePlace } from "./tolerance.ts";
 
 export const containsPoint = (contour: Contour, at: Point): boolean => {
   if (contour.kind === "circle") return isInCircle(contour.centre, contour.radius, at);
-  const box = contourExtent(contour);
-  if (at.x < box.minX || at.x > box.maxX || at.y < box.minY || at.y > box.maxY) return false;
+  const corners = contour.vertices;
   let inside = false;
-  for (const edge of edgesOf(contour)) {
-    if (isLeftOfChord(edge, at)) inside = !inside;
-    if (edge.kind === "arc" && isInBow(edge, at)) inside = !inside;
+  let from = corners.at(-1);
+  for (const to of corners) {
+    if (from !== undefined && crossesRay(from, to, at)) inside = !inside;
+    if (from !== undefined && from.bulge !== 0 && isInBow(from, to, at)) inside = !inside;
+    from = to;
   }
   return inside;
 };
@@ -44,8 +45,8 @@ const isInCircle = (centre: Point, radius: number, at: Point): boolean => {
   return dx * dx + dy * dy < radius * radius;
 };
 
-/** The ray from the point to +x crosses the edge's chord. */
-const isLeftOfChord = ({ from, to }: Edge, at: Point): boolean => {
+/** The ray from the point to +x crosses the chord. */
+const crossesRay = (from: Point, to: Point, at: Point): boolean => {
   if (from.y > at.y === to.y > at.y) return false;
   const side = (to.x - from.x) * (at.y - from.y) - (to.y - from.y) * (at.x - from.x);
   return to.y > from.y ? side > 0 : side < 0;
@@ -55,11 +56,15 @@ const isLeftOfChord = ({ from, to }: Edge, at: Point): boolean => {
  * Between the arc and its chord. A point on the chord's own line is taken as moved a hair to +x, and a smaller
  * hair to +y, just as the ray's test takes it, so that chord and bow never both claim it.
  */
-const isInBow = (arc: ArcEdge, at: Point): boolean => {
-  if (!isInCircle(arc.centre, arc.radius, at)) return false;
-  const dx = arc.to.x - arc.from.x;
-  const dy = arc.to.y - arc.from.y;
-  const side = dx * (at.y - arc.from.y) - dy * (at.x - arc.from.x);
+const isInBow = (from: Vertex, to: Point, at: Point): boolean => {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const side = dx * (at.y - from.y) - dy * (at.x - from.x);
   const settled = side === 0 ? (dy === 0 ? dx : -dy) : side;
-  return arc.turnsLeft ? settled < 0 : settled > 0;
+  if (settled > 0 === from.bulge > 0) return false;
+  // Sagitta is chord x bulge / 2: beyond it there is no need to find the circle.
+  const chordSquared = dx * dx + dy * dy;
+  if (Math.abs(side) > (chordSquared * Math.abs(from.bulge)) / 2) return false;
+  const arc = edgeBetween(from, to, from.bulge);
+  return arc.kind === "arc" && isInCircle(arc.centre, arc.radius, at);
 };

@@ -5,7 +5,7 @@ import { type BoxedEdge, boxedEdgesOf } from "./boxed-edges.ts";
 import { containsPoint } from "./containment.ts";
 import { type Circle, type Contour, type Path, type Point, point } from "./contour.ts";
 import { headingAt, pointAlong } from "./edge.ts";
-import { edgeGap, type Gap, gapFromPoint } from "./edge-distance.ts";
+import { apartGap, edgeGap, type Gap, gapFromPoint } from "./edge-distance.ts";
 import { edgesOf } from "./edges.ts";
 import { extentGap, extentsOverlap } from "./extent.ts";
 import { contourArea, contourExtent } from "./measure.ts";
@@ -83,17 +83,44 @@ const circleDistance = (a: Circle, b: Circle): ContourDistance => {
 };
 
 const leastGap = (a: readonly BoxedEdge[], b: readonly BoxedEdge[]): Gap => {
-  let best: Gap | null = null;
+  let best = firstGap(a, b);
   for (const one of a) {
     for (const other of b) {
-      if (best !== null && extentGap(one.box, other.box) >= best.gap) continue;
-      const gap = edgeGap(one.edge, other.edge);
-      if (best === null || gap.gap < best.gap) best = gap;
-      if (gap.gap === 0) return gap;
+      const boxes = extentGap(one.box, other.box);
+      if (boxes >= best.gap) continue;
+      const gap = (boxes > samePlace ? apartGap : edgeGap)(one.edge, other.edge);
+      if (gap.gap < best.gap) best = gap;
     }
   }
-  return best!;
+  return best;
 };
+
+/** The gap of the pair whose boxes are nearest: most others are then passed over by their boxes alone. */
+const firstGap = (a: readonly BoxedEdge[], b: readonly BoxedEdge[]): Gap => {
+  let nearest = Number.POSITIVE_INFINITY;
+  let one = a[0]!;
+  let other = b[0]!;
+  for (const first of a) {
+    for (const second of b) {
+      const gap = extentGap(first.box, second.box);
+      if (gap >= nearest) continue;
+      nearest = gap;
+      one = first;
+      other = second;
+    }
+  }
+  return edgeGap(one.edge, other.edge);
+};
+
+/** Some pair of edges comes within `samePlace`: quicker than the gap itself. */
+export const boundariesTouch = (a: Contour, b: Contour): boolean =>
+  boxedEdgesOf(a).some((one) =>
+    boxedEdgesOf(b).some(
+      (other) =>
+        extentGap(one.box, other.box) <= samePlace &&
+        edgeGap(one.edge, other.edge).gap <= samePlace,
+    ),
+  );
 
 const areasOverlap = (a: Contour, b: Contour, gap: Gap): boolean => {
   if (!extentsOverlap(contourExtent(a), contourExtent(b))) return false;

@@ -17,14 +17,25 @@ export interface Gap {
 /** `from` lies on `a`, `to` on `b`. */
 export const edgeGap = (a: Edge, b: Edge): Gap => {
   const meeting = meetingsOf(a, b)[0];
-  if (meeting !== undefined) return { gap: mm(0), from: meeting, to: meeting };
-  const ends = [
-    gapFromPoint(a.from, b),
-    gapFromPoint(a.to, b),
-    turnedRound(gapFromPoint(b.from, a)),
-    turnedRound(gapFromPoint(b.to, a)),
-  ];
-  return [...ends, ...facingGaps(a, b)].reduce(smaller);
+  return meeting === undefined ? apartGap(a, b) : { gap: mm(0), from: meeting, to: meeting };
+};
+
+/** The gap between edges that are known not to meet. */
+export const apartGap = (a: Edge, b: Edge): Gap => {
+  let best = endGap(a, b);
+  for (const gap of facingGaps(a, b)) if (gap.gap < best.gap) best = gap;
+  return best;
+};
+
+/** The least gap at an end of either edge. */
+const endGap = (a: Edge, b: Edge): Gap => {
+  const start = distanceToEdge(b, a.from.x, a.from.y);
+  const end = distanceToEdge(b, a.to.x, a.to.y);
+  const otherStart = distanceToEdge(a, b.from.x, b.from.y);
+  const otherEnd = distanceToEdge(a, b.to.x, b.to.y);
+  return Math.min(start, end) <= Math.min(otherStart, otherEnd)
+    ? gapFromPoint(start <= end ? a.from : a.to, b)
+    : turnedRound(gapFromPoint(otherStart <= otherEnd ? b.from : b.to, a));
 };
 
 /** `from` is the point itself, `to` the nearest point of the edge. */
@@ -87,9 +98,7 @@ const nearestOnArc = (arc: ArcEdge, from: Point): Point => {
 
 /** Gaps that lie square to both edges, between their ends. Two lines have none that their ends don't have. */
 const facingGaps = (a: Edge, b: Edge): readonly Gap[] => {
-  if (a.kind === "line") {
-    return b.kind === "line" ? [] : lineToArc(a, b);
-  }
+  if (a.kind === "line") return b.kind === "line" ? [] : lineToArc(a, b);
   return b.kind === "line" ? lineToArc(b, a).map(turnedRound) : arcToArc(a, b);
 };
 
@@ -112,5 +121,3 @@ const arcToArc = (a: ArcEdge, b: ArcEdge): readonly Gap[] => {
   }
   return gaps;
 };
-
-const smaller = (a: Gap, b: Gap): Gap => (b.gap < a.gap ? b : a);

@@ -92,11 +92,9 @@ export const reversedContour = (shape: Loop): Loop => {
 const extentOf = (shape: Contour | Path): Extent => {
   const known = keptExtents.get(shape);
   if (known !== undefined) return known;
-  const edges = edgesOf(shape);
-  const first = edges[0];
-  invariant(first !== undefined, "a shape with an extent has edges");
-  let box = edgeExtent(first);
-  for (const edge of edges) box = joinedExtent(box, edgeExtent(edge));
+  const boxes = edgesOf(shape).map(edgeExtent);
+  invariant(boxes.length > 0, "a shape with an extent has edges");
+  const box = boxes.reduce(joinedExtent);
   keptExtents.set(shape, box);
   return box;
 };

@@ -2,7 +2,7 @@
 // its distance from the source. Used by offsetContour, and by the inset of letters, which lets tight arcs go.
 
 import { arcBulge } from "./arc.ts";
-import { boxedEdgesOf } from "./boxed-edges.ts";
+import { type BoxedEdge, boxed } from "./boxed-edges.ts";
 import { containsPoint } from "./containment.ts";
 import { type Loop, loop, type Point, type Vertex, vertex } from "./contour.ts";
 import { pointAlong } from "./edge.ts";
@@ -26,9 +26,12 @@ export type LoopOffset =
   | { readonly kind: "refused"; readonly why: string };
 
 export const offsetLoop = (shape: Loop, distance: number, options: OffsetOptions): LoopOffset => {
-  const pointless = edgesOf(shape).find(({ from, to }) => pointDistance(from, to) <= samePlace);
+  const edges = edgesOf(shape);
+  const pointless = edges.find(({ from, to }) => pointDistance(from, to) <= samePlace);
   if (pointless !== undefined) return refusedAt(pointless.from, "an edge has no length");
-  const moved = edgesMoved(shape, distance);
+  // Outward is to the right of a loop that runs counter-clockwise.
+  const aside = contourArea(shape) < 0 ? -distance : distance;
+  const moved = edges.map((edge) => movedEdge(edge, aside));
   const lost = moved.find(({ edge }) => edge.kind === "arc" && edge.radius < -samePlace);
   if (lost !== undefined && options.lostEdges === "refused")
     return refusedAt(
@@ -36,18 +39,10 @@ export const offsetLoop = (shape: Loop, distance: number, options: OffsetOptions
       `an arc tighter than ${decimal(Math.abs(distance), 4)} mm leaves no room`,
     );
   const kept = moved.filter(({ edge }) => edge.kind === "line" || edge.radius > samePlace);
-  const run = joinedRun(kept, asideOf(shape, distance), options);
-  return run.kind === "refused" ? run : proved(run.loop, shape, { distance, join: options.join });
+  const run = joinedRun(kept, aside, options);
+  if (run.kind === "refused") return run;
+  return proved(run.loop, { shape, edges: boxed(edges), distance, join: options.join });
 };
-
-const edgesMoved = (shape: Loop, distance: number): readonly MovedEdge[] => {
-  const aside = asideOf(shape, distance);
-  return edgesOf(shape).map((edge) => movedEdge(edge, aside));
-};
-
-/** Outward is to the right of a loop that runs counter-clockwise. */
-const asideOf = (shape: Loop, distance: number): number =>
-  contourArea(shape) < 0 ? -distance : distance;
 
 const refusedAt = (at: Point, why: string): LoopOffset => ({
   kind: "refused",
@@ -116,39 +111,43 @@ const verticesOf = (kept: readonly MovedEdge[], joints: readonly Joint[]): reado
     return bulge === 0 ? [start] : [start, vertex(arrive.x, arrive.y, bulge)];
   });
 
+/** What was asked: this shape, moved by this distance. */
 interface Asked {
+  readonly shape: Loop;
+  readonly edges: readonly BoxedEdge[];
   readonly distance: number;
   readonly join: OffsetJoin;
 }
 
 /** Edges that moved well one by one may still have moved into one another: then the loop shows it. */
-const proved = (moved: Loop, source: Loop, asked: Asked): LoopOffset => {
+const proved = (moved: Loop, asked: Asked): LoopOffset => {
   const fault = loopFaults(moved)[0];
   if (fault !== undefined) return refusedAt(fault.at, "the moved outline meets itself");
-  if (contourArea(moved) > 0 !== contourArea(source) > 0)
+  if (contourArea(moved) > 0 !== contourArea(asked.shape) > 0)
     return { kind: "refused", why: "the outline turns inside out" };
-  const stray = edgesOf(moved).find((edge) => !hasKeptDistance(edge, source, asked));
+  const edges = edgesOf(moved);
+  const stray = edges.find((edge) => !hasKeptDistance(edge, asked));
   if (stray !== undefined)
     return refusedAt(stray.from, "the moved outline strays from its distance");
   // Having kept its distance it never crosses the source: one place tells on which side all of it lies.
-  return containsPoint(source, edgesOf(moved)[0]!.from) === asked.distance < 0
+  return containsPoint(asked.shape, edges[0]!.from) === asked.distance < 0
     ? { kind: "offset", loop: moved }
     : { kind: "refused", why: "the moved outline lies on the wrong side" };
 };
 
 /** A mitred corner may lie further out than the distance asked; nothing may lie nearer. */
-const hasKeptDistance = (edge: Edge, source: Loop, { distance, join }: Asked): boolean => {
+const hasKeptDistance = (edge: Edge, { edges, distance, join }: Asked): boolean => {
   const wanted = Math.abs(distance);
-  const away = distanceWithin(source, pointAlong(edge, 1 / 2), wanted + offsetNoise);
+  const away = distanceWithin(edges, pointAlong(edge, 1 / 2), wanted + offsetNoise);
   if (away < wanted - offsetNoise) return false;
   if (join === "round" && away > wanted + offsetNoise) return false;
-  return distanceWithin(source, edge.from, wanted) >= wanted - offsetNoise;
+  return distanceWithin(edges, edge.from, wanted) >= wanted - offsetNoise;
 };
 
 /** Distance to the nearest of the edges whose boxes come within `reach`; Infinity where none does. */
-const distanceWithin = (source: Loop, { x, y }: Point, reach: number): number => {
+const distanceWithin = (edges: readonly BoxedEdge[], { x, y }: Point, reach: number): number => {
   let nearest = Number.POSITIVE_INFINITY;
-  for (const { edge, box } of boxedEdgesOf(source)) {
+  for (const { edge, box } of edges) {
     const isFar =
       x < box.minX - reach || x > box.maxX + reach || y < box.minY - reach || y > box.maxY + reach;
     if (!isFar) nearest = Math.min(nearest, distanceToEdge(edge, x, y));

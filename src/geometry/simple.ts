@@ -1,13 +1,13 @@
 // Is an outline one simple loop: every edge with length, no edge crossing, touching or doubling back on another?
 // Gives every fault with its place, in the order of the edges; an outline without faults can be cut.
 
-import { type BoxedEdge, boxedEdgesOf } from "./boxed-edges.ts";
-import { containsContour } from "./containment.ts";
+import { type BoxedEdge, boxed } from "./boxed-edges.ts";
+import { containsPoint } from "./containment.ts";
 import { type Contour, type Point, point, type Region } from "./contour.ts";
-import { contourDistance } from "./distance.ts";
+import { boundariesTouch, contourDistance } from "./distance.ts";
 import { headingAt } from "./edge.ts";
 import { edgeGap } from "./edge-distance.ts";
-import type { Edge } from "./edges.ts";
+import { type Edge, edgesOf } from "./edges.ts";
 import { type Extent, extentGap } from "./extent.ts";
 import { contourExtent } from "./measure.ts";
 import { meetingsOf } from "./meeting.ts";
@@ -24,7 +24,7 @@ export const loopFaults = (contour: Contour): readonly OutlineFault[] => {
   if (unfinished.length > 0) return unfinished;
   if (contour.kind === "circle")
     return contour.radius > samePlace ? [] : [{ at: contour.centre, why: "a circle without size" }];
-  const edges = boxedEdgesOf(contour);
+  const edges = boxed(edgesOf(contour));
   if (edges.length < 2) return [{ at: firstPoint(contour), why: "fewer than two edges" }];
   const short = edges.filter(({ edge }) => pointDistance(edge.from, edge.to) <= samePlace);
   if (short.length > 0)
@@ -135,15 +135,20 @@ const touchOf = (a: BoxedEdge, b: BoxedEdge): OutlineFault | null => {
 };
 
 const outlineFaultsOf = (outline: Contour, hole: Contour): readonly OutlineFault[] => {
-  const { gap, from } = contourDistance(hole, outline);
-  if (gap <= samePlace) return [{ at: from, why: "a hole crosses or touches the outline" }];
-  return containsContour(outline, hole)
-    ? []
-    : [{ at: from, why: "a hole lies outside the outline" }];
+  if (boundariesTouch(hole, outline))
+    return [
+      { at: contourDistance(hole, outline).from, why: "a hole crosses or touches the outline" },
+    ];
+  const at = firstPlace(hole);
+  return containsPoint(outline, at) ? [] : [{ at, why: "a hole lies outside the outline" }];
 };
 
 const holeFaults = (a: Contour, b: Contour): readonly OutlineFault[] => {
   if (extentGap(contourExtent(a), contourExtent(b)) > samePlace) return [];
-  const { gap, from, overlaps } = contourDistance(a, b);
-  return gap <= samePlace || overlaps ? [{ at: from, why: "two holes overlap or touch" }] : [];
+  const isApart =
+    !boundariesTouch(a, b) && !containsPoint(a, firstPlace(b)) && !containsPoint(b, firstPlace(a));
+  return isApart ? [] : [{ at: contourDistance(a, b).from, why: "two holes overlap or touch" }];
 };
+
+/** A place on the boundary. */
+const firstPlace = (contour: Contour): Point => edgesOf(contour)[0]!.from;
