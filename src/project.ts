@@ -2,10 +2,9 @@
 // whoever calls hands in the texts and the library, and gets data back.
 
 import { catalogueWith, type Library } from "./catalogue/library.ts";
-import { readOwnRecords } from "./catalogue/own-records.ts";
+import { readRecords } from "./catalogue/read-records.ts";
 import type { Catalogue, CatalogueRecord } from "./catalogue/record.ts";
 import { judge } from "./checks/judge.ts";
-import type { ConsoleDesign } from "./design/console-design.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
 import { projectFiles, type ReadFiles } from "./design/project-files.ts";
 import type { WorkshopDesign } from "./design/workshop-design.ts";
@@ -61,7 +60,7 @@ export interface PanelProject {
  */
 export const compile = (sources: Sources, library: Library): Project => {
   const read = projectFiles(sources.entry, sources.files);
-  const own = ownRecords(read.console, sources);
+  const own = ownRecords(read.catalogues, sources);
   const catalogue =
     own.records.length === 0 ? library.catalogue : catalogueWith(library.catalogue, own.records);
   const context = { sources, read, catalogue, lettering: library.lettering };
@@ -115,7 +114,11 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
   const { layout } = laid;
   const base = { name, design, workshop, layout };
   if (layout === null)
-    return { ...base, sheetParts: [], findings: named(name, [...panel.findings, ...laid.findings]) };
+    return {
+      ...base,
+      sheetParts: [],
+      findings: named(name, [...panel.findings, ...laid.findings]),
+    };
   const made = sheetPartsOf(layout, lettering);
   const sheetParts = made.parts;
   const edit = editor(context.sources.files);
@@ -146,15 +149,15 @@ const editor = (files: ReadonlyMap<string, string>): ((span: Span, text: string)
 };
 
 const ownRecords = (
-  console: ConsoleDesign | null,
+  catalogues: readonly string[],
   sources: Sources,
 ): { readonly records: readonly CatalogueRecord[]; readonly findings: readonly Finding[] } => {
-  const read = (console?.catalogue ?? []).flatMap((file) => {
+  const read = catalogues.flatMap((file) => {
     const text = sources.files.get(file);
-    return text === undefined ? [] : [readOwnRecords(file, text)];
+    return text === undefined ? [] : [readRecords(file, text)];
   });
   return {
-    records: read.flatMap(({ records }) => records),
+    records: read.flatMap(({ records }) => records.map(({ record }) => record)),
     findings: read.flatMap(({ findings }) => findings),
   };
 };
