@@ -32,7 +32,7 @@ export const arcTangent = (value: number): Radians => {
   return radians(value < 0 ? -angle : angle);
 };
 
-/** Angle of the point (x, y) from +x, in -pi .. pi; 0 at the origin. */
+/** Angle of the point (x, y) from +x, above -pi and up to pi; 0 at the origin. -0 counts as 0. */
 export const arcTangent2 = (y: number, x: number): Radians => {
   const height = Math.abs(y);
   const width = Math.abs(x);
