@@ -140,13 +140,16 @@ const barItems = (face: Face, at: Placement): readonly DrawingItem[] => {
   ];
 };
 
+/** The crop marks of the upper corners stand beside the caption. */
+const CAPTION_INSET = 2;
+
 const captionItems = (
   face: Face,
   caption: PageCaption,
   { tile, tiling }: { readonly tile: Tile; readonly tiling: Tiling },
 ): readonly DrawingItem[] => {
-  const left = tile.onPage.minX;
-  const right = tile.onPage.maxX;
+  const left = tile.onPage.minX + CAPTION_INSET;
+  const right = tile.onPage.maxX - CAPTION_INSET;
   const top = tiling.pageHeight - EDGE;
   const sheet = `Sheet ${(tile.row - 1) * tiling.columns + tile.column} of ${tiling.tiles.length} (column ${tile.column}, row ${tile.row}).`;
   const room = right - left - (caption.side === "" ? 0 : wordsWidth(face, caption.side, SIDE) + 4);

@@ -1,10 +1,12 @@
-// Drawing items as the operators of a PDF page, in millimetres with y up: the page sets one scale to points in front.
+// Drawing items as parts of a PDF page, in millimetres with y up: the page sets one scale to points in front.
 // Arcs become cubic curves that stay within 0.0005 mm of them: pieces are halved until
-// 2/27 r sin^6(a/4) / cos²(a/4) is below it (error of the curve with handles 4/3 tan(a/4)), and 4 decimals add 0.00007.
+// 2/27 r sin^6(a/4) / cos²(a/4) is below it (error of the curve with handles 4/3 tan(a/4)); 4 decimals add 0.0001.
 
 import type { DrawingItem } from "../drawings/drawing.ts";
 import type { Circle, Contour, Path, Region, Vertex } from "../geometry/contour.ts";
 import { vertex } from "../geometry/contour.ts";
+import { type Extent, extent, grownExtent } from "../geometry/extent.ts";
+import { contourExtent, pathExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
 import { type ArcPiece, arcPieces } from "./arc-pieces.ts";
 import { DASHES, INK_COLOURS } from "./ink-colours.ts";
@@ -15,32 +17,94 @@ export interface PageShift {
   readonly y: number;
 }
 
+export type ContentPart =
+  | { readonly kind: "operators"; readonly text: string }
+  /** A shape about its own first place: what looks the same is written once, wherever it stands. */
+  | {
+      readonly kind: "shape";
+      readonly operators: string;
+      readonly at: PageShift;
+      /** About the same place as the operators, lines' width included. */
+      readonly box: Extent;
+    };
+
 const CURVE_ERROR = 0.0005;
 const PLACES = 4;
+/** Half a line's width at most, and room for the curve's error. */
+const BOX_MARGIN = 2;
 
-export const itemOperators = (item: DrawingItem, shift: PageShift): string => {
+export const itemParts = (item: DrawingItem, shift: PageShift): readonly ContentPart[] => {
   const colour = colourOperands(INK_COLOURS[item.ink]);
   switch (item.kind) {
     case "fill":
-      return `${colour} rg\n${item.regions.map((region) => `${regionOperators(region, shift)}f*\n`).join("")}`;
-    case "outline":
-      return `${penOperators(item)}${colour} RG\n${item.contours.map((contour) => contourOperators(contour, shift)).join("")}S\n`;
+      return [
+        { kind: "operators", text: `${colour} rg\n` },
+        ...item.regions.map((region) => regionPart(region, shift)),
+      ];
+    case "outline": {
+      const lines = item.contours.map((contour) => contourOperators(contour, shift)).join("");
+      return [{ kind: "operators", text: `${penOperators(item, colour)}${lines}S\n` }];
+    }
     case "stroke":
-      return `${penOperators(item)}${colour} RG\n${item.paths.map((path) => pathOperators(path, shift)).join("")}S\n`;
+      return [
+        { kind: "operators", text: penOperators(item, colour) },
+        ...item.paths.filter(isDrawn).map((path) => pathPart(path, shift)),
+      ];
   }
 };
 
 export const pdfNumber = (value: number): string => decimal(value, PLACES);
 
-const penOperators = (item: { readonly width: number; readonly dashed: boolean }): string =>
-  `${pdfNumber(item.width)} w [${item.dashed ? DASHES.join(" ") : ""}] 0 d\n`;
+const penOperators = (
+  item: { readonly width: number; readonly dashed: boolean },
+  colour: string,
+): string =>
+  `${pdfNumber(item.width)} w [${item.dashed ? DASHES.join(" ") : ""}] 0 d\n${colour} RG\n`;
 
 /** `#rrggbb` as three shares of one. */
 const colourOperands = (colour: string): string =>
   [1, 3, 5].map((at) => decimal(Number.parseInt(colour.slice(at, at + 2), 16) / 255, 3)).join(" ");
 
-const regionOperators = (region: Region, shift: PageShift): string =>
-  [region.outline, ...region.holes].map((contour) => contourOperators(contour, shift)).join("");
+const regionPart = (region: Region, shift: PageShift): ContentPart => {
+  const first = firstPlace(region.outline);
+  const lines = [region.outline, ...region.holes].map((contour) =>
+    contourOperators(contour, first),
+  );
+  const box = contourExtent(region.outline);
+  return shapePart(`${lines.join("")}f*\n`, box, { first, shift });
+};
+
+const pathPart = (path: Path, shift: PageShift): ContentPart => {
+  const first = firstPlace(path);
+  return shapePart(`${pathOperators(path, first)}S\n`, pathExtent(path), { first, shift });
+};
+
+const isDrawn = (path: Path): boolean => path.vertices.length > 1;
+
+const shapePart = (
+  operators: string,
+  box: Extent,
+  place: { readonly first: PageShift; readonly shift: PageShift },
+): ContentPart => ({
+  kind: "shape",
+  operators,
+  at: { x: place.shift.x - place.first.x, y: place.shift.y - place.first.y },
+  box: grownExtent(
+    extent(
+      box.minX + place.first.x,
+      box.minY + place.first.y,
+      box.maxX + place.first.x,
+      box.maxY + place.first.y,
+    ),
+    BOX_MARGIN,
+  ),
+});
+
+/** What takes the shape's first vertex, or a circle's centre, to zero. */
+const firstPlace = (shape: Contour | Path): PageShift => {
+  const first = shape.kind === "circle" ? shape.centre : shape.vertices[0];
+  return first === undefined ? { x: 0, y: 0 } : { x: -first.x, y: -first.y };
+};
 
 const contourOperators = (contour: Contour, shift: PageShift): string => {
   const corners = contour.kind === "circle" ? circleCorners(contour) : contour.vertices;
@@ -78,9 +142,9 @@ const isCloseEnough = ({ from, to }: ArcPiece): boolean => {
 
 const pieceOperators = ({ from, to }: ArcPiece, shift: PageShift): string => {
   const end = placeOperands(to.x, to.y, shift);
-  if (from.bulge === 0) return `${end} l\n`;
   const dx = to.x - from.x;
   const dy = to.y - from.y;
+  if (Math.abs(from.bulge) * Math.sqrt(dx * dx + dy * dy) <= 2 * CURVE_ERROR) return `${end} l\n`;
   // A handle is a third of the chord, turned by half the arc to either side and stretched to 4/3 tan(a/4) of the radius.
   const along = (1 - from.bulge * from.bulge) / 3;
   const across = (2 * from.bulge) / 3;

@@ -7,7 +7,9 @@ import type { Extent } from "../geometry/extent.ts";
 import { extentHeight, extentWidth } from "../geometry/extent.ts";
 import { decimal } from "../geometry/number.ts";
 import type { Mm } from "../geometry/quantity.ts";
-import { itemOperators, type PageShift, pdfNumber } from "./pdf-content.ts";
+import { type ContentPart, itemParts, type PageShift, pdfNumber } from "./pdf-content.ts";
+import { type PdfObject, pdfFile } from "./pdf-file.ts";
+import { type Forms, formEntries, repeatedShapes, shapeOperators } from "./pdf-forms.ts";
 import { plainText } from "./plain-text.ts";
 
 export interface PdfPage {
@@ -30,38 +32,57 @@ const POINTS = 72 / 25.4;
 const POINT_PLACES = 6;
 const SCALE_PLACES = 10;
 
-/** Objects in front of the pages: catalogue, tree of pages, information. */
-const FIXED_OBJECTS = 3;
+/** Objects in front of the pages: catalogue, tree of pages, information, resources. */
+const FIXED_OBJECTS = 4;
 
 export const pdfPages = (
   pages: readonly PdfPage[],
   options: { readonly title: string },
 ): Uint8Array => {
+  const contents = pages.map((page) => page.sheets.flatMap(sheetParts));
+  const forms = repeatedShapes(contents.flat());
   const kids = pages.map((_, index) => `${pageObject(index)} 0 R`).join(" ");
-  const objects = [
+  const firstForm = pageObject(pages.length);
+  const names = Array.from(
+    forms.values(),
+    ({ name }, index) => `/${name} ${firstForm + index} 0 R`,
+  );
+  const objects: readonly PdfObject[] = [
     "<< /Type /Catalog /Pages 2 0 R /ViewerPreferences << /PrintScaling /None /DisplayDocTitle true >> >>",
     `<< /Type /Pages /Count ${pages.length} /Kids [${kids}] >>`,
     `<< /Title ${textString(options.title)} /Producer ${textString("Consolewright")} >>`,
-    ...pages.flatMap((page, index) => [pageDictionary(page, index), stream(pageContent(page))]),
+    `<< /XObject << ${names.join(" ")} >> >>`,
+    ...pages.flatMap((page, index) => [
+      pageDictionary(page, index),
+      { entries: "", stream: pageContent(contents[index] ?? [], forms) },
+    ]),
+    ...Array.from(forms, ([operators, form]) => ({
+      entries: formEntries(form),
+      stream: operators,
+    })),
   ];
-  return asciiBytes(withCrossReferences(objects));
+  return pdfFile(objects);
 };
 
 const pageObject = (index: number): number => FIXED_OBJECTS + 1 + 2 * index;
 
 const pageDictionary = (page: PdfPage, index: number): string => {
   const box = `[0 0 ${decimal(page.width * POINTS, POINT_PLACES)} ${decimal(page.height * POINTS, POINT_PLACES)}]`;
-  return `<< /Type /Page /Parent 2 0 R /MediaBox ${box} /Resources << >> /Contents ${pageObject(index) + 1} 0 R >>`;
+  return `<< /Type /Page /Parent 2 0 R /MediaBox ${box} /Resources 4 0 R /Contents ${pageObject(index) + 1} 0 R >>`;
 };
 
-const pageContent = (page: PdfPage): string => {
+const sheetParts = (sheet: PdfSheet): readonly ContentPart[] => [
+  { kind: "operators", text: `q\n${sheet.clip === null ? "" : clipOperators(sheet.clip)}` },
+  ...sheet.items.flatMap((item) => itemParts(item, sheet.shift)),
+  { kind: "operators", text: "Q\n" },
+];
+
+const pageContent = (parts: readonly ContentPart[], forms: Forms): string => {
   const scale = decimal(POINTS, SCALE_PLACES);
-  return `${scale} 0 0 ${scale} 0 0 cm\n0 J 1 j\n${page.sheets.map(sheetOperators).join("")}`;
-};
-
-const sheetOperators = (sheet: PdfSheet): string => {
-  const items = sheet.items.map((item) => itemOperators(item, sheet.shift)).join("");
-  return `q\n${sheet.clip === null ? "" : clipOperators(sheet.clip)}${items}Q\n`;
+  const operators = parts.map((part) =>
+    part.kind === "operators" ? part.text : shapeOperators(part, forms),
+  );
+  return `${scale} 0 0 ${scale} 0 0 cm\n0 J 1 j\n${operators.join("")}`;
 };
 
 const clipOperators = (box: Extent): string => {
@@ -69,30 +90,9 @@ const clipOperators = (box: Extent): string => {
   return `${pdfNumber(box.minX)} ${pdfNumber(box.minY)} ${size} re W n\n`;
 };
 
-const stream = (content: string): string =>
-  `<< /Length ${content.length} >>\nstream\n${content}endstream`;
-
 /** UTF-16 as hexadecimal digits: no character of a title can end the string. */
 const textString = (text: string): string => {
   const safe = plainText(text);
   const units = Array.from({ length: safe.length }, (_, index) => safe.charCodeAt(index));
   return `<FEFF${units.map((unit) => unit.toString(16).toUpperCase().padStart(4, "0")).join("")}>`;
 };
-
-const withCrossReferences = (objects: readonly string[]): string => {
-  let text = "%PDF-1.7\n";
-  const offsets: number[] = [];
-  for (const [index, content] of objects.entries()) {
-    offsets.push(text.length);
-    text += `${index + 1} 0 obj\n${content}\nendobj\n`;
-  }
-  const start = text.length;
-  // Every entry of the table is 20 bytes long, its line end included (ISO 32000-1, 7.5.4).
-  const entries = offsets.map((offset) => `${String(offset).padStart(10, "0")} 00000 n \n`);
-  const table = `xref\n0 ${objects.length + 1}\n0000000000 65535 f \n${entries.join("")}`;
-  return `${text}${table}trailer\n<< /Size ${objects.length + 1} /Root 1 0 R /Info 3 0 R >>\nstartxref\n${start}\n%%EOF\n`;
-};
-
-/** Everything above is ASCII, so that a character is a byte and offsets count both. */
-const asciiBytes = (text: string): Uint8Array =>
-  Uint8Array.from({ length: text.length }, (_, index) => text.charCodeAt(index));
