@@ -18,8 +18,9 @@ import type { PlacedFixing } from "./panel-layout.ts";
 const SPAN = 75;
 /** Web left between a fixing and whatever it stands beside: common practice, one sheet thickness. */
 const CLEAR = 3;
-/** Step of the search for a free spot. */
-const STEP = 0.5;
+/** Step and reach of the search for a free spot. */
+const STEP = 1;
+const SEARCH_REACH = 36;
 /** How far the slotted dowel lies out of the round one's mirror place, so that no layer goes in turned or flipped. */
 const UNEVEN = 9.525;
 
@@ -118,7 +119,7 @@ const divided = (low: number, high: number): readonly number[] => {
   return Array.from({ length: gaps + 1 }, (_, index) => low + ((high - low) * index) / gaps);
 };
 
-/** The spot nearest to `wanted` along the box's sides that is clear of everything; `wanted` itself where none is. */
+/** The free spot nearest to `wanted` inside the box; `wanted` itself where there is none within reach. */
 const nearestFree = (
   wanted: Point,
   radius: number,
@@ -126,22 +127,23 @@ const nearestFree = (
 ): Point => {
   const { box } = options;
   const isFree = freeSpot(radius, options.obstacles);
-  const reach = Math.max(box.maxX - box.minX, box.maxY - box.minY);
-  const onRow = wanted.y === box.minY || wanted.y === box.maxY;
-  for (let away = 0; away <= reach; away += STEP)
-    for (const spot of spotsAway(wanted, away, onRow)) {
-      const inside =
-        spot.x >= box.minX && spot.x <= box.maxX && spot.y >= box.minY && spot.y <= box.maxY;
-      if (inside && isFree(spot)) return spot;
-    }
+  for (const [dx, dy] of SEARCH) {
+    const spot = point(wanted.x + dx, wanted.y + dy);
+    const isInside =
+      spot.x >= box.minX && spot.x <= box.maxX && spot.y >= box.minY && spot.y <= box.maxY;
+    if (isInside && isFree(spot)) return spot;
+  }
   return wanted;
 };
 
-const spotsAway = (from: Point, away: number, onRow: boolean): readonly Point[] => {
-  const alongX = [point(from.x + away, from.y), point(from.x - away, from.y)];
-  const alongY = [point(from.x, from.y + away), point(from.x, from.y - away)];
-  return onRow ? [...alongX, ...alongY] : [...alongY, ...alongX];
-};
+/** Offsets on a grid, nearest first; of two as near, the one along the edges before the one across. */
+const SEARCH: readonly (readonly [number, number])[] = (() => {
+  const steps = Math.round(SEARCH_REACH / STEP);
+  const offsets: [number, number][] = [];
+  for (let column = -steps; column <= steps; column += 1)
+    for (let row = -steps; row <= steps; row += 1) offsets.push([column * STEP, row * STEP]);
+  return offsets.sort((a, b) => a[0] ** 2 + a[1] ** 2 - (b[0] ** 2 + b[1] ** 2));
+})();
 
 const freeSpot = (radius: number, obstacles: readonly Contour[]): ((spot: Point) => boolean) => {
   const boxed = obstacles.map((contour) => ({ contour, box: contourExtent(contour) }));

@@ -92,7 +92,7 @@ const layOut = (
   const scene = { ...base, components, placeOf: placeFinder(base, components) };
   const windows = windowsOf(scene);
   const holes = [...mountHolesOf(base), ...windows, ...componentHoles(components, base)];
-  const markings = layoutMarkings({ ...scene, lost: placed.lost });
+  const markings = layoutMarkings({ ...scene, holes, lost: placed.lost });
   const letters = markings.markings.map(({ box }) => rectangle(box));
   const fixings = fixingsOf(scene, [...holes.map(({ contour }) => contour), ...letters]);
   const cutOuts = [...holes, ...fixingCutOuts(fixings, layers)];

@@ -7,7 +7,7 @@ import type { Point } from "../../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { LayoutContext } from "../context.ts";
-import type { PlacedComponent, PlacedMarking } from "../panel-layout.ts";
+import type { CutOut, PlacedComponent, PlacedMarking } from "../panel-layout.ts";
 import type { BareLayer } from "../stack.ts";
 import { freeMarking } from "./free-markings.ts";
 import { componentLegends, type LegendScene } from "./legends.ts";
@@ -19,6 +19,8 @@ export interface MarkingScene {
   readonly context: LayoutContext;
   readonly layers: readonly BareLayer[];
   readonly components: readonly PlacedComponent[];
+  /** All cut-outs but those of the fixings: letters stand clear of a component's own opening. */
+  readonly holes: readonly CutOut[];
   readonly placeOf: (place: PlaceDesign) => Point | null;
   readonly lost: readonly string[];
 }
@@ -39,7 +41,7 @@ export const layoutMarkings = (scene: MarkingScene): PlacedMarkings => {
   const legends: LegendScene = { style: styled.style, layer: face.id, context: scene.context };
   const markings: PlacedMarking[] = [];
   const findings: Finding[] = [];
-  const reaches = componentMarkings(scene.components, legends, { markings, findings });
+  const reaches = componentMarkings(scene, legends, { markings, findings });
   for (const design of scene.design.markings) {
     if (design.kind === "window") continue;
     const { placeOf, lost } = scene;
@@ -52,16 +54,20 @@ export const layoutMarkings = (scene: MarkingScene): PlacedMarkings => {
 
 /** Scales and legends of the components; gives each component's reach with them, by id and by entry. */
 const componentMarkings = (
-  components: readonly PlacedComponent[],
+  { components, holes }: MarkingScene,
   legends: LegendScene,
   into: { readonly markings: PlacedMarking[]; readonly findings: Finding[] },
 ): ReadonlyMap<string, Extent> => {
   const reaches = new Map<string, Extent>();
+  const opened = openedReach(holes, legends.layer);
   for (const component of components) {
     const scale = componentScale(component, legends);
-    const scaled = [faceReach(component), ...scale.markings.map(({ box }) => box)].reduce(
-      joinedExtent,
-    );
+    const own = opened.get(component.id);
+    const scaled = [
+      faceReach(component),
+      ...(own === undefined ? [] : [own]),
+      ...scale.markings.map(({ box }) => box),
+    ].reduce(joinedExtent);
     const words = componentLegends(component, scaled, legends);
     into.markings.push(...scale.markings, ...words.markings);
     into.findings.push(...scale.findings, ...words.findings);
@@ -73,6 +79,18 @@ const componentMarkings = (
     );
   }
   return reaches;
+};
+
+/** How far each owner's openings in the lettered layer reach. */
+const openedReach = (holes: readonly CutOut[], layer: string): ReadonlyMap<string, Extent> => {
+  const opened = new Map<string, Extent>();
+  for (const hole of holes) {
+    if (hole.layer !== layer) continue;
+    const box = contourExtent(hole.contour);
+    const before = opened.get(hole.owner);
+    opened.set(hole.owner, before === undefined ? box : joinedExtent(before, box));
+  }
+  return opened;
 };
 
 const faceReach = ({ face, at }: PlacedComponent): Extent =>
