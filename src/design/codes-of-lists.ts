@@ -39,6 +39,10 @@ export const LIST_CODES = {
     why: "Parts are counted in whole numbers; an empty quantity counts as one.",
     example: "part, quantity\ntoggle-12, two",
   }),
+  noPart: list("no-part", "A line names no part", {
+    why: "A part that is not named can't be placed or bought. Name it, or take the line out.",
+    example: "part, quantity\n, 2",
+  }),
   leftover: list("leftover", "The cell holds a leftover of the spreadsheet", {
     why: "Cells like #REF!, #N/A or =A1 are formulas that were not worked out. Copy the values, not the formulas.",
     example: "part, legend\ntoggle-12, #REF!",

@@ -1,4 +1,4 @@
-// A console file. To add a key: a line in the record, its field in the console's types, and a line where it is built.
+// A console file. To add a key: a line in the record, recordWithUnread, recordWithUnread, its field in the console's types, and a line where it is built.
 
 import { finding } from "../diagnostics/finding.ts";
 import { byKey } from "./choice-fields.ts";
@@ -14,7 +14,16 @@ import type {
   PanelUse,
 } from "./console-design.ts";
 import { type Field, mapped, type Reading, read, refined, unread } from "./field.ts";
-import { dispensable, list, optional, record, required, tuple, usual } from "./fields.ts";
+import {
+  dispensable,
+  list,
+  optional,
+  record,
+  recordWithUnread,
+  required,
+  tuple,
+  usual,
+} from "./fields.ts";
 import { filePath } from "./file-field.ts";
 import { FILE_KEYS } from "./file-keys.ts";
 import { millimetres, someMillimetres } from "./length-fields.ts";
@@ -165,7 +174,7 @@ const OBSTACLE: Field<ObstacleDesign> = record("an obstacle", {
 });
 
 export const CONSOLE: Field<ConsoleDesign> = refined(
-  record("a console", {
+  recordWithUnread("a console", {
     ...FILE_KEYS,
     title: dispensable(optional(text("a title"), "What people call it")),
     workshop: dispensable(optional(filePath("the path of a file"), "The workshop that makes it")),

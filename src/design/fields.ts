@@ -67,20 +67,37 @@ export type ValuesOf<Of extends Keys> = {
 };
 
 /** What a record gives: a value for every key, and where each was written. */
-export type RecordOf<Of extends Keys> = ValuesOf<Of> & {
-  readonly written: Written;
-  /** Keys that could not be read and were left out. */
-  readonly unread: readonly string[];
-};
+export type RecordOf<Of extends Keys> = ValuesOf<Of> & { readonly written: Written };
 
 /** A map with known keys. Unknown and repeated keys are faults and leave the rest standing. */
 export const record = <const Of extends Keys>(what: string, keys: Of): Field<RecordOf<Of>> => ({
   what,
   schema: recordSchema(what, keys),
-  read: (node, source) =>
-    node.kind === "map"
-      ? recordReading<Of>(node, source, keys)
-      : unread(node, ...wrongShape(node, what)),
+  read: (node, source) => {
+    if (node.kind !== "map") {
+      return unread(node, ...wrongShape(node, what));
+    }
+    const reading = recordReading<Of>(node, source, keys);
+    return reading.kind === "read" ? { ...reading, value: reading.value.values } : reading;
+  },
+});
+
+/** A record that says as well which of its keys could not be read and were left out. */
+export const recordWithUnread = <const Of extends Keys>(
+  what: string,
+  keys: Of,
+): Field<RecordOf<Of> & { readonly unread: readonly string[] }> => ({
+  what,
+  schema: recordSchema(what, keys),
+  read: (node, source) => {
+    if (node.kind !== "map") {
+      return unread(node, ...wrongShape(node, what));
+    }
+    const reading = recordReading<Of>(node, source, keys);
+    return reading.kind === "read"
+      ? { ...reading, value: { ...reading.value.values, unread: reading.value.left } }
+      : reading;
+  },
 });
 
 export interface ListBounds {
@@ -206,7 +223,7 @@ const recordReading = <Of extends Keys>(
   node: MapNode,
   source: Source,
   keys: Of,
-): Reading<RecordOf<Of>> => {
+): Reading<{ readonly values: RecordOf<Of>; readonly left: readonly string[] }> => {
   const { entries, findings } = knownEntries(node, source, keys);
   const values: Record<string, unknown> = {};
   const left: string[] = [];
@@ -229,7 +246,7 @@ const recordReading = <Of extends Keys>(
     return unread(node, ...findings);
   }
   const written = writtenOf(node, entries);
-  return read({ ...values, written, unread: left } as RecordOf<Of>, node, findings);
+  return read({ values: { ...values, written } as RecordOf<Of>, left }, node, findings);
 };
 
 export const writtenOf = (node: MapNode, entries: ReadonlyMap<string, MapEntry>): Written => ({

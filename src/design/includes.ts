@@ -95,27 +95,27 @@ const circleName = (circle: readonly Include[]): string =>
     .toSorted()
     .join("\n");
 
+type Way = readonly Include[];
+
 /** The shortest way from a file back to itself, by breadth; null where there is none. */
-const circleFrom = (
-  file: string,
-  includes: ReadonlyMap<string, readonly Include[]>,
-): readonly Include[] | null => {
+const circleFrom = (file: string, includes: ReadonlyMap<string, Way>): Way | null => {
   const seen = new Set<string>();
-  let ways: readonly (readonly Include[])[] = [[]];
+  let ways: readonly Way[] = [[]];
   while (ways.length > 0) {
-    const longer: (readonly Include[])[] = [];
-    for (const way of ways) {
-      for (const next of includes.get(way.at(-1)?.path ?? file) ?? []) {
-        if (next.path === file) {
-          return [...way, next];
-        }
-        if (!seen.has(next.path)) {
-          seen.add(next.path);
-          longer.push([...way, next]);
-        }
-      }
+    const longer = ways.flatMap((way) =>
+      (includes.get(way.at(-1)?.path ?? file) ?? []).map((next): Way => [...way, next]),
+    );
+    const closed = longer.find((way) => way.at(-1)?.path === file);
+    if (closed !== undefined) {
+      return closed;
     }
-    ways = longer;
+    ways = longer.filter((way) => isNew(seen, way.at(-1)?.path ?? file));
   }
   return null;
+};
+
+const isNew = (seen: Set<string>, path: string): boolean => {
+  const before = seen.size;
+  seen.add(path);
+  return seen.size > before;
 };

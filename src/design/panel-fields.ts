@@ -11,6 +11,7 @@ import {
   optional,
   type RecordOf,
   record,
+  recordWithUnread,
   required,
   usual,
 } from "./fields.ts";
@@ -84,10 +85,10 @@ const PANEL_KEYS = {
   note: dispensable(optional(longText("a note"), "For the build book")),
 };
 
-type Values = RecordOf<typeof PANEL_KEYS>;
+type Values = RecordOf<typeof PANEL_KEYS> & { readonly unread: readonly string[] };
 
 export const PANEL: Field<PanelDesign> = refined(
-  record("a panel", {
+  recordWithUnread("a panel", {
     ...PANEL_KEYS,
     revision: dispensable(PANEL_KEYS.revision),
     catalogue: dispensable(PANEL_KEYS.catalogue),

@@ -108,7 +108,7 @@ export const placeOf = (values: PlaceValues, node: TextNode): Reading<PlaceDesig
   return read({ across: placeAcross, along: placeAlong, residual, written }, node);
 };
 
-export const hasPlace = (values: Omit<PlaceValues, "written" | "unread">): boolean =>
+export const hasPlace = (values: Omit<PlaceValues, "written">): boolean =>
   [...ACROSS.keys, ...ALONG.keys, ...MEASURES].some((key) => values[key] !== null);
 
 interface Statement {

@@ -3,7 +3,7 @@
 import { finding } from "../diagnostics/finding.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { type Field, mapped, read, refined, unread } from "./field.ts";
-import { list, optional, record, required } from "./fields.ts";
+import { list, optional, record, required, usual } from "./fields.ts";
 import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
 import { date, oneOf, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
@@ -36,7 +36,10 @@ export type NamelessFinish = Omit<FinishDesign, "id">;
 export const STOCK: Field<NamelessStock> = refined(
   record("a stock", {
     material: required(oneOf("a material", MATERIALS), "What it is"),
-    colour: required(text("a colour", 60), "opal, clear, black ..."),
+    colour: usual(text("a colour", 60), {
+      value: "natural",
+      about: "opal, clear, black ...; as the material comes where it is not said",
+    }),
     light: optional(
       oneOf("what light does in it", ["opaque", "translucent", "clear"]),
       "What light does in it; told by its colour where it is not said",
