@@ -32,9 +32,9 @@ const named = {
   figures: required(figuresField, "where the numbers come from"),
 } as const;
 
-/** A record without what only its text knows. */
-const bare = <Of extends Keys>(value: RecordOf<Of>): Omit<RecordOf<Of>, "written" | "unread"> => {
-  const { written: _written, unread: _unread, ...fields } = value;
+/** A record without the places of its keys. */
+const bare = <Of extends Keys>(value: RecordOf<Of>): Omit<RecordOf<Of>, "written"> => {
+  const { written: _written, ...fields } = value;
   return fields;
 };
 

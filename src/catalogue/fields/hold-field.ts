@@ -40,7 +40,7 @@ export const holdField: Field<Hold> = byWord<Hold>("how it is held", "by", {
       washers: usual(idsField, { value: [], about: "its washers, from the panel out" }),
       spanner: required(length, "diameter of the room that the nut's spanner or socket needs"),
     }),
-    ({ by: _by, written: _written, unread: _unread, ...bush }) => ({ kind: "bush", ...bush }),
+    ({ by: _by, written: _written, ...bush }) => ({ kind: "bush", ...bush }),
   ),
   snap: mapped(
     record("barbs, a clip or a bracket", { by: by("snap"), grip }),

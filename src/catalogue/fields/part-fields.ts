@@ -44,7 +44,7 @@ const openingsField: Field<WrittenOpenings> = mapped(
     front: optional(shapeField, "the opening in a layer in front"),
     behind: optional(shapeField, "the opening in a sheet behind"),
   }),
-  ({ written: _written, unread: _unread, ...openings }) => openings,
+  ({ written: _written, ...openings }) => openings,
 );
 
 const bodyKeys = record("a body", {
@@ -213,7 +213,7 @@ export const partField: Field<Omit<Part, "id">> = mapped(
     }),
     figures: required(figuresField, "where the numbers come from"),
   }),
-  ({ written: _written, unread: _unread, "emergency-look": emergencyLook, ...fields }) => {
+  ({ written: _written, "emergency-look": emergencyLook, ...fields }) => {
     const openings = withPasses(fields.openings, fields.hold);
     const bodies = [...fields.bodies, ...derivedBodies({ ...fields, openings })];
     return { kind: "part", ...fields, openings, bodies, emergencyLook };
