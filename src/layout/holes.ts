@@ -5,10 +5,12 @@ import type { Shape } from "../catalogue/shape.ts";
 import { shapeContour, shapeSize } from "../catalogue/shape-contour.ts";
 import type { MarkingDesign } from "../design/panel-design.ts";
 import type { Span } from "../diagnostics/finding.ts";
-import { circle, type Point } from "../geometry/contour.ts";
-import { extent } from "../geometry/extent.ts";
+import { difference } from "../geometry/boolean.ts";
+import { containsContour } from "../geometry/containment.ts";
+import { type Contour, circle, type Point } from "../geometry/contour.ts";
+import { type Extent, extent } from "../geometry/extent.ts";
 import { degrees, type Mm, mm } from "../geometry/quantity.ts";
-import { roundedRectangle, slotContour } from "../geometry/shapes.ts";
+import { rectangle, roundedRectangle, slotContour } from "../geometry/shapes.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import { contourCutOut, roundCutOut } from "./cut-outs.ts";
 import type { CutOut, Gauge, MountHole, PlacedFixing } from "./panel-layout.ts";
@@ -28,29 +30,89 @@ export interface MountOptions {
   readonly fastenerSize: Mm;
 }
 
-/** Mount holes: the fastener's hole in the last rigid sheet, room for its head in the sheets before it. */
+/** Mount holes in the last rigid sheet, and room for the fasteners' heads in the sheets before it where that room is a hole. */
 export const mountCutOuts = (
   holes: readonly MountHole[],
-  options: MountOptions & { readonly layers: readonly BareLayer[] },
+  options: MountOptions & { readonly layers: readonly BareLayer[]; readonly outline: Contour },
 ): readonly CutOut[] => {
-  const { mount, layers, span, fastenerSize } = options;
+  const { mount, layers, span } = options;
   const held = lastRigidSheet(layers);
   return layers
     .filter((layer) => layer.kind === "sheet" && layer.index <= held)
     .flatMap((layer) =>
-      holes.map((hole) => {
-        if (layer.index < held && mount.headClearance > 0)
-          return roundCutOut(hole.id, hole.at, {
-            diameter: mount.headClearance,
-            purpose: "mount",
-            layer: layer.id,
-            span,
-            gauge: null,
-          });
-        return fastenerHole(hole, layer, { mount, span, fastenerSize });
+      holes.flatMap((hole): readonly CutOut[] => {
+        if (!isHeadRoom(layer, mount, held)) return [fastenerHole(hole, layer, options)];
+        const room = circle(hole.at, mount.headClearance / 2);
+        if (!containsContour(options.outline, room)) return [];
+        const of = { purpose: "mount" as const, layer: layer.id, span, gauge: null };
+        return [contourCutOut(hole.id, { ...of, centre: hole.at, contour: room })];
       }),
     );
 };
+
+const isHeadRoom = (layer: BareLayer, mount: Mount, held: number): boolean =>
+  layer.index < held && mount.headClearance > 0;
+
+/**
+ * A layer's outline. Where a head's room reaches the edge it is a notch, open to the edge: a circle there would leave
+ * slivers at the corners.
+ */
+export const layerOutline = (
+  layer: BareLayer,
+  holes: readonly MountHole[],
+  options: {
+    readonly mount: Mount;
+    readonly layers: readonly BareLayer[];
+    readonly outline: Contour;
+    readonly nominal: Extent;
+  },
+): Contour => {
+  const { mount, layers, outline, nominal } = options;
+  if (layer.kind !== "sheet" || !isHeadRoom(layer, mount, lastRigidSheet(layers))) return outline;
+  const notches = holes
+    .map((hole) => ({ hole, room: circle(hole.at, mount.headClearance / 2) }))
+    .filter(({ room }) => !containsContour(outline, room))
+    .flatMap(({ hole, room }) => [room, ...openToEdge(hole.at, mount.headClearance / 2, nominal)]);
+  if (notches.length === 0) return outline;
+  const left = difference([{ outline, holes: [] }], notches);
+  return left[0]?.outline ?? outline;
+};
+
+/** Rectangles that open a round room to each edge that it crosses, and to the corner between two such edges. */
+const openToEdge = (at: Point, radius: number, nominal: Extent): readonly Contour[] => {
+  const west = at.x - radius < nominal.minX + EDGE_BEYOND ? nominal.minX - EDGE_BEYOND : null;
+  const east = at.x + radius > nominal.maxX - EDGE_BEYOND ? nominal.maxX + EDGE_BEYOND : null;
+  const south = at.y - radius < nominal.minY + EDGE_BEYOND ? nominal.minY - EDGE_BEYOND : null;
+  const north = at.y + radius > nominal.maxY - EDGE_BEYOND ? nominal.maxY + EDGE_BEYOND : null;
+  const side = west ?? east;
+  const end = south ?? north;
+  const across =
+    side === null
+      ? []
+      : [rectangle(ordered(at.x, side, { low: at.y - radius, high: at.y + radius }))];
+  const along =
+    end === null
+      ? []
+      : [rectangle(ordered(at.x - radius, at.x + radius, { low: at.y, high: end }))];
+  const corner =
+    side === null || end === null ? [] : [rectangle(ordered(at.x, side, { low: at.y, high: end }))];
+  return [...across, ...along, ...corner];
+};
+
+/** A notch runs this far past the nominal edge: more than any undersize. */
+const EDGE_BEYOND = 1;
+
+const ordered = (
+  from: number,
+  to: number,
+  along: { readonly low: number; readonly high: number },
+): Extent =>
+  extent(
+    Math.min(from, to),
+    Math.min(along.low, along.high),
+    Math.max(from, to),
+    Math.max(along.low, along.high),
+  );
 
 const fastenerHole = (hole: MountHole, layer: BareLayer, options: MountOptions): CutOut => {
   const { mount, span, fastenerSize } = options;

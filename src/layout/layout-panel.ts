@@ -5,7 +5,7 @@ import type { Mount } from "../catalogue/mount.ts";
 import type { PanelDesign, PlaceDesign } from "../design/panel-design.ts";
 import { spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
-import type { Contour, Point } from "../geometry/contour.ts";
+import { type Contour, circle, type Point } from "../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
@@ -18,7 +18,7 @@ import { FIXING_PLACES, NO_SHEET, UNKNOWN_MOUNT } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
 import { componentCutOuts } from "./cut-outs.ts";
 import { placeFixings } from "./fixings.ts";
-import { fixingCutOuts, mountCutOuts, windowCutOuts } from "./holes.ts";
+import { fixingCutOuts, layerOutline, mountCutOuts, windowCutOuts } from "./holes.ts";
 import { type Entry, entriesOf } from "./instances.ts";
 import { layoutMarkings } from "./markings/markings.ts";
 import { type MountFrame, mountFrame } from "./mount-frame.ts";
@@ -94,7 +94,8 @@ const layOut = (
   const holes = [...mountHolesOf(base), ...windows, ...componentHoles(components, base)];
   const markings = layoutMarkings({ ...scene, holes, lost: placed.lost });
   const letters = markings.markings.map(({ box }) => rectangle(box));
-  const fixings = fixingsOf(scene, [...holes.map(({ contour }) => contour), ...letters]);
+  const heads = frame.holes.map(({ at }) => circle(at, mount.headClearance / 2));
+  const fixings = fixingsOf(scene, [...holes.map(({ contour }) => contour), ...heads, ...letters]);
   const cutOuts = [...holes, ...fixingCutOuts(fixings, layers)];
   return {
     layout: {
@@ -104,7 +105,7 @@ const layOut = (
       mount,
       nominal: frame.nominal,
       outline: frame.outline,
-      layers: withCutOuts(layers, cutOuts),
+      layers: withCutOuts(base, cutOuts),
       components,
       markings: markings.markings,
       fixings,
@@ -192,6 +193,7 @@ const mountHolesOf = ({ design, context, mount, frame, layers }: Base): readonly
   mountCutOuts(frame.holes, {
     mount,
     layers,
+    outline: frame.outline,
     span: spanOf(design.written, "mount"),
     fastenerSize: fastenerSize(mount, context),
   });
@@ -242,15 +244,18 @@ const fixingNote = (design: PanelDesign, fixings: readonly PlacedFixing[]): read
   ];
 };
 
-const withCutOuts = (
-  layers: readonly BareLayer[],
-  cutOuts: readonly CutOut[],
-): readonly LayerLayout[] => {
+const withCutOuts = (base: Base, cutOuts: readonly CutOut[]): readonly LayerLayout[] => {
   const byLayer = new Map<string, CutOut[]>();
   for (const cutOut of cutOuts) {
     const own = byLayer.get(cutOut.layer) ?? [];
     own.push(cutOut);
     byLayer.set(cutOut.layer, own);
   }
-  return layers.map((layer) => ({ ...layer, cutOuts: byLayer.get(layer.id) ?? [] }));
+  const { layers, mount, frame } = base;
+  const of = { mount, layers, outline: frame.outline, nominal: frame.nominal };
+  return layers.map((layer) => ({
+    ...layer,
+    outline: layerOutline(layer, frame.holes, of),
+    cutOuts: byLayer.get(layer.id) ?? [],
+  }));
 };

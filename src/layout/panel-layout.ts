@@ -70,6 +70,8 @@ export interface LayerLayout {
   /** z of its front and rear face at nominal thickness, paint included. */
   readonly front: Mm;
   readonly rear: Mm;
+  /** Its own finished outline: the panel's, with notches where a stud's head must reach the sheet behind. */
+  readonly outline: Contour;
   /** Everything cut out of it, in finished sizes. Empty for air. */
   readonly cutOuts: readonly CutOut[];
 }

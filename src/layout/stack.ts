@@ -23,7 +23,7 @@ import { between, known, NONE } from "./range.ts";
 const UNMEASURED_PAINT = between(0.05, 0.1, 0.15);
 
 /** A layer before its cut-outs are known. */
-export type BareLayer = Omit<LayerLayout, "cutOuts">;
+export type BareLayer = Omit<LayerLayout, "cutOuts" | "outline">;
 
 /** The layers in order. A layer whose stock is unknown is left out, with a finding. */
 export const resolveStack = (

@@ -156,7 +156,7 @@ const cutOperations = (scene: PartScene, machine: MachineDesign): readonly Opera
       { kind: "cut", process, feature: cutOut.id, centre: cutOut.centre, contour: size.contour },
     ];
   });
-  const outer = outlineCutSize(layout.outline, layer);
+  const outer = outlineCutSize(layer.outline, layer);
   if (outer.kind === "refused") {
     findings.push(
       noCutSize("outline", outer.why, { span: layout.design.written.span, subject: layer.id }),

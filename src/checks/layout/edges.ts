@@ -81,7 +81,7 @@ export const outsidePanel: Rule = {
   entry: offPanel,
   judge: (facts) =>
     onePerOwner(facts, (cutOut) =>
-      isTooLarge(cutOut, facts) || containsContour(facts.layout.outline, cutOut.contour)
+      isTooLarge(cutOut, facts) || containsContour(outlineOf(cutOut, facts.layout), cutOut.contour)
         ? null
         : offPanelFinding(cutOut, facts.layout),
     ),
@@ -110,9 +110,8 @@ export const edges: Rule = {
   entry: edgeDistance,
   judge: (facts) => {
     const { limit, source } = houseLimit(facts, EDGE);
-    const { outline } = facts.layout;
     return onePerOwner(facts, (cutOut) => {
-      const gap = rim(outline, cutOut);
+      const gap = rim(outlineOf(cutOut, facts.layout), cutOut);
       if (gap === null || !isUnder(gap, limit)) return null;
       return finding(edgeDistance, {
         message: `${cutOut.owner} leaves a rim of ${millimetres(gap)} in ${cutOut.layer}; ${millimetres(limit)} is wanted, ${millimetres(limit - gap)} more.`,
@@ -125,6 +124,9 @@ export const edges: Rule = {
     });
   },
 };
+
+const outlineOf = (cutOut: CutOut, layout: PanelLayout): Contour =>
+  layout.layers.find(({ id }) => id === cutOut.layer)?.outline ?? layout.outline;
 
 /** Material between an opening and the outline; null where the opening isn't inside. */
 const rim = (outline: Contour, cutOut: CutOut): number | null =>

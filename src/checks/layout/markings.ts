@@ -131,7 +131,9 @@ export const markingOffPanel: Rule = {
       if (marking.fills.length + marking.strokes.length === 0) return [];
       const room = contourExtent(layout.outline);
       const over = overshoot(marking.box, room);
-      if (over <= 0 && containsContour(layout.outline, rectangle(marking.box))) return [];
+      const outline =
+        layout.layers.find(({ id }) => id === marking.layer)?.outline ?? layout.outline;
+      if (over <= 0 && containsContour(outline, rectangle(marking.box))) return [];
       return [
         finding(offPanel, {
           message: `${nameOf(marking)} leaves the panel by ${millimetres(Math.max(0, over))}: it reaches from ${millimetres(marking.box.minX)} to ${millimetres(marking.box.maxX)} across and ${millimetres(marking.box.minY)} to ${millimetres(marking.box.maxY)} up.`,

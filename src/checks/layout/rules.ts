@@ -11,6 +11,7 @@ import { fitUnmeasured, holeTooSmall, holeUncovered } from "./fits.ts";
 import { hands } from "./hands.ts";
 import { legendTooSmall, strokeBelowTool, strokeTooThin } from "./legibility.ts";
 import { markingCovered, markingOffPanel, markingOverCutOut, missingGlyphs } from "./markings.ts";
+import { markingsOverlap } from "./markings-overlap.ts";
 import { mountInAcrylic, mountWeb } from "./mount-holes.ts";
 import { overFixings } from "./over-fixings.ts";
 import { wholeModules } from "./panel-size.ts";
@@ -50,6 +51,7 @@ export const LAYOUT_RULES: readonly Rule[] = [
   markingOffPanel,
   markingOverCutOut,
   markingCovered,
+  markingsOverlap,
   missingGlyphs,
   legendTooSmall,
   strokeTooThin,
