@@ -2,7 +2,13 @@
 // (of fills) or length (of strokes). A letter counts as one thing with its legend: areas are summed.
 
 import { type Point, point } from "../geometry/contour.ts";
-import { type Extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
+import {
+  type Extent,
+  extentHeight,
+  extentWidth,
+  grownExtent,
+  joinedExtent,
+} from "../geometry/extent.ts";
 import {
   engravedAllowance,
   engravedAreaAllowance,
@@ -62,9 +68,7 @@ const sizeReading = (
   size: { readonly target: Extent; readonly drawn: Extent; readonly allowance: number },
 ): Reading => {
   const { target, drawn } = size;
-  const across = target.maxX - target.minX - (drawn.maxX - drawn.minX);
-  const up = target.maxY - target.minY - (drawn.maxY - drawn.minY);
-  const difference = Math.max(roundedDifference(across), roundedDifference(up));
+  const difference = sizeDifference(target, drawn);
   return {
     feature: feature.feature,
     what: "size",
@@ -75,8 +79,14 @@ const sizeReading = (
   };
 };
 
+const sizeDifference = (a: Extent, b: Extent): number =>
+  Math.max(
+    roundedDifference(extentWidth(a) - extentWidth(b)),
+    roundedDifference(extentHeight(a) - extentHeight(b)),
+  );
+
 const boxText = (box: Extent): string =>
-  `${length(box.maxX - box.minX)} x ${length(box.maxY - box.minY)}`;
+  `${length(extentWidth(box))} x ${length(extentHeight(box))}`;
 
 /** An outline counts for its area, a hole against it, whichever way they run. */
 const areaReading = (
@@ -110,10 +120,13 @@ const lengthReading = (feature: ExpectedFeature, matched: readonly MatchedLine[]
   });
 };
 
-/** What is out of place has a row for that; its form is judged where it stands. */
+/** What is whole but out of place has rows for that: its form is judged where it stands. */
 const strayOf = (run: { readonly drawn: Extent; readonly target: Extent }): Point => {
   const shift = shiftOfBox(run.drawn, run.target);
-  return Math.max(Math.abs(shift.x), Math.abs(shift.y)) > letterAllowance ? shift : point(0, 0);
+  const isStray = Math.max(Math.abs(shift.x), Math.abs(shift.y)) > letterAllowance;
+  return isStray && sizeDifference(run.target, run.drawn) <= 2 * letterAllowance
+    ? shift
+    : point(0, 0);
 };
 
 /** How evenly the drawn lines run beside the letters: at half the spot within them, or upon them where they are strokes. */

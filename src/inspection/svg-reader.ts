@@ -44,9 +44,11 @@ const pageOf = (attributes: ReadonlyMap<string, string>): Page => {
       millimetres: known ? Math.max(...perUnit) : null,
       sheet: known ? extent(0, 0, across, up) : null,
     },
-    box: known ? extent(x, y, x + across, y + up) : extent(0, 0, 0, 0),
+    box: Number.isFinite(x + y + across + up) ? extent(x, y, x + across, y + up) : NO_PAGE,
   };
 };
+
+const NO_PAGE = extent(0, 0, 0, 0);
 
 /** NaN where the size is not written in millimetres. */
 const inMillimetres = (size: string): number =>
