@@ -2,6 +2,7 @@
 // is named leads somewhere.
 
 import { fieldAt } from "../field-path.ts";
+import { type FigureSource, figureSource } from "../figure-source.ts";
 import type { Part, SourceKind } from "../part.ts";
 import type { CatalogueRecord } from "../record.ts";
 import { type LintFault, unless } from "./lint-fault.ts";
@@ -25,15 +26,10 @@ export function figureFaults(record: CatalogueRecord): readonly LintFault[] {
   ];
 }
 
-interface Sourced {
-  readonly source: string;
-  readonly kind: SourceKind;
-}
-
 /** A document's name, as standards are called. */
 const STANDARD = /\b(?:ISO|IEC|EN|DIN|ASME|EIA|MIL|MS|TIA)\b/;
 
-function sourceFaults({ source, kind }: Sourced, path: string): readonly LintFault[] {
+function sourceFaults({ source, kind }: FigureSource, path: string): readonly LintFault[] {
   const named: Readonly<Record<SourceKind, RegExp>> = {
     datasheet: /\S/,
     standard: STANDARD,
@@ -56,12 +52,9 @@ const WORDS: Readonly<Record<SourceKind, string>> = {
 function remembered(part: Part): readonly LintFault[] {
   if (part.hold.kind !== "bush") return [];
   return unless(
-    sourceKindOf(part, "hold.length") !== "memory" ||
+    figureSource(part.figures, "hold.length").kind !== "memory" ||
       part.figures.measureFirst.includes("hold.length"),
     "hold.length",
     "it is from memory, and nobody is asked to measure it",
   );
 }
-
-const sourceKindOf = (record: CatalogueRecord, path: string): SourceKind =>
-  record.figures.exceptions[path]?.kind ?? record.figures.kind;
