@@ -37,9 +37,9 @@ const nodeBundle = (entry: string, folder: string, bundled: boolean): InlineConf
   },
 });
 
-async function libraryData(): Promise<void> {
+function libraryData(): void {
   mkdirSync(dist, { recursive: true });
-  await buildLibrary(join(dist, "library.json"));
+  buildLibrary(join(dist, "library.json"));
 }
 
 async function commandLine(): Promise<void> {

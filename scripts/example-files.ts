@@ -1,4 +1,4 @@
-// The examples as the page gets them: the text of every design file and component list, by example and path.
+// The examples as the page gets them: the text of every design file, by example and path.
 
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -19,7 +19,7 @@ export function exampleFiles(root: string): ExampleFiles {
 function designFiles(folder: string): Readonly<Record<string, string>> {
   const paths = readdirSync(folder, { recursive: true, encoding: "utf8" })
     .map((path) => path.replaceAll("\\", "/"))
-    .filter((path) => /\.(yaml|csv)$/.test(path))
+    .filter((path) => /\.ya?ml$/.test(path))
     .sort();
   return Object.fromEntries(paths.map((path) => [path, readFileSync(join(folder, path), "utf8")]));
 }

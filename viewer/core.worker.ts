@@ -1,11 +1,15 @@
 // The program in a worker: reads a design's texts and answers with its panels and findings. The same code as the
 // command line runs, on the same library data, which is fetched once.
 
+import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
 import { compile, type Library, openLibrary, type Project } from "../src/project.ts";
-import type { CoreReply, CoreRequest, DesignTexts } from "./core-messages.ts";
+import type { CoreReply, CoreRequest, DesignTexts, PlacedFinding } from "./core-messages.ts";
+import { firstFiles } from "./first-files.ts";
 
 const library = fetchLibrary();
+// Whoever asks is told why; until then nobody listens.
+library.catch(() => undefined);
 
 self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest>) => {
   self.postMessage(await replyTo(data));
@@ -13,26 +17,51 @@ self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest>) => 
 
 async function replyTo({ number, texts }: CoreRequest): Promise<CoreReply> {
   try {
-    return readingOf(number, texts, compile({ files: texts }, await library));
+    const opened = await library;
+    const projects = firstFiles(texts).map((entry) => compile({ entry, files: texts }, opened));
+    return readingOf(number, texts, projects);
   } catch (reason) {
     return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
   }
 }
 
-function readingOf(number: number, texts: DesignTexts, project: Project): CoreReply {
+function readingOf(number: number, texts: DesignTexts, projects: readonly Project[]): CoreReply {
+  const panels = projects.flatMap((project) => project.panels);
+  const findings = [
+    ...projects.flatMap((project) => project.findings),
+    ...panels.flatMap((panel) => panel.findings),
+  ];
   return {
     kind: "read",
     number,
-    panels: project.panels.map(({ name, title, file, layout }) => ({ name, title, file, layout })),
-    findings: project.findings.map((finding) => ({
-      finding,
-      ...lineAndColumn(texts.get(finding.span.file) ?? "", finding.span.start),
+    panels: panels.map(({ name, design, layout }) => ({
+      name,
+      title: design.title,
+      file: design.file,
+      layout,
     })),
+    findings: distinct(findings.map((finding) => placed(finding, texts))),
   };
 }
 
+const placed = (finding: Finding, texts: DesignTexts): PlacedFinding => ({
+  finding,
+  ...lineAndColumn(texts.get(finding.span.file) ?? "", finding.span.start),
+});
+
+/** A workshop that several panels name is read with each of them, and its findings come with each. */
+function distinct(findings: readonly PlacedFinding[]): readonly PlacedFinding[] {
+  const byKey = new Map(
+    findings.map((placed) => {
+      const { code, panel, span, message } = placed.finding;
+      return [[code, panel, span.file, span.start, message].join("\n"), placed];
+    }),
+  );
+  return [...byKey.values()];
+}
+
 async function fetchLibrary(): Promise<Library> {
-  // The worker lies in a folder beside the data, built or not.
+  // The worker lies in a folder beside the data when it is built.
   const answer = await fetch(new URL("../library.json", self.location.href));
   if (!answer.ok) throw new Error(`the library could not be loaded (${answer.status})`);
   return openLibrary(await answer.json());

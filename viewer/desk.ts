@@ -51,11 +51,11 @@ export interface PathedFile {
 
 /** Files that the user chose or dropped. What is no design file is left aside. */
 export async function openPathed(files: readonly PathedFile[]): Promise<void> {
-  const designs = files.filter(({ path }) => /\.(ya?ml|csv)$/i.test(path));
+  const designs = files.filter(({ path }) => /\.ya?ml$/i.test(path));
   if (designs.length === 0) {
     progress.value = {
       kind: "refused",
-      why: "None of these is a design file (.yaml) or a list (.csv).",
+      why: "None of these is a design file (.yaml).",
     };
     return;
   }

@@ -25,7 +25,7 @@ function FileChoice({ words, folder }: FileChoiceProps): JSX.Element {
       <input
         type="file"
         multiple
-        accept={folder ? undefined : ".yaml,.yml,.csv"}
+        accept={folder ? undefined : ".yaml,.yml"}
         {...(folder ? { webkitdirectory: true } : {})}
         onChange={(event) => {
           const files = [...(event.currentTarget.files ?? [])].map(pathed);
