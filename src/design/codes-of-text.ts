@@ -11,16 +11,20 @@ const fault = (
 export const TEXT_CODES = {
   tooLarge: fault("too-large", "The file is larger than a design can be", {
     why: "A panel with a hundred components takes some thirty kilobytes. A much larger file is the wrong file, and reading it could take minutes. Split the design into files.",
-    example: "(a file of more than 256 KiB)",
+    example: "(a file of more than 131,072 characters)",
   }),
   tooDeep: fault("too-deep", "Brackets or indentation are nested too deep", {
     why: "Nothing in a design lies deeper than a dozen levels. Deeper nesting is a slip of the keyboard or another kind of file.",
     example: "at: [[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]]",
   }),
-  tooManyKeys: fault("too-many-keys", "The file has more keys than a design can have", {
-    why: "A design of ten thousand keys is the wrong file. Split it into files if it is really meant.",
-    example: "(a file of more than 10,000 keys)",
-  }),
+  tooManyKeys: fault(
+    "too-many-keys",
+    "The file has more keys, brackets or lines than a design can have",
+    {
+      why: "A panel with a hundred components has some three thousand. A file with many more is the wrong file, and reading it could take minutes. Split it if it is really meant.",
+      example: "(a file of 20,000 keys)",
+    },
+  ),
   hiddenCharacter: fault("hidden-character", "The text holds a character that cannot be seen", {
     why: "Control characters, byte order marks in the middle and direction marks change what is read without showing. They come in with a paste from another program. Delete the place and type it again.",
     example: 'legend: "PUMP\\u0007"',

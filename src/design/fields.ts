@@ -273,30 +273,41 @@ interface KnownEntries {
 /** The first entry of each known key; a finding for every other entry. */
 export const knownEntries = (node: MapNode, source: Source, keys: Keys): KnownEntries => {
   const entries = new Map<string, MapEntry>();
-  const findings: Finding[] = [];
+  const unknown: MapEntry[] = [];
+  const twice: Finding[] = [];
   for (const entry of node.entries) {
     const first = entries.get(entry.key);
     if (!Object.hasOwn(keys, entry.key)) {
-      findings.push(unknownKey(node, entry, { source, known: Object.keys(keys) }));
+      unknown.push(entry);
     } else if (first === undefined) {
       entries.set(entry.key, entry);
     } else {
-      findings.push(duplicate(TEXT_CODES.duplicateKey, node, { first, again: entry }));
+      twice.push(duplicate(TEXT_CODES.duplicateKey, node, { first, again: entry }));
     }
   }
-  return { entries, findings };
+  const free = Object.keys(keys).filter((name) => !entries.has(name));
+  const findings = firstFew(unknown, (entry) => unknownKey(node, entry, { source, free }));
+  return { entries, findings: [...findings, ...firstFew(twice, (found) => found)] };
 };
+
+const firstFew = <Cause>(
+  causes: readonly Cause[],
+  told: (cause: Cause) => Finding,
+): readonly Finding[] =>
+  causes.slice(0, MOST_TOLD).map((cause, index) => ({
+    ...told(cause),
+    suppressed: index === MOST_TOLD - 1 ? causes.length - MOST_TOLD : 0,
+  }));
+
+/** A map with more unknown or repeated keys than this is another kind of thing; the rest are counted. */
+const MOST_TOLD = 20;
 
 const unknownKey = (
   node: MapNode,
   entry: MapEntry,
-  { source, known }: { readonly source: Source; readonly known: readonly string[] },
+  { source, free }: { readonly source: Source; readonly free: readonly string[] },
 ): Finding => {
-  const written = new Set(node.entries.map(({ key }) => key));
-  const nearest = nearestNames(
-    entry.key,
-    known.filter((name) => !written.has(name)),
-  );
+  const nearest = nearestNames(entry.key, free);
   const hint = nearest.length === 0 ? "" : `; the nearest are ${inWords(nearest, "and")}`;
   return finding(MEANING_CODES.unknownKey, {
     message: `${about(node)}${shortened(entry.key)} is not a key that can stand here${hint}`,

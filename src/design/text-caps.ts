@@ -20,10 +20,11 @@ export const capFindings = (source: Source): readonly Finding[] => {
 };
 
 /** Ten times the largest panel that was tried (120 components, 240 markings). */
-const MOST_CHARACTERS = 262_144;
+const MOST_CHARACTERS = 131_072;
 /** The deepest value of a design lies at nine. */
 const MOST_LEVELS = 32;
-const MOST_KEYS = 10_000;
+/** The largest panel that was tried has 3,000. */
+const MOST_MARKS = 15_000;
 
 const tooLarge = (source: Source): Finding =>
   finding(TEXT_CODES.tooLarge, {
@@ -103,15 +104,18 @@ const indentationTooDeep = (text: string): number | null => {
   return null;
 };
 
+/** Whatever costs the parser a step of its own. */
+const MARKS = /[[\]{}"'&*!|>%@`\n]|[:?-](?=[\s,[\]{}"']|$)/g;
+
 const tooManyKeys = (source: Source): Finding | null => {
   let count = 0;
-  for (const match of source.text.matchAll(/[:[{](?=[\s,[\]{}"']|$)|[[{]/g)) {
+  for (const match of source.text.matchAll(MARKS)) {
     count += 1;
-    if (count > MOST_KEYS) {
+    if (count > MOST_MARKS) {
       return finding(TEXT_CODES.tooManyKeys, {
-        message: `the file has more than ${MOST_KEYS} keys and brackets`,
+        message: `the file has more than ${MOST_MARKS} keys, brackets, quotation marks and lines`,
         span: spanIn(source, match.index, match.index + 1),
-        limit: { value: MOST_KEYS, unit: "count" },
+        limit: { value: MOST_MARKS, unit: "count" },
         source: { kind: "geometry", name: "time to read a file" },
       });
     }

@@ -2,12 +2,14 @@
 
 import type { Finding } from "./finding.ts";
 import { lineAndColumn } from "./position.ts";
+import { printable } from "./printable.ts";
 
 /** `files` holds the text of each file that a finding points into; a file that is not there counts as empty. */
 export const renderJson = (
   findings: readonly Finding[],
   files: ReadonlyMap<string, string>,
-): string => findings.map((found) => `${JSON.stringify(findingRecord(found, files))}\n`).join("");
+): string =>
+  findings.map((found) => `${printable(JSON.stringify(findingRecord(found, files)))}\n`).join("");
 
 /** A finding as a script gets it. */
 export interface FindingRecord {
