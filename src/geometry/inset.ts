@@ -9,22 +9,27 @@ import { holeFaultsOf } from "./simple.ts";
 import { thickOutline } from "./thick-outline.ts";
 import { samePlace } from "./tolerance.ts";
 
-/** `distance` 0 or more. Places of the result keep exactly that distance from the shapes' outlines, round outside corners of holes. */
+/** `distance` 0 or more. Every place of the result lies at least that far from the shapes' outlines. */
 export const insetRegions = (regions: readonly Region[], distance: number): readonly Region[] => {
   invariant(distance >= 0, "an inset is not negative");
-  if (distance === 0) return regions;
-  return regions.flatMap((region) => movedRegion(region, distance) ?? wornRegion(region, distance));
+  return distance === 0 ? regions : regions.flatMap((region) => insetRegion(region, distance));
 };
 
-/** Outline and holes moved one by one: quick, and right wherever they come out whole and apart. Else null. */
-const movedRegion = (region: Region, distance: number): readonly Region[] | null => {
+/** The outline drawn in, less every hole grown: each moved as a loop where it comes out whole, else worn away. */
+const insetRegion = (region: Region, distance: number): readonly Region[] => {
   const outline = movedContour(region.outline, -distance);
-  if (outline === null) return isTooSmall(region.outline, distance) ? [] : null;
+  if (outline === null && region.outline.kind === "circle") return [];
   const holes = region.holes.map((hole) => movedContour(hole, distance));
   const whole = holes.filter((hole) => hole !== null);
-  if (whole.length < holes.length) return null;
-  const moved = { outline, holes: whole };
-  return holeFaultsOf(moved).length === 0 ? [moved] : null;
+  if (outline !== null && whole.length === holes.length) {
+    const moved = { outline, holes: whole };
+    if (holeFaultsOf(moved).length === 0) return [moved];
+  }
+  const worn = outline === null ? thickOutline(region.outline, distance) : [];
+  const cutters = region.holes.flatMap(
+    (hole, index) => holes[index] ?? [hole, ...thickOutline(hole, distance)],
+  );
+  return difference([{ outline: outline ?? region.outline, holes: [] }], [...worn, ...cutters]);
 };
 
 const movedContour = (contour: Contour, distance: number): Contour | null => {
@@ -35,13 +40,3 @@ const movedContour = (contour: Contour, distance: number): Contour | null => {
   const moved = offsetLoop(contour, distance, { join: "round", lostEdges: "left-out" });
   return moved.kind === "offset" ? moved.loop : null;
 };
-
-const isTooSmall = (contour: Contour, distance: number): boolean =>
-  contour.kind === "circle" && contour.radius <= distance + samePlace;
-
-/** The region less everything within the distance of its outlines: right for every shape, and slower. */
-const wornRegion = (region: Region, distance: number): readonly Region[] =>
-  difference(
-    [region],
-    [region.outline, ...region.holes].flatMap((contour) => thickOutline(contour, distance)),
-  );

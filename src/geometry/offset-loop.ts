@@ -49,8 +49,8 @@ const refusedAt = (at: Point, why: string): LoopOffset => ({
   why: `${why} at ${decimal(at.x, 3)}, ${decimal(at.y, 3)}`,
 });
 
-/** Passes in which edges that run backwards are left out, before the outline is given up. */
-const mostPasses = 6;
+/** Passes in which edges that have no room are left out, before the outline is given up. */
+const mostPasses = 12;
 
 const joinedRun = (
   edges: readonly MovedEdge[],
@@ -61,17 +61,39 @@ const joinedRun = (
   for (let pass = 0; pass < mostPasses; pass += 1) {
     if (kept.length < 2) return { kind: "refused", why: "the outline closes up" };
     const joints = jointsOf(kept, aside, join);
-    const unjoined = joints.indexOf(null);
-    if (unjoined >= 0) return refusedAt(kept[unjoined]!.source.to, "the moved edges do not meet");
-    const found = joints.filter((joint) => joint !== null);
-    const collapsed = kept.map((edge, index) => hasCollapsed(edge, index, found));
-    const first = collapsed.indexOf(true);
-    if (first < 0) return { kind: "offset", loop: loop(verticesOf(kept, found)) };
-    if (lostEdges === "refused") return refusedAt(kept[first]!.source.from, "an edge closes up");
-    kept = kept.filter((_, index) => !collapsed[index]);
+    const roomless = roomlessEdges(kept, joints);
+    if (roomless.size === 0) {
+      const found = joints.filter((joint) => joint !== null);
+      return { kind: "offset", loop: loop(verticesOf(kept, found)) };
+    }
+    const [index, why] = [...roomless][0]!;
+    if (lostEdges === "refused") return refusedAt(kept[index]!.source.to, why);
+    kept = kept.filter((_, place) => !roomless.has(place));
   }
   return { kind: "refused", why: "too many edges close up" };
 };
+
+/** Edges that can't stay, by index, with the reason: edges that don't meet their next, or else have collapsed. */
+const roomlessEdges = (
+  kept: readonly MovedEdge[],
+  joints: readonly (Joint | null)[],
+): ReadonlyMap<number, string> => {
+  const roomless = new Map<number, string>();
+  for (const [index, joint] of joints.entries()) {
+    if (joint !== null) continue;
+    const next = (index + 1) % kept.length;
+    const isNextTighter = movedRadius(kept[next]!) < movedRadius(kept[index]!);
+    roomless.set(isNextTighter ? next : index, "the moved edges do not meet");
+  }
+  if (roomless.size > 0) return roomless;
+  const found = joints.filter((joint) => joint !== null);
+  for (const [index, edge] of kept.entries())
+    if (hasCollapsed(edge, index, found)) roomless.set(index, "an edge closes up");
+  return roomless;
+};
+
+const movedRadius = ({ edge }: MovedEdge): number =>
+  edge.kind === "arc" ? edge.radius : Number.POSITIVE_INFINITY;
 
 /** Joint i is at the end of edge i. */
 const jointsOf = (
