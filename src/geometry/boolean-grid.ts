@@ -31,7 +31,7 @@ export interface SourceIndex {
   vertexAt(x: number, y: number): Point | null;
 }
 
-export const toGrid = (length: number): number => Math.round(length / booleanGrid);
+const toGrid = (length: number): number => Math.round(length / booleanGrid);
 
 export const fromGrid = (x: number, y: number): Point => point(x * booleanGrid, y * booleanGrid);
 

@@ -44,10 +44,10 @@ export const gapFromPoint = (from: Point, edge: Edge): Gap => {
   return { gap: pointDistance(from, to), from, to };
 };
 
-export const turnedRound = (gap: Gap): Gap => ({ gap: gap.gap, from: gap.to, to: gap.from });
+const turnedRound = (gap: Gap): Gap => ({ gap: gap.gap, from: gap.to, to: gap.from });
 
 /** The point of the edge nearest to `from`. */
-export const nearestOn = (edge: Edge, from: Point): Point =>
+const nearestOn = (edge: Edge, from: Point): Point =>
   edge.kind === "line" ? nearestOnLine(edge, from) : nearestOnArc(edge, from);
 
 /** The distance alone: called for every edge of a long outline, so it makes no objects. */

@@ -44,11 +44,11 @@ export const anyCircle: fc.Arbitrary<Contour> = fc
   .tuple(place, place, size)
   .map(([x, y, radius]) => circle(point(x, y), radius / 2));
 
-export const anyRectangle: fc.Arbitrary<Contour> = fc
+const anyRectangle: fc.Arbitrary<Contour> = fc
   .tuple(place, place, size, size)
   .map(([x, y, width, height]) => rectangle(extent(x, y, x + width, y + height)));
 
-export const anyRoundedRectangle: fc.Arbitrary<Contour> = fc
+const anyRoundedRectangle: fc.Arbitrary<Contour> = fc
   .tuple(place, place, size, size)
   .map(([x, y, width, height]) =>
     roundedRectangle(extent(x, y, x + width, y + height), Math.min(width, height) / 4),

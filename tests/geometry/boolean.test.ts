@@ -68,8 +68,8 @@ describe("areas", () => {
     fc.assert(
       fc.property(anyContour, anyContour, (a, b) => {
         const both = areaOf(union([a, b])) + areaOf(intersection([solid(a)], [solid(b)]));
-        // Overlaps thinner than a micrometre are not seen: 20 mm of them weigh 0.02 mm².
-        expect(Math.abs(both - contourArea(a) - contourArea(b))).toBeLessThan(0.002);
+        // Where outlines run nearly along one another a micrometre is not seen: 5 mm of it weigh 0.005 mm².
+        expect(Math.abs(both - contourArea(a) - contourArea(b))).toBeLessThan(0.005);
       }),
       { numRuns: 300 },
     );
@@ -80,7 +80,7 @@ describe("areas", () => {
       fc.property(anyContour, anyContour, anyContour, (a, b, c) => {
         const cut = difference([solid(a)], [b, c]);
         const lost = areaOf(intersection([solid(a)], union([b, c])));
-        expect(Math.abs(areaOf(cut) + lost - contourArea(a))).toBeLessThan(0.002);
+        expect(Math.abs(areaOf(cut) + lost - contourArea(a))).toBeLessThan(0.005);
         for (const { outline, holes } of cut) {
           expect(contourArea(outline)).toBeGreaterThan(0);
           for (const hole of holes)
@@ -126,7 +126,8 @@ describe("cut-outs of a panel", () => {
     expect(regionFaults(region!)).toEqual([]);
   });
 
-  // A 22.3 mm hole with a notch 3.2 wide whose bottom lies 24.1 from the far side (IEC 60947-5-1's 22 mm mounting).
+  // A 22.3 mm hole with a notch 3.2 wide whose bottom lies 24.1 from the far side (IEC 60947-5-1, mounting
+  // of 22 mm devices; 22.3 and 3.2 as published, 24.1 from memory, unverified).
   it("make a keyed hole of a circle and a notch", () => {
     const notch = rectangle(extent(-1.6, 0, 1.6, 24.1 - 11.15));
     const [keyed] = union([circle(point(0, 0), 11.15), notch]);
