@@ -4,10 +4,10 @@
 
 import type { LaserDesign, MachineDesign } from "../design/workshop-design.ts";
 import type { Region } from "../geometry/contour.ts";
-import { insetRegions } from "../geometry/inset.ts";
 import { offsetContour } from "../geometry/offset.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import type { KerfSetting, Operation, SetUp } from "../parts/sheet-part.ts";
+import { freshInset, type Inset } from "./shared-insets.ts";
 
 /** Why a set-up can't be written; the caller makes it a fault. */
 export interface Refusal {
@@ -22,13 +22,14 @@ export type Compensated = { readonly kind: "compensated"; readonly operation: Op
 export const compensate = (
   operation: Operation,
   setUp: Pick<SetUp, "kerf" | "machine">,
+  inset: Inset = freshInset,
 ): Compensated => {
   if (setUp.kerf.kind === "left-to-cutter") return { kind: "compensated", operation };
   switch (operation.kind) {
     case "cut":
       return compensatedCut(operation, setUp.kerf);
     case "fill":
-      return compensatedFill(operation, engravingSpot(setUp));
+      return compensatedFill(operation, engravingSpot(setUp), inset);
     case "stroke":
       return { kind: "compensated", operation };
   }
@@ -76,11 +77,11 @@ const cutSide = (cut: Cut): number => {
   }
 };
 
-const compensatedFill = (fill: Fill, spot: Mm): Compensated => {
+const compensatedFill = (fill: Fill, spot: Mm, inset: Inset): Compensated => {
   if (spot === 0) return { kind: "compensated", operation: fill };
   const regions: Region[] = [];
   for (const region of fill.regions) {
-    const left = insetRegions([region], spot / 2);
+    const left = inset(region, spot / 2);
     if (left.length === 0)
       return refusal(
         "engraving-vanishes",

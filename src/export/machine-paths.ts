@@ -19,6 +19,7 @@ import {
 import type { Operation, Process, SetUp } from "../parts/sheet-part.ts";
 import { compensate, type Refusal } from "./kerf.ts";
 import { PROCESS_ORDER } from "./process-order.ts";
+import { sharedInsets } from "./shared-insets.ts";
 
 export interface MachinePaths {
   readonly kind: "machine-paths";
@@ -63,9 +64,10 @@ const kept = new WeakMap<SetUp, MachinePaths | RefusedPaths>();
 
 const workedOut = (setUp: SetUp): MachinePaths | RefusedPaths => {
   const refusals: Refusal[] = [];
+  const inset = sharedInsets();
   const byProcess = new Map<Process, MachineShape[]>(PROCESS_ORDER.map((name) => [name, []]));
   for (const operation of setUp.operations) {
-    const compensated = compensate(operation, setUp);
+    const compensated = compensate(operation, setUp, inset);
     if (compensated.kind === "refusal") refusals.push(compensated);
     else
       byProcess
