@@ -2,7 +2,9 @@
 // window, registration marks in the shared strips, and a caption. Takes a page of a tiling, gives items in page coordinates.
 
 import type { DrawingItem } from "../drawings/drawing.ts";
-import { circle, type Path, type Point, path, point, vertex } from "../geometry/contour.ts";
+import { outlined, segment, stroked } from "../drawings/items.ts";
+import { type WordLook, words, wordsWidth } from "../drawings/words.ts";
+import { circle, type Path, type Point, point } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
 import { type Degrees, degrees, type Mm, mm } from "../geometry/quantity.ts";
 import { rectangle } from "../geometry/shapes.ts";
@@ -14,8 +16,8 @@ import {
   placement,
 } from "../geometry/transform.ts";
 import type { Face } from "../lettering/face.ts";
+import { plainText } from "./plain-text.ts";
 import type { Tile, Tiling } from "./tile.ts";
-import { wordItems, wordsWidth } from "./words.ts";
 
 export interface PageCaption {
   /** First line, in larger letters. */
@@ -55,19 +57,8 @@ export const pageMarks = (
 
 const quarterTurn: Degrees = degrees(90);
 
-const penStroke = (paths: readonly Path[], width: Mm): DrawingItem => ({
-  kind: "stroke",
-  paths,
-  ink: "line",
-  width,
-  dashed: false,
-});
-
-const lineOf = (
-  fromX: number,
-  fromY: number,
-  to: { readonly x: number; readonly y: number },
-): Path => path([vertex(fromX, fromY), vertex(to.x, to.y)]);
+const penStroke = (paths: readonly Path[], width: Mm): DrawingItem =>
+  stroked(paths, { ink: "line", width });
 
 /** Clear of the window, so that they are cut off with the margin. */
 const CROP = { from: 1.5, to: 6 } as const;
@@ -78,8 +69,8 @@ const cropMarks = (window: Extent): readonly Path[] =>
       const x = sideX < 0 ? window.minX : window.maxX;
       const y = sideY < 0 ? window.minY : window.maxY;
       return [
-        lineOf(x + sideX * CROP.from, y, { x: x + sideX * CROP.to, y }),
-        lineOf(x, y + sideY * CROP.from, { x, y: y + sideY * CROP.to }),
+        segment(x + sideX * CROP.from, y, x + sideX * CROP.to, y),
+        segment(x, y + sideY * CROP.from, x, y + sideY * CROP.to),
       ];
     }),
   );
@@ -93,7 +84,7 @@ const registrationItems = (tile: Tile): readonly DrawingItem[] => {
   );
   const rings = places.map((at) => circle(at, MARK.radius));
   return [
-    { kind: "outline", contours: rings, ink: "line", width: HAIR, dashed: false },
+    outlined(rings, { ink: "line", width: HAIR }),
     penStroke(
       places.flatMap((at) => crossAt(at, MARK.arm)),
       HAIR,
@@ -103,8 +94,8 @@ const registrationItems = (tile: Tile): readonly DrawingItem[] => {
 
 /** Two strokes through a point, `arm` long to each side. */
 export const crossAt = (at: Point, arm: number): readonly Path[] => [
-  lineOf(at.x - arm, at.y, { x: at.x + arm, y: at.y }),
-  lineOf(at.x, at.y - arm, { x: at.x, y: at.y + arm }),
+  segment(at.x - arm, at.y, at.x + arm, at.y),
+  segment(at.x, at.y - arm, at.x, at.y + arm),
 ];
 
 const BOX = { width: 18, height: 5.5 } as const;
@@ -113,9 +104,9 @@ const WORD_GAP = 2;
 /** A bar along x from the placement's origin, and behind it the words and the box to write the reading in. */
 const barItems = (face: Face, at: Placement): readonly DrawingItem[] => {
   const ticks = Array.from({ length: 11 }, (_, index) =>
-    lineOf(index * 10, 0, { x: index * 10, y: index % 5 === 0 ? 3 : 1.5 }),
+    segment(index * 10, 0, index * 10, index % 5 === 0 ? 3 : 1.5),
   );
-  const bar = [lineOf(0, 0, { x: BAR_LENGTH, y: 0 }), ...ticks];
+  const bar = [segment(0, 0, BAR_LENGTH, 0), ...ticks];
   const before = "100 mm, measured";
   const boxAt = BAR_LENGTH + 2 * WORD_GAP + wordsWidth(face, before, SMALL) + WORD_GAP;
   const box = rectangle({
@@ -124,19 +115,17 @@ const barItems = (face: Face, at: Placement): readonly DrawingItem[] => {
     maxX: mm(boxAt + BOX.width),
     maxY: mm(BOX.height - 1.5),
   });
-  const wordsAt = (x: number): Placement => {
-    const place: Point = placedPoint(point(x, 0), at);
-    return { ...at, x: place.x, y: place.y };
-  };
-  const words = { capHeight: SMALL, align: "start", ink: "line" } as const;
+  const look = { capHeight: SMALL, align: "start", ink: "line", turn: at.turn } as const;
+  const wordsFrom = (x: number, text: string): readonly DrawingItem[] =>
+    words(face, text, placedPoint(point(x, 0), at), look).items;
   return [
     penStroke(
       bar.map((line) => placedPath(line, at)),
       PEN,
     ),
-    { kind: "outline", contours: [placedContour(box, at)], ink: "line", width: PEN, dashed: false },
-    ...wordItems(face, before, { ...words, at: wordsAt(BAR_LENGTH + 2 * WORD_GAP) }),
-    ...wordItems(face, "of 100", { ...words, at: wordsAt(boxAt + BOX.width + WORD_GAP) }),
+    outlined([placedContour(box, at)], { ink: "line", width: PEN }),
+    ...wordsFrom(BAR_LENGTH + 2 * WORD_GAP, before),
+    ...wordsFrom(boxAt + BOX.width + WORD_GAP, "of 100"),
   ];
 };
 
@@ -153,22 +142,20 @@ const captionItems = (
   const top = tiling.pageHeight - EDGE;
   const sheet = `Sheet ${(tile.row - 1) * tiling.columns + tile.column} of ${tiling.tiles.length} (column ${tile.column}, row ${tile.row}).`;
   const room = right - left - (caption.side === "" ? 0 : wordsWidth(face, caption.side, SIDE) + 4);
-  const line = (text: string, capHeight: Mm, y: number): readonly DrawingItem[] =>
-    wordItems(face, text, {
+  const line = (written: string, capHeight: Mm, y: number): readonly DrawingItem[] => {
+    const text = plainText(written);
+    const look: WordLook = {
       capHeight: fittingHeight(face, text, { capHeight, room }),
       align: "start",
       ink: "line",
-      at: placement(left, y),
-    });
+    };
+    return words(face, text, point(left, y), look).items;
+  };
+  const side: WordLook = { capHeight: SIDE, align: "end", ink: "line" };
   return [
     ...line(caption.heading, HEADING, top - HEADING),
     ...line(`${caption.note} ${sheet}`, SMALL, top - HEADING - 4.5),
-    ...wordItems(face, caption.side, {
-      capHeight: SIDE,
-      align: "end",
-      ink: "line",
-      at: placement(right, top - SIDE),
-    }),
+    ...words(face, caption.side, point(right, top - SIDE), side).items,
   ];
 };
 

@@ -1,31 +1,31 @@
-// Shapes that a PDF shows more than once, letters above all, are written once and placed wherever they stand (form XObjects,
-// ISO 32000-1, 8.10): a page of words is a tenth as long. Takes the parts of all pages, gives the shapes with their names.
+// Shapes that a PDF places by name (form XObjects, ISO 32000-1, 8.10). Takes the parts of all pages, gives the forms
+// and the operators that place them.
 
 import type { Extent } from "../geometry/extent.ts";
 import { type ContentPart, pdfNumber } from "./pdf-content.ts";
+import { repeatedShapes } from "./repeated-shapes.ts";
 
 export interface Form {
   readonly name: string;
+  readonly operators: string;
   readonly box: Extent;
 }
 
-/** By the shape's operators, in the order of first use. */
+/** By the shape's operators. */
 export type Forms = ReadonlyMap<string, Form>;
 
 type ShapePart = Extract<ContentPart, { readonly kind: "shape" }>;
 
-/** Below this a shape is shorter than the words that would place it. */
-const SHORTEST = 100;
-
-export const repeatedShapes = (parts: readonly ContentPart[]): Forms => {
-  const seen = new Set<string>();
+export const formsOf = (parts: readonly ContentPart[]): Forms => {
+  const shapes = parts.filter((part) => part.kind === "shape");
+  const boxes = new Map(shapes.map(({ operators, box }) => [operators, box]));
   const forms = new Map<string, Form>();
-  for (const part of parts) {
-    if (part.kind === "operators" || part.operators.length < SHORTEST) continue;
-    const { operators, box } = part;
-    if (seen.has(operators) && !forms.has(operators))
-      forms.set(operators, { name: `F${forms.size + 1}`, box });
-    seen.add(operators);
+  for (const [operators, name] of repeatedShapes(
+    shapes.map((shape) => shape.operators),
+    "F",
+  )) {
+    const box = boxes.get(operators);
+    if (box !== undefined) forms.set(operators, { name, operators, box });
   }
   return forms;
 };

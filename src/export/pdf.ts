@@ -9,7 +9,7 @@ import { decimal } from "../geometry/number.ts";
 import type { Mm } from "../geometry/quantity.ts";
 import { type ContentPart, itemParts, type PageShift, pdfNumber } from "./pdf-content.ts";
 import { type PdfObject, pdfFile } from "./pdf-file.ts";
-import { type Forms, formEntries, repeatedShapes, shapeOperators } from "./pdf-forms.ts";
+import { type Forms, formEntries, formsOf, shapeOperators } from "./pdf-forms.ts";
 import { plainText } from "./plain-text.ts";
 
 export interface PdfPage {
@@ -40,7 +40,7 @@ export const pdfPages = (
   options: { readonly title: string },
 ): Uint8Array => {
   const contents = pages.map((page) => page.sheets.flatMap(sheetParts));
-  const forms = repeatedShapes(contents.flat());
+  const forms = formsOf(contents.flat());
   const kids = pages.map((_, index) => `${pageObject(index)} 0 R`).join(" ");
   const firstForm = pageObject(pages.length);
   const names = Array.from(
@@ -56,9 +56,9 @@ export const pdfPages = (
       pageDictionary(page, index),
       { entries: "", stream: pageContent(contents[index] ?? [], forms) },
     ]),
-    ...Array.from(forms, ([operators, form]) => ({
+    ...Array.from(forms.values(), (form) => ({
       entries: formEntries(form),
-      stream: operators,
+      stream: form.operators,
     })),
   ];
   return pdfFile(objects);

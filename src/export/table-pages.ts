@@ -1,14 +1,15 @@
 // A table of plain words on as many pages as it needs. Takes columns, rows and the paper; gives pages.
-// Words that don't fit their column run on to further lines; nothing is shortened.
+// Words that don't fit their column run on to further lines; only what is longer than a line of prose is cut, and says so.
 
 import type { DrawingItem } from "../drawings/drawing.ts";
-import { path, vertex } from "../geometry/contour.ts";
+import { segment, stroked } from "../drawings/items.ts";
+import { words, wrapped } from "../drawings/words.ts";
+import { point } from "../geometry/contour.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
-import { placement } from "../geometry/transform.ts";
 import type { Face } from "../lettering/face.ts";
 import { PAPERS, type PaperName } from "./paper.ts";
 import type { PdfPage } from "./pdf.ts";
-import { wordItems, wrappedWords } from "./words.ts";
+import { plainText } from "./plain-text.ts";
 
 export interface TableColumn {
   readonly title: string;
@@ -82,9 +83,9 @@ const rowBlock = (table: PaperTable, row: readonly string[], { face, room }: Row
   let x = MARGIN;
   const cells = table.columns.map((column, index) => {
     const width = column.share * room;
-    const lines = wrappedWords(face, row[index] ?? "", {
+    const lines = wrapped(face, plainText(row[index] ?? ""), {
       capHeight: CELL_HEIGHT,
-      width: mm(width - GUTTER),
+      width: width - GUTTER,
     });
     const cell = { lines, x };
     x += width;
@@ -95,7 +96,7 @@ const rowBlock = (table: PaperTable, row: readonly string[], { face, room }: Row
 };
 
 const noteBlock = (note: string, { face, room }: RowRoom): Block => {
-  const lines = wrappedWords(face, note, { capHeight: CELL_HEIGHT, width: mm(room) });
+  const lines = wrapped(face, plainText(note), { capHeight: CELL_HEIGHT, width: room });
   return {
     cells: [{ lines, x: MARGIN }],
     height: lines.length * LINE_PITCH + ROW_PAD,
@@ -124,12 +125,9 @@ const headingItems = (
   page: { readonly height: Mm; readonly count: number; readonly index: number },
 ): readonly DrawingItem[] => {
   const count = page.count === 1 ? "" : ` (page ${page.index + 1} of ${page.count})`;
-  return wordItems(face, `${table.heading}${count}`, {
-    capHeight: HEADING_HEIGHT,
-    align: "start",
-    ink: "line",
-    at: placement(MARGIN, page.height - MARGIN - HEADING_HEIGHT),
-  });
+  const at = point(MARGIN, page.height - MARGIN - HEADING_HEIGHT);
+  const look = { capHeight: HEADING_HEIGHT, align: "start", ink: "line" } as const;
+  return words(face, `${plainText(table.heading)}${count}`, at, look).items;
 };
 
 const blockItems = (
@@ -140,26 +138,19 @@ const blockItems = (
   const items: DrawingItem[] = [];
   let top = page.top;
   for (const block of blocks) {
+    const first = top - ROW_PAD / 2 - CELL_HEIGHT;
     for (const cell of block.cells)
-      for (const [index, line] of cell.lines.entries())
-        items.push(
-          ...wordItems(face, line, {
-            capHeight: CELL_HEIGHT,
-            align: "start",
-            ink: "line",
-            at: placement(cell.x, top - ROW_PAD / 2 - CELL_HEIGHT - index * LINE_PITCH),
-          }),
-        );
+      for (const [index, line] of cell.lines.entries()) {
+        const at = point(cell.x, first - index * LINE_PITCH);
+        items.push(...words(face, line, at, CELL_LOOK).items);
+      }
     top -= block.height;
     if (block.hasRule) items.push(ruleItem(top, page.width));
   }
   return items;
 };
 
-const ruleItem = (y: number, width: Mm): DrawingItem => ({
-  kind: "stroke",
-  paths: [path([vertex(MARGIN, y), vertex(width - MARGIN, y)])],
-  ink: "faint",
-  width: RULE,
-  dashed: false,
-});
+const CELL_LOOK = { capHeight: CELL_HEIGHT, align: "start", ink: "line" } as const;
+
+const ruleItem = (y: number, width: Mm): DrawingItem =>
+  stroked([segment(MARGIN, y, width - MARGIN, y)], { ink: "faint", width: RULE });

@@ -2,14 +2,16 @@
 // own area the words FRONT or BACK, so that a template cut out of its page still says what it is.
 
 import type { Drawing, DrawingItem } from "../drawings/drawing.ts";
+import { outlined, stroked } from "../drawings/items.ts";
+import { words } from "../drawings/words.ts";
+import { point } from "../geometry/contour.ts";
 import { extent, grownExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { mm } from "../geometry/quantity.ts";
-import { placement } from "../geometry/transform.ts";
 import type { Face } from "../lettering/face.ts";
 import { crossAt } from "./page-marks.ts";
+import { plainText } from "./plain-text.ts";
 import type { TemplatePoint, TemplatePoints } from "./template-points.ts";
-import { wordItems } from "./words.ts";
 
 /** White round the part, for scissors. */
 const BORDER = 6;
@@ -29,44 +31,34 @@ export const templateDrawing = (
   title: options.title,
   box: grownExtent(extent(0, 0, points.width, points.height), BORDER),
   items: [
-    { kind: "outline", contours: points.outlines, ink: "line", width: LINE, dashed: false },
+    outlined(points.outlines, { ink: "line", width: LINE }),
     ...points.points.flatMap((at) => pointItems(at, options.face)),
-    ...wordItems(options.face, options.name, {
+    ...words(options.face, plainText(options.name), point(points.width / 2, BEYOND), {
       capHeight: NAME_HEIGHT,
       align: "middle",
       ink: "faint",
-      at: placement(points.width / 2, BEYOND),
-    }),
+    }).items,
   ],
 });
 
-const pointItems = (point: TemplatePoint, face: Face): readonly DrawingItem[] => {
-  const reach = reachOf(point);
-  const items: DrawingItem[] = [
-    {
-      kind: "stroke",
-      paths: crossAt(point.at, Math.max(reach.x, reach.y) + BEYOND),
-      ink: "line",
-      width: CENTRE_LINE,
-      dashed: false,
-    },
-    ...wordItems(face, String(point.number), {
-      capHeight: NUMBER_HEIGHT,
-      align: "start",
-      ink: "line",
-      at: placement(point.at.x + reach.x * DIAGONAL + 0.5, point.at.y + reach.y * DIAGONAL + 0.5),
-    }),
+const pointItems = (marked: TemplatePoint, face: Face): readonly DrawingItem[] => {
+  const { at, contour, number } = marked;
+  const reach = reachOf(marked);
+  const beside = point(at.x + reach.x * DIAGONAL + 0.5, at.y + reach.y * DIAGONAL + 0.5);
+  const look = { capHeight: NUMBER_HEIGHT, align: "start", ink: "line" } as const;
+  const cross = crossAt(at, Math.max(reach.x, reach.y) + BEYOND);
+  return [
+    ...(contour === null ? [] : [outlined([contour], { ink: "line", width: LINE })]),
+    stroked(cross, { ink: "line", width: CENTRE_LINE }),
+    ...words(face, String(number), beside, look).items,
   ];
-  if (point.contour === null) return items;
-  const contours = [point.contour];
-  return [{ kind: "outline", contours, ink: "line", width: LINE, dashed: false }, ...items];
 };
 
-/** cos 45°: a round hole's edge toward its number. */
+/** A little over cos 45°: the number stands just outside a round hole, up and to the right. */
 const DIAGONAL = 0.75;
 
-const reachOf = (point: TemplatePoint): { readonly x: number; readonly y: number } => {
-  if (point.contour === null) return { x: BARE_CROSS, y: BARE_CROSS };
-  const box = contourExtent(point.contour);
-  return { x: box.maxX - point.at.x, y: box.maxY - point.at.y };
+const reachOf = ({ at, contour }: TemplatePoint): { readonly x: number; readonly y: number } => {
+  if (contour === null) return { x: BARE_CROSS, y: BARE_CROSS };
+  const box = contourExtent(contour);
+  return { x: box.maxX - at.x, y: box.maxY - at.y };
 };

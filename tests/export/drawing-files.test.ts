@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import type { DrawingItem } from "../../src/drawings/drawing.ts";
 import { pdfPages } from "../../src/export/pdf.ts";
 import { svgDrawing } from "../../src/export/svg-drawing.ts";
-import { circle, point, type Region } from "../../src/geometry/contour.ts";
+import { circle, loop, point, type Region, vertex } from "../../src/geometry/contour.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import { mm } from "../../src/geometry/quantity.ts";
 import { placedRegion, placement } from "../../src/geometry/transform.ts";
@@ -116,18 +116,45 @@ test("the tests' reader objects to one changed byte of a page and to one lost by
   expect(() => readPdf(Buffer.from(text.replace("/Count 2", "/Count"), "latin1"))).toThrow();
 });
 
-test("pdf: shapes that stand twice are written once, and land where each belongs", () => {
-  const letter: Region = { outline: circle(point(50, 50), 4), holes: [circle(point(50, 50), 3)] };
-  const places = [0, 10.00004, 33.3];
-  const regions = places.map((x) => placedRegion(letter, placement(x, 2 * x)));
-  const item: DrawingItem = { kind: "fill", ink: "line", regions };
-  const sheets = [{ items: [item], shift: { x: 5, y: 5 }, clip: null }];
-  const read = readPdf(pdfPages([{ width: mm(210), height: mm(297), sheets }], { title: "t" }))
-    .pages[0];
+/** A ring with a spine, as letters have, at three places. */
+const LETTER: Region = {
+  outline: loop([vertex(0, 0), vertex(2, 0, 0.6), vertex(2, 3, 0.2), vertex(0, 3)]),
+  holes: [circle(point(1.2, 1.5), 0.4)],
+};
+const PLACES = [0, 10.00004, 33.3] as const;
+const THRICE: DrawingItem = {
+  kind: "fill",
+  ink: "line",
+  regions: PLACES.map((x) => placedRegion(LETTER, placement(x, 2 * x))),
+};
+
+test("svg: a letter that stands three times is written once and placed three times", () => {
+  const text = svgDrawing({ ...CROSSING, box: extent(0, 0, 100, 100), items: [THRICE] });
+  const file = readSvgFile(text);
+  const defined = file.paths.filter((path) => path.attributes.get("id") === "s1");
+  expect(defined).toHaveLength(1);
+  const uses = [...text.matchAll(/<use href="#s1" x="([\d.]+)" y="([\d.]+)"\/>/g)];
+  expect(uses.map(([, x]) => Number(x))).toEqual([0, 10, 33.3]);
+  expect(uses.map(([, , y]) => Number(y))).toEqual([100, 79.9999, 33.4]);
+  // About its own first corner, y down: 3 high, and the top's bow of 0.2 x 2 / 2 above that.
+  const run = defined[0]?.runs[0];
+  const box = run === undefined ? null : runBox(run);
+  expect(box?.minY).toBeCloseTo(-3.2, 9);
+  expect([box?.minX, box?.maxY]).toEqual([0, 0]);
+});
+
+test("pdf: a letter that stands three times is written once and lands where it belongs", () => {
+  const sheets = [{ items: [THRICE], shift: { x: 5, y: 5 }, clip: null }];
+  const page = { width: mm(210), height: mm(297), sheets };
+  const read = readPdf(pdfPages([page], { title: "t" })).pages[0];
   expect(read?.content.match(/\/F1 Do/g)).toHaveLength(3);
-  const lefts = (read?.runs ?? []).map((run) => Math.min(...run.pieces.map(({ from }) => from.x)));
-  const expected = places.flatMap((x) => [51 + x, 52 + x]);
-  for (const [index, left] of lefts.entries()) expect(left).toBeCloseTo(expected[index] ?? 0, 3);
+  const corners = (read?.runs ?? []).map((run) => run.pieces[0]?.from);
+  expect(corners).toHaveLength(6);
+  for (const [index, x] of PLACES.entries()) {
+    expect(corners[2 * index]?.x).toBeCloseTo(5 + x, 3);
+    expect(corners[2 * index]?.y).toBeCloseTo(5 + 2 * x, 3);
+    expect(corners[2 * index + 1]?.x).toBeCloseTo(5 + x + 0.8, 3);
+  }
 });
 
 test.each(HOSTILE_NAMES.map((name) => [JSON.stringify(name.slice(0, 40)), name]))(

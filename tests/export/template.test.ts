@@ -5,9 +5,7 @@ import { pdfDrawing } from "../../src/export/pdf-drawing.ts";
 import { tablePages } from "../../src/export/table-pages.ts";
 import { templatePdf } from "../../src/export/template-pdf.ts";
 import { templatePoints } from "../../src/export/template-points.ts";
-import { wordsWidth, wrappedWords } from "../../src/export/words.ts";
 import { extent } from "../../src/geometry/extent.ts";
-import { mm } from "../../src/geometry/quantity.ts";
 import { faceNamed } from "../lettering/faces.ts";
 import { type PdfReadPage, readPdf } from "../support/pdf-reader.ts";
 import { FRONT_UP, HOSTILE_NAMES, PLATE, plateNamed } from "./bureau-plate.ts";
@@ -119,13 +117,6 @@ describe("on paper", () => {
 });
 
 describe("a table on paper", () => {
-  test("words wrap within their width and none is lost", () => {
-    const words = `${"saw and file to the template ".repeat(6)}${"x".repeat(200)} end`;
-    const lines = wrappedWords(face, words.slice(0, 200), { capHeight: mm(2), width: mm(30) });
-    expect(lines.join("").replaceAll(" ", "")).toBe(words.slice(0, 200).replaceAll(" ", ""));
-    for (const line of lines) expect(wordsWidth(face, line, mm(2))).toBeLessThanOrEqual(30);
-  });
-
   test("two hundred rows take several pages and every row is on one of them", () => {
     const rows = Array.from({ length: 200 }, (_, index) => [String(index + 1), "H"]);
     const columns = [
