@@ -7,7 +7,7 @@ import type { Contour, Path } from "../geometry/contour.ts";
 import { invariant } from "../geometry/invariant.ts";
 import { decimal } from "../geometry/number.ts";
 import type { Process, SetUp, SheetPart } from "../parts/sheet-part.ts";
-import { BULGE_PLACES, DXF_PLACES, LAYER_COLOURS, shapeOutlines } from "./dxf-layers.ts";
+import { BULGE_PLACES, LAYER_COLOURS, shapeOutlines } from "./dxf-layers.ts";
 import { fileNotes } from "./file-notes.ts";
 import { type MachinePaths, machinePaths } from "./machine-paths.ts";
 import { plainText } from "./plain-text.ts";
@@ -50,13 +50,19 @@ const addOutline = (writer: DxfWriter, outline: Contour | Path, process: Process
   }
   const corners = outline.vertices.map((corner) => ({
     point: { x: rounded(corner.x), y: rounded(corner.y) },
-    ...(corner.bulge === 0 ? {} : { bulge: Number(decimal(corner.bulge, BULGE_PLACES)) }),
+    ...(corner.bulge === 0 ? {} : { bulge: roundedBulge(corner.bulge) }),
   }));
   const flags = outline.kind === "loop" ? LWPolylineFlags.Closed : LWPolylineFlags.None;
   writer.addLWPolyline(corners, { flags, layerName: process });
 };
 
-const rounded = (value: number): number => Number(decimal(value, DXF_PLACES));
+/** Nearest multiple of the last digit; prints as that digit, because the library writes numbers as the language does. */
+const rounded = (value: number): number => Math.round(value * PLACE_STEPS) / PLACE_STEPS + 0;
+const roundedBulge = (bulge: number): number => Math.round(bulge * BULGE_STEPS) / BULGE_STEPS + 0;
+
+/** DXF_PLACES and BULGE_PLACES as steps in one. */
+const PLACE_STEPS = 1e6;
+const BULGE_STEPS = 1e12;
 
 /** 0x00rrggbb (DXF reference, group code 420). */
 const trueColour = (colour: string): number => {

@@ -11,8 +11,8 @@ import { fileNotes } from "./file-notes.ts";
 import { type MachinePaths, machinePaths } from "./machine-paths.ts";
 import { asciiText } from "./plain-text.ts";
 
-/** A group code and its value. */
-type Tag = readonly [code: number, value: string | number];
+/** Group codes and values, a line each. */
+type Tags = string;
 
 const MILLIMETRES = 4;
 
@@ -23,97 +23,87 @@ export const dxfR12CutFile = (
 ): string => {
   const paths = machinePaths(setUp);
   invariant(paths.kind === "machine-paths", "a set-up that is written has no refusals");
-  const tags: readonly Tag[] = [
-    ...[options.title, ...fileNotes(part, setUp)].map((line): Tag => [999, asciiText(line)]),
-    ...section("HEADER", header(paths)),
-    ...section("TABLES", [...lineTypes, ...layers(paths)]),
-    ...section("ENTITIES", entities(paths)),
-    [0, "EOF"],
-  ];
-  return tags.map(([code, value]) => `${code}\n${value}\n`).join("");
+  const comments = [options.title, ...fileNotes(part, setUp)];
+  return [
+    ...comments.map((line) => tag(999, asciiText(line))),
+    section("HEADER", header(paths)),
+    section("TABLES", `${LINE_TYPES}${layers(paths)}`),
+    section("ENTITIES", entities(paths)),
+    tag(0, "EOF"),
+  ].join("");
 };
 
-const section = (name: string, content: readonly Tag[]): readonly Tag[] => [
-  [0, "SECTION"],
-  [2, name],
-  ...content,
-  [0, "ENDSEC"],
-];
+const tag = (code: number, value: string | number): Tags => `${code}\n${value}\n`;
 
-const header = (paths: MachinePaths): readonly Tag[] => [
-  [9, "$ACADVER"],
-  [1, "AC1009"],
-  [9, "$INSUNITS"],
-  [70, MILLIMETRES],
-  [9, "$EXTMIN"],
-  ...place(0, 0),
-  [9, "$EXTMAX"],
-  ...place(paths.width, paths.height),
-];
+const section = (name: string, content: Tags): Tags =>
+  `${tag(0, "SECTION")}${tag(2, name)}${content}${tag(0, "ENDSEC")}`;
 
-const lineTypes: readonly Tag[] = [
-  [0, "TABLE"],
-  [2, "LTYPE"],
-  [70, 1],
-  [0, "LTYPE"],
-  [2, "CONTINUOUS"],
-  [70, 0],
-  [3, "Solid line"],
-  [72, 65],
-  [73, 0],
-  [40, "0"],
-  [0, "ENDTAB"],
-];
+const header = (paths: MachinePaths): Tags =>
+  [
+    tag(9, "$ACADVER"),
+    tag(1, "AC1009"),
+    tag(9, "$INSUNITS"),
+    tag(70, MILLIMETRES),
+    tag(9, "$EXTMIN"),
+    place(0, 0),
+    tag(9, "$EXTMAX"),
+    place(paths.width, paths.height),
+  ].join("");
 
-const layers = (paths: MachinePaths): readonly Tag[] => [
-  [0, "TABLE"],
-  [2, "LAYER"],
-  [70, paths.groups.length],
-  ...paths.groups.flatMap(({ process }): readonly Tag[] => [
-    [0, "LAYER"],
-    [2, process],
-    [70, 0],
-    [62, LAYER_COLOURS[process]],
-    [6, "CONTINUOUS"],
-  ]),
-  [0, "ENDTAB"],
-];
+const LINE_TYPES: Tags = [
+  tag(0, "TABLE"),
+  tag(2, "LTYPE"),
+  tag(70, 1),
+  tag(0, "LTYPE"),
+  tag(2, "CONTINUOUS"),
+  tag(70, 0),
+  tag(3, "Solid line"),
+  tag(72, 65),
+  tag(73, 0),
+  tag(40, 0),
+  tag(0, "ENDTAB"),
+].join("");
 
-const entities = (paths: MachinePaths): readonly Tag[] =>
-  paths.groups.flatMap(({ process, shapes }) =>
-    shapes.flatMap(shapeOutlines).flatMap((outline) => entity(outline, process)),
+const layers = (paths: MachinePaths): Tags => {
+  const rows = paths.groups.map(({ process }) =>
+    [
+      tag(0, "LAYER"),
+      tag(2, process),
+      tag(70, 0),
+      tag(62, LAYER_COLOURS[process]),
+      tag(6, "CONTINUOUS"),
+    ].join(""),
   );
+  const heading = `${tag(0, "TABLE")}${tag(2, "LAYER")}${tag(70, rows.length)}`;
+  return `${heading}${rows.join("")}${tag(0, "ENDTAB")}`;
+};
 
-const entity = (outline: Contour | Path, process: Process): readonly Tag[] =>
+const entities = (paths: MachinePaths): Tags =>
+  paths.groups
+    .flatMap(({ process, shapes }) =>
+      shapes.flatMap(shapeOutlines).map((outline) => entity(outline, process)),
+    )
+    .join("");
+
+const entity = (outline: Contour | Path, process: Process): Tags =>
   outline.kind === "circle" ? circleEntity(outline, process) : polyline(outline, process);
 
-const circleEntity = (circle: Circle, process: Process): readonly Tag[] => [
-  [0, "CIRCLE"],
-  [8, process],
-  ...place(circle.centre.x, circle.centre.y),
-  [40, decimal(circle.radius, DXF_PLACES)],
-];
+const circleEntity = (circle: Circle, process: Process): Tags =>
+  `${named("CIRCLE", process)}${place(circle.centre.x, circle.centre.y)}${tag(40, decimal(circle.radius, DXF_PLACES))}`;
 
-const polyline = (run: Loop | Path, process: Process): readonly Tag[] => [
-  [0, "POLYLINE"],
-  [8, process],
-  [66, 1],
-  ...place(0, 0),
-  [70, run.kind === "loop" ? 1 : 0],
-  ...run.vertices.flatMap((corner) => vertexEntity(corner, process)),
-  [0, "SEQEND"],
-  [8, process],
-];
+const polyline = (run: Loop | Path, process: Process): Tags => {
+  const flags = run.kind === "loop" ? 1 : 0;
+  const corner = named("VERTEX", process);
+  const corners = run.vertices.map((at) => `${corner}${place(at.x, at.y)}${bulgeOf(at)}`).join("");
+  const heading = `${named("POLYLINE", process)}${tag(66, 1)}${place(0, 0)}${tag(70, flags)}`;
+  return `${heading}${corners}${named("SEQEND", process)}`;
+};
 
-const vertexEntity = (corner: Vertex, process: Process): readonly Tag[] => [
-  [0, "VERTEX"],
-  [8, process],
-  ...place(corner.x, corner.y),
-  ...(corner.bulge === 0 ? [] : [[42, decimal(corner.bulge, BULGE_PLACES)] as const]),
-];
+const named = (entityName: string, process: Process): Tags =>
+  `${tag(0, entityName)}${tag(8, process)}`;
 
-const place = (x: number, y: number): readonly Tag[] => [
-  [10, decimal(x, DXF_PLACES)],
-  [20, decimal(y, DXF_PLACES)],
-  [30, "0"],
-];
+const bulgeOf = ({ bulge }: Vertex): Tags =>
+  bulge === 0 ? "" : tag(42, decimal(bulge, BULGE_PLACES));
+
+const place = (x: number, y: number): Tags =>
+  `${tag(10, decimal(x, DXF_PLACES))}${tag(20, decimal(y, DXF_PLACES))}${tag(30, 0)}`;

@@ -36,61 +36,58 @@ export const openPathData = (path: Path, frame: SvgFrame): string =>
 
 export const svgNumber = (value: number): string => decimal(value, PLACES);
 
-/** A piece's ends as they are written. */
-interface WrittenEnds {
-  readonly fromX: number;
-  readonly fromY: number;
-  readonly toX: number;
-  readonly toY: number;
-}
-
 const circlePathData = (circle: Circle, frame: SvgFrame): string => {
-  const left = rounded(circle.centre.x - circle.radius - frame.left);
-  const right = rounded(circle.centre.x + circle.radius - frame.left);
+  const left = svgNumber(circle.centre.x - circle.radius - frame.left);
+  const right = svgNumber(circle.centre.x + circle.radius - frame.left);
   const y = svgNumber(frame.top - circle.centre.y);
-  const radius = decimal((right - left) / 2, RADIUS_PLACES);
-  const halfTurn = (x: number): string => `A${radius} ${radius} 0 0 0 ${svgNumber(x)} ${y}`;
-  return `M${svgNumber(left)} ${y}${halfTurn(right)}${halfTurn(left)}Z`;
+  const radius = decimal((Number(right) - Number(left)) / 2, RADIUS_PLACES);
+  const halfTurn = (x: string): string => `A${radius} ${radius} 0 0 0 ${x} ${y}`;
+  return `M${left} ${y}${halfTurn(right)}${halfTurn(left)}Z`;
 };
 
 const runPathData = (vertices: readonly Vertex[], frame: SvgFrame, closes: boolean): string => {
   const first = vertices[0];
   if (first === undefined) return "";
-  let data = `M${placeOf(first, frame)}`;
-  for (const [index, from] of vertices.slice(0, -1).entries()) {
-    const to = vertices[index + 1]!;
+  let here = writtenPlace(first, frame);
+  let data = `M${here.text}`;
+  for (let index = 0; index < vertices.length - 1; index += 1) {
+    const from = vertices[index]!;
     // Z draws the last straight edge of a closed run.
     if (closes && index === vertices.length - 2 && from.bulge === 0) break;
-    for (const piece of arcPieces(from, to, isShortEnough)) data += pieceData(piece, frame);
+    for (const piece of arcPieces(from, vertices[index + 1]!, isShortEnough)) {
+      const end = writtenPlace(piece.to, frame);
+      data += pieceData(here, end, piece.from.bulge);
+      here = end;
+    }
   }
   return data;
 };
 
 const isShortEnough = (piece: ArcPiece): boolean => Math.abs(piece.from.bulge) <= LONGEST_BULGE;
 
-const pieceData = ({ from, to }: ArcPiece, frame: SvgFrame): string => {
-  const ends = writtenEnds(from, to, frame);
-  const dx = ends.toX - ends.fromX;
-  const dy = ends.toY - ends.fromY;
-  // Shorter than the last digit: the file's ends are the same place.
-  if (dx === 0 && dy === 0) return "";
-  const chord = Math.sqrt(dx * dx + dy * dy);
-  const bulge = Math.abs(from.bulge);
-  if (bulge * chord < 2 * STRAIGHT_BOW) return `L${placeOf(to, frame)}`;
-  // From the ends as written, so that bow and ends agree in the file.
-  const radius = decimal((chord * (1 + bulge * bulge)) / (4 * bulge), RADIUS_PLACES);
-  // With y down a counter-clockwise arc is one of negative angle: sweep flag 0.
-  return `A${radius} ${radius} 0 0 ${from.bulge > 0 ? 0 : 1} ${placeOf(to, frame)}`;
+/** A place as the file has it, in its digits and as the numbers that these are. */
+interface WrittenPlace {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+}
+
+const writtenPlace = (at: Point, frame: SvgFrame): WrittenPlace => {
+  const x = svgNumber(at.x - frame.left);
+  const y = svgNumber(frame.top - at.y);
+  return { text: `${x} ${y}`, x: Number(x), y: Number(y) };
 };
 
-const writtenEnds = (from: Point, to: Point, frame: SvgFrame): WrittenEnds => ({
-  fromX: rounded(from.x - frame.left),
-  fromY: rounded(frame.top - from.y),
-  toX: rounded(to.x - frame.left),
-  toY: rounded(frame.top - to.y),
-});
-
-const placeOf = (at: Point, frame: SvgFrame): string =>
-  `${svgNumber(at.x - frame.left)} ${svgNumber(frame.top - at.y)}`;
-
-const rounded = (value: number): number => Number(svgNumber(value));
+const pieceData = (from: WrittenPlace, to: WrittenPlace, bulge: number): string => {
+  // Shorter than the last digit: both ends are the same place in the file.
+  if (from.text === to.text) return "";
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const chord = Math.sqrt(dx * dx + dy * dy);
+  const bow = Math.abs(bulge);
+  if (bow * chord < 2 * STRAIGHT_BOW) return `L${to.text}`;
+  // From the ends as written, so that bow and ends agree in the file.
+  const radius = decimal((chord * (1 + bow * bow)) / (4 * bow), RADIUS_PLACES);
+  // With y down a counter-clockwise arc is one of negative angle: sweep flag 0.
+  return `A${radius} ${radius} 0 0 ${bulge > 0 ? 0 : 1} ${to.text}`;
+};
