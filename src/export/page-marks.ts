@@ -29,7 +29,7 @@ export interface PageCaption {
 }
 
 /** Length of the bars; what a ruler reads off them tells the scale of the print. */
-export const BAR_LENGTH = 100;
+const BAR_LENGTH = 100;
 
 const HAIR = mm(0.1);
 const PEN = mm(0.25);
@@ -75,7 +75,8 @@ const cropMarks = (window: Extent): readonly Path[] =>
     }),
   );
 
-const MARK = { radius: 2, arm: 4 } as const;
+/** Rings with a slanting cross: nobody takes one for the upright cross of a hole. */
+const MARK = { radius: 2.5, arm: 2.5 } as const;
 
 const registrationItems = (tile: Tile): readonly DrawingItem[] => {
   if (tile.registration.length === 0) return [];
@@ -86,11 +87,16 @@ const registrationItems = (tile: Tile): readonly DrawingItem[] => {
   return [
     outlined(rings, { ink: "line", width: HAIR }),
     penStroke(
-      places.flatMap((at) => crossAt(at, MARK.arm)),
+      places.flatMap((at) => slantingCrossAt(at, MARK.arm)),
       HAIR,
     ),
   ];
 };
+
+const slantingCrossAt = (at: Point, arm: number): readonly Path[] => [
+  segment(at.x - arm, at.y - arm, at.x + arm, at.y + arm),
+  segment(at.x - arm, at.y + arm, at.x + arm, at.y - arm),
+];
 
 /** Two strokes through a point, `arm` long to each side. */
 export const crossAt = (at: Point, arm: number): readonly Path[] => [
@@ -141,6 +147,7 @@ const captionItems = (
   const right = tile.onPage.maxX - CAPTION_INSET;
   const top = tiling.pageHeight - EDGE;
   const sheet = `Sheet ${(tile.row - 1) * tiling.columns + tile.column} of ${tiling.tiles.length} (column ${tile.column}, row ${tile.row}).`;
+  const joining = tile.registration.length === 0 ? "" : " Join pages ring on ring.";
   const room = right - left - (caption.side === "" ? 0 : wordsWidth(face, caption.side, SIDE) + 4);
   const line = (written: string, capHeight: Mm, y: number): readonly DrawingItem[] => {
     const text = plainText(written);
@@ -154,7 +161,7 @@ const captionItems = (
   const side: WordLook = { capHeight: SIDE, align: "end", ink: "line" };
   return [
     ...line(caption.heading, HEADING, top - HEADING),
-    ...line(`${caption.note} ${sheet}`, SMALL, top - HEADING - 4.5),
+    ...line(`${caption.note} ${sheet}${joining}`, SMALL, top - HEADING - 4.5),
     ...words(face, caption.side, point(right, top - SIDE), side).items,
   ];
 };
