@@ -23,7 +23,7 @@ export interface CutFileOptions {
  * Width of every line in mm, about a thousandth of an inch: printer drivers of lasers take lines up to that for cuts
  * and engrave wider ones (common practice).
  */
-export const HAIRLINE = 0.025;
+const HAIRLINE = 0.025;
 
 export const svgCutFile = (part: SheetPart, setUp: SetUp, options: CutFileOptions): string => {
   const paths = machinePaths(setUp);

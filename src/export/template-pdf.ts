@@ -19,8 +19,7 @@ export interface TemplateOptions extends PaperOptions {
 export const templatePdf = (part: SheetPart, options: TemplateOptions): Uint8Array =>
   pdfPages(templatePages(part, options), { title: headingOf(part, options) });
 
-/** The pages alone, for papers that hold more than one template. */
-export const templatePages = (part: SheetPart, options: TemplateOptions): readonly PdfPage[] => {
+const templatePages = (part: SheetPart, options: TemplateOptions): readonly PdfPage[] => {
   const points = templatePoints(part, options.side);
   const heading = headingOf(part, options);
   const name = `${options.side}  ${part.id}  revision ${part.revision}`;

@@ -20,7 +20,7 @@ import type { KerfSetting, Operation, SetUp, SheetPart } from "../../src/parts/s
 
 const written: Written = { span: { file: "workshop.yaml", start: 0, end: 0 }, keys: {} };
 
-export const LASER: LaserDesign = {
+const LASER: LaserDesign = {
   kind: "co2-laser",
   id: "laser",
   bed: [mm(600), mm(400)],

@@ -1,10 +1,9 @@
 // Tables: CSV against RFC 4180 by a parser of the test's own, Markdown against CommonMark's rule that a backslash before
-// punctuation is that character (section 2.4), JSON against the language's own parser.
+// punctuation is that character (section 2.4).
 
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { csvText } from "../../src/export/csv.ts";
-import { type JsonValue, jsonText } from "../../src/export/json-text.ts";
 import { markdownTable, markdownText } from "../../src/export/markdown-table.ts";
 import { HOSTILE_NAMES } from "./bureau-plate.ts";
 
@@ -100,21 +99,5 @@ describe("markdown", () => {
 
   test("plain words stay plain", () => {
     expect(markdownText("Hole 6.4 mm (stud), 2 of 4")).toBe("Hole 6.4 mm (stud), 2 of 4");
-  });
-});
-
-describe("json", () => {
-  test("the value comes back, and the text can stand in a page", () => {
-    fc.assert(
-      fc.property(fc.jsonValue(), (value) => {
-        const text = jsonText(value as JsonValue);
-        expect(JSON.parse(text)).toEqual(JSON.parse(JSON.stringify(value)));
-        expect(text).not.toMatch(/[<\u2028\u2029]/);
-      }),
-    );
-  });
-
-  test("a number that is none stops the run", () => {
-    expect(() => jsonText({ x: Number.NaN })).toThrow(/finite/);
   });
 });
