@@ -138,7 +138,9 @@ const directive = (source: Source): Finding | null => {
 
 /** A `---` may open the file; any further one, or anything behind a `...`, is a second document. */
 const secondDocument = (source: Source): Finding | null => {
-  const opening = /^\uFEFF?(?:[ \t]*(?:#[^\n]*)?\r?\n)*---(?=[ \t\r\n]|$)/.exec(source.text);
+  const opening = /^\uFEFF?(?:(?:[ \t]*#|%)[^\n]*\n|[ \t\r]*\n)*---(?=[ \t\r\n]|$)/.exec(
+    source.text,
+  );
   const from = opening?.[0].length ?? 0;
   const mark = /^(?:---|\.\.\.)(?=[ \t\r\n]|$)/gm;
   mark.lastIndex = from;

@@ -1,0 +1,196 @@
+// Lengths, sizes, angles: exact from any spelling, against sizes that standards give in inches and millimetres.
+
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Field } from "../../src/design/field.ts";
+import { length } from "../../src/design/length-fields.ts";
+import { angle, count, number } from "../../src/design/number-fields.ts";
+import { size } from "../../src/design/size-fields.ts";
+import { source } from "../../src/design/source.ts";
+
+const readingOf = <Value>(field: Field<Value>, text: string): ReturnType<Field<Value>["read"]> => {
+  const from = source("f.yaml", text);
+  const span = { file: "f.yaml", start: 0, end: text.length };
+  return field.read({ kind: "scalar", text, style: "plain", span, path: "a", eaten: null }, from);
+};
+
+const LENGTH = length("a length");
+
+const lengthOf = (text: string): number | string => {
+  const reading = readingOf(LENGTH, text);
+  return reading.kind === "read" ? reading.value.mm : (reading.findings[0]?.code ?? "");
+};
+
+describe("a length", () => {
+  // MS25212 and MIL-F-25173A (console panels: width 5.750 in, pitch 3/8 in, stud columns 5 3/8 in);
+  // IEC 60297-3-100 (19 in, unit of 1.75 in); instrument holes of 2 1/4 and 3 1/8 in: common practice.
+  test.each([
+    ["5 3/4 in", 146.05],
+    ["5.75 in", 146.05],
+    ['5.750"', 146.05],
+    ['5-3/4"', 146.05],
+    ["3/8 in", 9.525],
+    ["5 3/8 in", 136.525],
+    ["2 1/4 in", 57.15],
+    ["3 1/8 in", 79.375],
+    ["19 in", 482.6],
+    ["1.75 in", 44.45],
+  ])("of %s is that of the standard in millimetres", (text, millimetres) => {
+    expect(lengthOf(text)).toBe(millimetres);
+    expect(lengthOf(`${millimetres} mm`)).toBe(millimetres);
+    expect(lengthOf(`${millimetres}`)).toBe(millimetres);
+    expect(lengthOf(`-${text}`)).toBe(-millimetres);
+  });
+
+  test.each([
+    ["12.5", 12.5],
+    ["12.5mm", 12.5],
+    ["+12.5 mm", 12.5],
+    [".5 mm", 0.5],
+    ["1.2 cm", 12],
+    ["0.65 m", 650],
+    ["3/8 mm", 0.375],
+    ["0.001 in", 0.0254],
+    ["-0", 0],
+    // A third of an inch is 8.4666..., rounded once to a nanometre.
+    ["1/3 in", 8.466667],
+    ["0.0000005 mm", 0.000001],
+    ["0.00000049 mm", 0],
+  ])("of %s is %d mm", (text, millimetres) => expect(lengthOf(text)).toBe(millimetres));
+
+  test("is the same number from every spelling of a whole number of 64ths of an inch", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 64 * 60 }), (sixtyFourths) => {
+        const whole = Math.floor(sixtyFourths / 64);
+        const fraction = lengthOf(`${whole} ${sixtyFourths % 64}/64 in`);
+        // 64ths end after six decimals, and so do their millimetres: 25.4 / 64 = 0.396875.
+        expect(fraction).toBe(lengthOf(`${(sixtyFourths / 64).toFixed(6)} in`));
+        expect(fraction).toBe(lengthOf(`${((sixtyFourths * 396875) / 1e6).toFixed(6)} mm`));
+      }),
+    );
+  });
+
+  test("of whole nanometres is the double nearest to its decimal text", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: -1e11, max: 1e11 }), (nanometres) => {
+        const sign = nanometres < 0 ? "-" : "";
+        const digits = String(Math.abs(nanometres)).padStart(7, "0");
+        const text = `${sign}${digits.slice(0, -6)}.${digits.slice(-6)}`;
+        expect(lengthOf(text)).toBe(Number(text) + 0);
+      }),
+    );
+  });
+});
+
+describe("what is no length", () => {
+  test.each([
+    ["3/8", "design/fraction-without-unit"],
+    ["5 3/4", "design/fraction-without-unit"],
+    ["12,5 mm", "design/comma-in-number"],
+    ["1,250.5", "design/not-a-length"],
+    ["1e3", "design/exponent"],
+    ["1e309 mm", "design/exponent"],
+    ["NaN", "design/not-finite"],
+    [".nan", "design/not-finite"],
+    ["inf", "design/not-finite"],
+    ["-Infinity", "design/not-finite"],
+    ["1/0 in", "design/not-finite"],
+    ["50 thou", "design/unknown-unit"],
+    ["3 ft", "design/unknown-unit"],
+    ["3'", "design/unknown-unit"],
+    ["12 MM", "design/unknown-unit"],
+    ["wide", "design/not-a-length"],
+    ["12 mm 5", "design/not-a-length"],
+    ["0x10", "design/not-a-length"],
+    ["1_000", "design/not-a-length"],
+    ["1.", "design/not-a-length"],
+    ["--1", "design/not-a-length"],
+    ["mm", "design/not-a-length"],
+    ["\u22125 mm", "design/look-alike"],
+    ["5\u00be in", "design/look-alike"],
+    ["5\u00a03/4 in", "design/look-alike"],
+    ["5\u201d", "design/look-alike"],
+    ["100001", "design/out-of-range"],
+    ["9".repeat(50), "design/out-of-range"],
+  ])("is %s", (text, code) => expect(lengthOf(text)).toBe(code));
+
+  test("because it is a bare fraction offers both readings", () => {
+    const reading = readingOf(LENGTH, "3/8");
+    expect(reading.findings[0]?.message).toContain("0.375 mm or 3/8 in");
+    expect(reading.findings[0]?.remedies.map((remedy) => remedy.edits[0]?.text)).toEqual([
+      "0.375 mm",
+      "3/8 in",
+    ]);
+  });
+
+  test("because it is out of bounds says which", () => {
+    const some = length("a length", { above: 0 });
+    expect(readingOf(some, "0").findings[0]?.code).toBe("design/out-of-range");
+    expect(readingOf(some, "-3 mm").findings[0]?.message).toContain("must be more than 0 mm");
+    expect(readingOf(some, "0.000001").kind).toBe("read");
+  });
+});
+
+describe("a size", () => {
+  test.each([
+    ["11 modules", { kind: "pitches", count: 11, unit: "modules" }],
+    ["1 module", { kind: "pitches", count: 1, unit: "modules" }],
+    ["3 U", { kind: "pitches", count: 3, unit: "U" }],
+    ["42HP", { kind: "pitches", count: 42, unit: "HP" }],
+    ["2 1/4 in", { kind: "length", mm: 57.15, unit: "in" }],
+    ["57.15", { kind: "length", mm: 57.15, unit: "mm" }],
+  ])("of %s is kept as it was meant", (text, value) => {
+    expect(readingOf(size("a size"), text)).toMatchObject({ kind: "read", value });
+  });
+
+  test.each([
+    ["11.5 modules", "design/not-a-count"],
+    ["0 modules", "design/out-of-range"],
+    ["5000 U", "design/out-of-range"],
+    ["-3 mm", "design/out-of-range"],
+    ["3 u", "design/unknown-unit"],
+    ["tall", "design/not-a-size"],
+    ["3/8", "design/fraction-without-unit"],
+  ])("is not %s", (text, code) => {
+    expect(readingOf(size("a size"), text).findings[0]?.code).toBe(code);
+  });
+});
+
+describe("an angle", () => {
+  test.each(["15", "15 deg", "15deg", "15°", "15 °", "+15"])("of %s is 15 degrees", (text) => {
+    expect(readingOf(angle("an angle"), text)).toMatchObject({ kind: "read", value: 15 });
+  });
+
+  test.each([
+    ["15º", "design/look-alike"],
+    ["15˚", "design/look-alike"],
+    ["0.2 rad", "design/unknown-unit"],
+    ["400", "design/out-of-range"],
+    ["quarter", "design/not-an-angle"],
+    ["1,5°", "design/comma-in-number"],
+  ])("is not %s", (text, code) => {
+    expect(readingOf(angle("an angle"), text).findings[0]?.code).toBe(code);
+  });
+});
+
+describe("bare numbers and counts", () => {
+  test("are decimal and whole", () => {
+    expect(readingOf(number("a number"), "-0.25")).toMatchObject({ value: -0.25 });
+    expect(readingOf(count("a count"), "12")).toMatchObject({ value: 12 });
+    expect(readingOf(count("a count"), "007")).toMatchObject({ value: 7 });
+  });
+
+  test.each([
+    ["1/2", "read"],
+    ["12 mm", "design/not-a-number"],
+    ["1e2", "design/exponent"],
+    ["true", "design/not-a-number"],
+  ])("number %s", (text, outcome) => {
+    const reading = readingOf(number("a number"), text);
+    expect(reading.findings[0]?.code ?? reading.kind).toBe(outcome);
+  });
+
+  test.each(["2.5", "two", "-1", "99999999999", ""])("count %s is refused", (text) => {
+    expect(readingOf(count("a count"), text).kind).toBe("unread");
+  });
+});
