@@ -2,7 +2,7 @@
 // line breaks, direction overrides, lone surrogates or noncharacters, each shown as U+FFFD so that its loss is seen.
 // A long text is cut and says how much is missing: a cut file is no place for a page of prose.
 
-const LONGEST = 200;
+const LONGEST = 400;
 
 // \p{Cc}: NUL, line breaks, tabs. \p{Cs} with the u flag: lone surrogates only. The rest: line and paragraph separators,
 // marks and overrides of writing direction (Unicode Standard Annex 9, table 4), and noncharacters that XML 1.0 bars.
