@@ -69,6 +69,15 @@ export const FIXING_PLACES: CodeEntry = {
   example: "fixings: { screws: m3, dowels: 3 mm }",
 };
 
+export const WINDOW_CORNER: CodeEntry = {
+  code: "layout/window-corner",
+  severity: "fault",
+  title: "a window whose corners are rounder than it is wide",
+  why: "A corner's radius is at most half the window's shorter side; at half of it the end is a half circle. The window is left out until it is mended.",
+  example:
+    "markings:\n  - window: { x: centre, y: centre, width: 20 mm, height: 4 mm, corner: 3 mm }",
+};
+
 export const SCALE_TOO_FINE: CodeEntry = {
   code: "layout/scale-too-fine",
   severity: "fault",
@@ -94,4 +103,5 @@ export const LAYOUT_CODES: readonly CodeEntry[] = [
   CLAMPS_APART,
   FIXING_PLACES,
   SCALE_TOO_FINE,
+  WINDOW_CORNER,
 ];

@@ -142,7 +142,7 @@ const SEARCH: readonly (readonly [number, number])[] = (() => {
   const offsets: [number, number][] = [];
   for (let column = -steps; column <= steps; column += 1)
     for (let row = -steps; row <= steps; row += 1) offsets.push([column * STEP, row * STEP]);
-  return offsets.sort((a, b) => a[0] ** 2 + a[1] ** 2 - (b[0] ** 2 + b[1] ** 2));
+  return offsets.sort((a, b) => a[0] * a[0] + a[1] * a[1] - (b[0] * b[0] + b[1] * b[1]));
 })();
 
 const freeSpot = (radius: number, obstacles: readonly Contour[]): ((spot: Point) => boolean) => {

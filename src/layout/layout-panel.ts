@@ -14,7 +14,7 @@ import { rectangle } from "../geometry/shapes.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import { THREAD_DIAMETER } from "../standards/metric-fasteners.ts";
 import { partBodies } from "./bodies.ts";
-import { FIXING_PLACES, NO_SHEET, UNKNOWN_MOUNT } from "./codes.ts";
+import { FIXING_PLACES, NO_SHEET, UNKNOWN_MOUNT, WINDOW_CORNER } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
 import { componentCutOuts } from "./cut-outs.ts";
 import { placeFixings } from "./fixings.ts";
@@ -91,7 +91,7 @@ const layOut = (
   });
   const scene = { ...base, components, placeOf: placeFinder(base, components) };
   const windows = windowsOf(scene);
-  const holes = [...mountHolesOf(base), ...windows, ...componentHoles(components, base)];
+  const holes = [...mountHolesOf(base), ...windows.cutOuts, ...componentHoles(components, base)];
   const markings = layoutMarkings({ ...scene, holes, lost: placed.lost });
   const letters = markings.markings.map(({ box }) => rectangle(box));
   const heads = frame.holes.map(({ at }) => circle(at, mount.headClearance / 2));
@@ -117,6 +117,7 @@ const layOut = (
       ...read.findings,
       ...placed.findings,
       ...clampFindings,
+      ...windows.findings,
       ...markings.findings,
       ...fixingNote(design, fixings),
     ],
@@ -182,12 +183,32 @@ const placeFinder = (
     );
 };
 
-const windowsOf = (scene: LayoutScene): readonly CutOut[] =>
-  scene.design.markings.flatMap((marking) => {
-    if (marking.kind !== "window") return [];
+const windowsOf = (
+  scene: LayoutScene,
+): { readonly cutOuts: readonly CutOut[]; readonly findings: readonly Finding[] } => {
+  const cutOuts: CutOut[] = [];
+  const findings: Finding[] = [];
+  for (const marking of scene.design.markings) {
+    if (marking.kind !== "window") continue;
     const at = scene.placeOf(marking.at);
-    return at === null ? [] : windowCutOuts(marking, at, scene.layers);
+    const most = Math.min(marking.width, marking.height) / 2;
+    if (marking.corner > most) findings.push(windowCorner(marking, most));
+    else if (at !== null) cutOuts.push(...windowCutOuts(marking, at, scene.layers));
+  }
+  return { cutOuts, findings };
+};
+
+const windowCorner = (window: WindowDesign, most: number): Finding =>
+  finding(WINDOW_CORNER, {
+    message: `${window.id}: a corner of ${decimal(window.corner, 3)} mm on a window whose shorter side takes ${decimal(most, 3)} mm. corner: ${decimal(most, 3)} mm rounds it fully.`,
+    span: spanOf(window.written, "corner"),
+    subjects: [window.id],
+    measured: { value: window.corner, unit: "mm" },
+    limit: { value: most, unit: "mm" },
+    source: { kind: "geometry", name: "half the shorter side" },
   });
+
+type WindowDesign = PanelDesign["markings"][number] & { readonly kind: "window" };
 
 const mountHolesOf = ({ design, context, mount, frame, layers }: Base): readonly CutOut[] =>
   mountCutOuts(frame.holes, {

@@ -9,6 +9,7 @@ import { type Extent, extent, grownExtent } from "../geometry/extent.ts";
 import { decimal } from "../geometry/number.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { roundedRectangle } from "../geometry/shapes.ts";
+import { rackHoleRows } from "../standards/rack.ts";
 import { SIZE_MISSING, SIZE_UNIT } from "./codes.ts";
 import type { MountHole } from "./panel-layout.ts";
 
@@ -34,7 +35,7 @@ export const mountFrame = (
     frame: {
       nominal,
       outline: roundedRectangle(finished, mount.corner),
-      holes: mountHoles(mount.holes, width, height),
+      holes: mountHoles(mount, width, height),
       rails: railStrips(mount, width, height),
     },
     findings,
@@ -104,12 +105,13 @@ const railStrips = (mount: Mount, width: number, height: number): readonly Exten
     ? []
     : [extent(0, 0, mount.seat, height), extent(width - mount.seat, 0, width, height)];
 
-const mountHoles = (holes: MountHoles, width: number, height: number): readonly MountHole[] => {
+const mountHoles = (mount: Mount, width: number, height: number): readonly MountHole[] => {
+  const { holes } = mount;
   switch (holes.kind) {
     case "columns":
       return columnHoles(holes, width, height);
     case "units":
-      return twoColumns(holes.apart, { width, rows: rackRows(height, holes.inset) });
+      return twoColumns(holes.apart, { width, rows: rackRows(height, mount.height) });
     case "subrack":
       return subrackHoles(holes, width, height);
     case "corners":
@@ -133,8 +135,15 @@ const columnHoles = (
   return twoColumns(holes.apart, { width, rows: [...rows] });
 };
 
-/** A panel of n units has holes near its lower and upper edge, and one more pair where it is taller than 4 units. */
-const rackRows = (height: number, inset: number): readonly number[] => [inset, height - inset];
+/** Whole units use the rail's own holes; any other height the same distance from its edges. */
+const rackRows = (height: number, count: Mount["height"]): readonly number[] =>
+  edgeAndMirror(
+    rackHoleRows(Math.max(1, Math.round((height + count.less) / count.pitch)))[0],
+    height,
+  );
+
+const edgeAndMirror = (fromEdge: number | undefined, height: number): readonly number[] =>
+  fromEdge === undefined ? [] : [fromEdge, height - fromEdge];
 
 const twoColumns = (
   apart: number,
