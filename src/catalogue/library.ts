@@ -60,8 +60,7 @@ export function catalogueWith(catalogue: Catalogue, own: readonly CatalogueRecor
   };
 }
 
-/** An empty catalogue, for building one up. */
-export const EMPTY_CATALOGUE: Catalogue = {
+const EMPTY_CATALOGUE: Catalogue = {
   parts: new Map(),
   hardware: new Map(),
   mounts: new Map(),

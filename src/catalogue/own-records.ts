@@ -3,7 +3,7 @@
 
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { RECORD_FAULT, RECORD_REPLACES } from "./codes.ts";
-import { catalogueWith, EMPTY_CATALOGUE } from "./library.ts";
+import { catalogueWith } from "./library.ts";
 import { lintRecord } from "./lint.ts";
 import { readRecords, type WrittenRecord } from "./read-records.ts";
 import type { Catalogue, CatalogueRecord } from "./record.ts";
@@ -14,11 +14,7 @@ export interface OwnRecords {
 }
 
 /** `library` is what the records join: names of nuts, screws and knobs are looked up there and in the file itself. */
-export function readOwnRecords(
-  file: string,
-  text: string,
-  library: Catalogue = EMPTY_CATALOGUE,
-): OwnRecords {
+export function readOwnRecords(file: string, text: string, library: Catalogue): OwnRecords {
   const { records, findings } = readRecords(file, text);
   const joined = catalogueWith(
     library,

@@ -2,13 +2,14 @@
 // What can't be read is left out with its findings; everything else stands. Every record knows where it was written.
 
 import { type Field, mapped } from "../design/field.ts";
-import { dispensable, type Key, record, usual } from "../design/fields.ts";
+import { dispensable, type Key, record, required, usual } from "../design/fields.ts";
 import { FILE_KEYS } from "../design/file-keys.ts";
 import type { JsonSchema } from "../design/json-schema.ts";
 import { mapById, NAME_RULE, type NameRule } from "../design/map-fields.ts";
 import { readText } from "../design/read-text.ts";
 import { source } from "../design/source.ts";
 import { MATERIALS } from "../design/stock-fields.ts";
+import { oneOf } from "../design/text-fields.ts";
 import type { Finding, Span } from "../diagnostics/finding.ts";
 import {
   bezelField,
@@ -118,7 +119,11 @@ const SECTIONS = {
 };
 
 const FILE: Field<readonly WrittenRecord[]> = mapped(
-  record("a file of parts", { ...FILE_KEYS, ...SECTIONS }),
+  record("a file of parts", {
+    ...FILE_KEYS,
+    kind: required(oneOf("the kind of this file", ["parts"]), "What this file describes"),
+    ...SECTIONS,
+  }),
   (values) => [
     ...values.parts,
     ...values.knobs,

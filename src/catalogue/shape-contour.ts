@@ -1,7 +1,15 @@
 // Datasheet shapes as contours, centred on the part's axis. `grow` moves every side outward by that much: paint on the
 // walls, a fit, a clearance. Bulges come from similar triangles (+ - * / and square roots), so every arc is exact.
 
-import { type Contour, circle, type Loop, loop, type Point, vertex } from "../geometry/contour.ts";
+import {
+  type Contour,
+  circle,
+  type Loop,
+  loop,
+  type Point,
+  point,
+  vertex,
+} from "../geometry/contour.ts";
 import { filletedLoop } from "../geometry/corners.ts";
 import { extent } from "../geometry/extent.ts";
 import { invariant } from "../geometry/invariant.ts";
@@ -16,7 +24,7 @@ import type { Shape } from "./shape.ts";
 export function shapeContour(shape: Shape, grow: Mm = mm(0)): Contour {
   switch (shape.kind) {
     case "round":
-      return circle({ x: mm(0), y: mm(0) }, shape.diameter / 2 + grow);
+      return roundContour(shape.diameter / 2 + grow);
     case "flat":
       return flatLoop(shape.diameter / 2 + grow, shape.flat + grow, shape.clock);
     case "double-flat":
@@ -76,6 +84,11 @@ const corner = (at: Point, bulge = 0) => vertex(at.x, at.y, bulge);
 /** tan(angle / 2) of the angle at a circle's centre whose sine is `half / radius` and whose cosine is `along / radius`. */
 const halfTangent = (half: number, radius: number, along: number): number =>
   half / (radius + along);
+
+function roundContour(radius: number): Contour {
+  invariant(radius > 0, "a circle keeps some size");
+  return circle(point(0, 0), radius);
+}
 
 function flatLoop(radius: number, flat: number, clock: Degrees): Loop {
   invariant(Math.abs(flat) < radius, "a flat cuts its circle");
