@@ -1,6 +1,6 @@
 // Opens the built page in the tests' browser and keeps a list of everything that it complained about.
 
-import { join } from "node:path";
+import { resolve } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { launchBrowser } from "./browser.ts";
 import { type StaticServer, serveFolder } from "./static-server.ts";
@@ -18,7 +18,7 @@ export interface OpenPage {
 }
 
 export async function standOf(folder: string): Promise<PageStand> {
-  const server = await serveFolder(join(import.meta.dirname, "../..", folder));
+  const server = await serveFolder(resolve(import.meta.dirname, "../..", folder));
   const browser = await launchBrowser();
   const close = async (): Promise<void> => {
     await browser.close();

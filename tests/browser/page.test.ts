@@ -1,0 +1,196 @@
+// The built page in a real browser: it shows layers and findings, opens files, stays within its content policy, can be
+// used from the keyboard and read in light and dark.
+
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type OpenPage, openPage, type PageStand, standOf } from "../support/open-page.ts";
+import type { DesignInput } from "../support/pack-hashes.ts";
+import { faultyDesign, markupDesign, soundDesign } from "../support/page-designs.ts";
+
+let stand: PageStand;
+
+beforeAll(async () => {
+  stand = await standOf("dist/viewer");
+});
+
+afterAll(() => stand?.close());
+
+/** Drops a folder's files the way a folder chosen whole arrives: with their paths. */
+async function openDesign(page: Page, { files }: DesignInput): Promise<void> {
+  await page.evaluate((texts) => {
+    const transfer = new DataTransfer();
+    for (const [path, text] of Object.entries(texts)) {
+      const file = new File([text], path.split("/").at(-1)!);
+      Object.defineProperty(file, "webkitRelativePath", { value: `design/${path}` });
+      transfer.items.add(file);
+    }
+    const input = document.querySelector<HTMLInputElement>("input[webkitdirectory]")!;
+    input.files = transfer.files;
+    for (const file of input.files) {
+      const path = Object.keys(texts).find((each) => each.endsWith(file.name));
+      Object.defineProperty(file, "webkitRelativePath", { value: `design/${path}` });
+    }
+    input.dispatchEvent(new Event("change", { bubbles: true }));
+  }, files);
+  await page.getByRole("status").filter({ hasText: "is open" }).waitFor();
+}
+
+async function opened(design: DesignInput): Promise<OpenPage> {
+  const open = await openPage(stand);
+  await openDesign(open.page, design);
+  return open;
+}
+
+test("the page starts and complains about nothing", async () => {
+  const { page, complaints } = await openPage(stand);
+  await page.getByRole("heading", { name: "Consolewright" }).waitFor();
+  await page.waitForLoadState("networkidle");
+  expect(complaints).toEqual([]);
+  expect(stand.server.missing).toEqual([]);
+  await page.close();
+});
+
+describe("a sound panel", () => {
+  test("is drawn layer by layer, and each layer can be put away", async () => {
+    const { page, complaints } = await opened(soundDesign);
+    const drawing = page.getByRole("img", { name: /^Bilge pumps from the front: 3 components/ });
+    await drawing.waitFor();
+    for (const layer of ["face", "backing"]) {
+      const group = drawing.locator(`[data-layer=${layer}]`);
+      expect(await group.locator("path").count()).toBeGreaterThan(5);
+      await page.getByRole("checkbox", { name: layer }).uncheck();
+      expect(await group.count()).toBe(0);
+    }
+    await page.getByRole("checkbox", { name: "face" }).check();
+    expect(await drawing.locator("[data-layer=face]").count()).toBe(1);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test("is drawn to scale: the drawing's box is the panel and its margin, in millimetres", async () => {
+    const { page } = await opened(soundDesign);
+    const box = await page.locator("svg.front").getAttribute("viewBox");
+    const [, , width, height] = (box ?? "").split(" ").map(Number);
+    // MS25212: 5.750 in wide, 8 modules of 3/8 in high; the undersize a side is the mount's, the margin 6 mm a side.
+    expect(width).toBeGreaterThan(146.05 + 12 - 1);
+    expect(width).toBeLessThanOrEqual(146.05 + 12);
+    expect(height).toBeGreaterThan(76.2 + 12 - 1);
+    expect(height).toBeLessThanOrEqual(76.2 + 12);
+    await page.close();
+  });
+});
+
+describe("a panel with faults", () => {
+  test("lists them in words, with place and numbers, gravest first", async () => {
+    const { page, complaints } = await opened(faultyDesign);
+    const items = page.locator(".findings .finding");
+    await items.first().waitFor();
+    const words = await items.locator("b").allTextContents();
+    expect(new Set(words).has("Fault")).toBe(true);
+    const ranks = words.map((word) => ["Fault", "Query", "Note"].indexOf(word));
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    const unknown = items.filter({ hasText: "no-such-part" }).first();
+    expect(await unknown.textContent()).toContain("panels/bilge.yaml, line 17");
+    expect(await page.locator(".findings dl").first().textContent()).toMatch(/is.*mm.*limit.*mm/);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test("marks in the drawing what a finding speaks of, from the keyboard", async () => {
+    const { page } = await opened(faultyDesign);
+    const about = page.getByRole("button", { name: /full/ }).first();
+    await about.focus();
+    await page.keyboard.press("Enter");
+    expect(await about.getAttribute("aria-pressed")).toBe("true");
+    expect(await page.locator(".pointer rect").count()).toBeGreaterThan(0);
+    await page.close();
+  });
+});
+
+test("what a design says cannot become part of the page", async () => {
+  const { page, complaints } = await opened(markupDesign);
+  await page.getByRole("img", { name: /onerror/ }).waitFor();
+  expect(await page.locator("#page img, #page script, #page b:not(.finding b)").count()).toBe(0);
+  expect(await page.title()).toBe("Consolewright");
+  expect(complaints).toEqual([]);
+  await page.close();
+});
+
+test("the content policy refuses scripts that were not built in", async () => {
+  const { page, complaints } = await openPage(stand);
+  await page.evaluate(() => {
+    const script = document.createElement("script");
+    script.textContent = "document.title = 'taken'";
+    document.head.append(script);
+  });
+  expect(await page.title()).toBe("Consolewright");
+  expect(complaints.join()).toContain("Content Security Policy");
+  await page.close();
+});
+
+test("files that are no design are refused in words", async () => {
+  const { page } = await openPage(stand);
+  const input = page.getByLabel("Open files");
+  await input.setInputFiles({
+    name: "notes.txt",
+    mimeType: "text/plain",
+    buffer: Buffer.from("?"),
+  });
+  await page.getByRole("status").filter({ hasText: "None of these is a design file" }).waitFor();
+  await page.close();
+});
+
+test("every control has a name and can be reached with the tab key", async () => {
+  const { page } = await opened(faultyDesign);
+  const controls = await page.locator("button, input, select").count();
+  const reached = new Set<string>();
+  for (let step = 0; step < controls; step += 1) {
+    await page.keyboard.press("Tab");
+    const name = await page.evaluate(() => {
+      const control = document.activeElement;
+      const label = control instanceof HTMLInputElement || control instanceof HTMLSelectElement;
+      const words = label ? control.labels?.[0]?.textContent : control?.textContent;
+      return `${control?.tagName} ${words?.trim()}`;
+    });
+    reached.add(name);
+  }
+  expect(reached.size).toBe(controls);
+  expect([...reached].filter((name) => /^\w+ (undefined)?$/.test(name))).toEqual([]);
+  await page.close();
+});
+
+describe.each(["light", "dark"] as const)("in %s", (scheme) => {
+  test("every text stands out from its ground", async () => {
+    const { page } = await opened(faultyDesign);
+    await page.emulateMedia({ colorScheme: scheme });
+    const weak = await page.evaluate(weakTexts);
+    expect(weak).toEqual([]);
+    await page.close();
+  });
+});
+
+/** Texts under the ratio of WCAG 2.2, 1.4.3 (4.5 to 1), computed as its "relative luminance" says. */
+function weakTexts(): readonly string[] {
+  const channels = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).map(Number);
+  const luminance = (colour: string): number => {
+    const [red = 0, green = 0, blue = 0] = channels(colour).map((value) => {
+      const share = value / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  };
+  const ground = (element: Element): string => {
+    const own = getComputedStyle(element).backgroundColor;
+    if (channels(own)[3] !== 0) return own;
+    return element.parentElement === null ? "rgb(255, 255, 255)" : ground(element.parentElement);
+  };
+  return [...document.querySelectorAll("body *")]
+    .filter((each) => [...each.childNodes].some((child) => child.nodeType === 3))
+    .flatMap((each) => {
+      const [low, high] = [getComputedStyle(each).color, ground(each)]
+        .map(luminance)
+        .sort((a, b) => a - b);
+      const ratio = ((high ?? 0) + 0.05) / ((low ?? 0) + 0.05);
+      return ratio < 4.5 ? [`${each.tagName} ${each.textContent?.slice(0, 30)} ${ratio}`] : [];
+    });
+}
