@@ -35,32 +35,72 @@ export const rowWidth = (row: Row): number => {
   return left + right;
 };
 
-/** Fills rows one after the other up to `width`, then spreads the units evenly over as many rows as that took. */
+/**
+ * The units in rows no wider than `width`, on the least height. Tried in the list's order and with the tallest first;
+ * the list's order wins a tie.
+ */
 export const blockOf = (
   units: readonly Unit[],
   options: { readonly width: number; readonly spacing: Spacing },
 ): Block => {
-  const filled = rowsOf(units, options, units.length);
-  const even = Math.ceil(units.length / filled.length);
-  const rows = rowsOf(units, options, even);
-  const chosen = rows.length === filled.length ? rows : filled;
-  return { group: units[0]?.group ?? "", rows: chosen, drops: rowDrops(chosen, options) };
+  const tallestFirst = units.toSorted((a, b) => height(b) - height(a));
+  const [listed, sorted] = [units, tallestFirst].map((order) => brokenInRows(order, options));
+  if (listed === undefined || sorted === undefined) return { group: "", rows: [], drops: [] };
+  return blockHeight(sorted).height < blockHeight(listed).height ? sorted : listed;
 };
 
-const rowsOf = (
+const height = (unit: Unit): number => {
+  const box = unitReach(unit);
+  return box.maxY - box.minY;
+};
+
+interface Broken {
+  readonly rows: readonly Row[];
+  /** Sum of the rows' heights: what a break costs. */
+  readonly cost: number;
+}
+
+/** Where to break the sequence so that the rows are lowest in all: the best way to break each beginning, one after the other. */
+const brokenInRows = (
   units: readonly Unit[],
   options: { readonly width: number; readonly spacing: Spacing },
-  most: number,
+): Block => {
+  const best: (Broken | undefined)[] = [{ rows: [], cost: 0 }];
+  units.forEach((_, start) => {
+    const before = best[start];
+    if (before === undefined) return;
+    for (const row of rowsFrom(units, start, options)) {
+      const end = start + row.units.length;
+      const cost = before.cost + rowHeight(row) + options.spacing.solid;
+      const known = best[end];
+      if (known === undefined || cost < known.cost)
+        best[end] = { rows: [...before.rows, row], cost };
+    }
+  });
+  const rows = best[units.length]?.rows ?? [];
+  return { group: units[0]?.group ?? "", rows, drops: rowDrops(rows, options) };
+};
+
+/** Every row that begins at `start`: one unit, two units, as many as the width takes. */
+const rowsFrom = (
+  units: readonly Unit[],
+  start: number,
+  options: { readonly width: number; readonly spacing: Spacing },
 ): readonly Row[] => {
-  const rows: Row[] = [];
-  for (const unit of units) {
-    const last = rows.at(-1);
-    const longer = last === undefined ? null : appended(last, unit, options.spacing);
-    if (longer !== null && longer.units.length <= most && rowWidth(longer) <= options.width)
-      rows[rows.length - 1] = longer;
-    else rows.push({ units: [unit], offsets: [0] });
+  const first = units[start];
+  if (first === undefined) return [];
+  const rows: Row[] = [{ units: [first], offsets: [0] }];
+  for (const unit of units.slice(start + 1)) {
+    const longer = appended(rows.at(-1) ?? { units: [], offsets: [] }, unit, options.spacing);
+    if (rowWidth(longer) > options.width) break;
+    rows.push(longer);
   }
   return rows;
+};
+
+const rowHeight = (row: Row): number => {
+  const boxes = row.units.map(unitReach);
+  return Math.max(...boxes.map(({ maxY }) => maxY)) - Math.min(...boxes.map(({ minY }) => minY));
 };
 
 /** The row with one more unit at its right; the distance is a round half millimetre. */

@@ -113,4 +113,4 @@ const borderLines = (rows: readonly PlacedRow[]): readonly string[] => {
 };
 
 /** Between a group and the border round it. */
-export const BORDER_GAP = 3;
+export const BORDER_GAP = 4;
