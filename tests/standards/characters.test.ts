@@ -4,7 +4,9 @@ import {
   arcMinutes,
   CHARACTER_ANGLES,
   characterHeight,
+  SPACING,
   STROKE_SHARES,
+  WIDTH_SHARES,
 } from "../../src/standards/characters.ts";
 
 // Height = 2 D tan(angle / 2) at 700 mm, derived; NUREG-0700 (15, 20; Rev 2: 16 to 22) and MIL-STD-411F (20) name the angles.
@@ -46,4 +48,15 @@ test("angles and strokes carry their documents", () => {
   // DOD-HDBK-791: dark on light is the bolder.
   expect(STROKE_SHARES.darkOnLight).toBeGreaterThan(STROKE_SHARES.lightOnDarkMost);
   expect(STROKE_SHARES.lightOnDarkMost).toBeGreaterThan(STROKE_SHARES.lightOnDarkLeast);
+});
+
+// DOD-HDBK-791, 6-5.3.2: width to height 3:5 to 1:1. NUREG-0700 Rev 3, 11.4.1.5-7: a stroke between characters, a
+// character between words, half a height between lines.
+test("widths and gaps", () => {
+  expect(WIDTH_SHARES).toMatchObject({ least: 0.6, most: 1 });
+  expect(SPACING).toMatchObject({
+    betweenCharactersInStrokes: 1,
+    betweenWordsInCharacters: 1,
+    betweenLinesInHeights: 0.5,
+  });
 });

@@ -2,9 +2,11 @@ import { expect, test } from "vitest";
 import { mm } from "../../src/geometry/quantity.ts";
 import {
   DEVICE_HOLES,
+  DIN_RAIL,
   groupedCutOut,
   INSTRUMENT_CUT_OUTS,
   isCutOutWithin,
+  ROUND_INSTRUMENTS,
 } from "../../src/standards/panel-instruments.ts";
 
 const ofBezel = (bezel: number) => INSTRUMENT_CUT_OUTS.find((row) => row.bezel === bezel)!;
@@ -47,4 +49,11 @@ test("sizes from memory say so", () => {
   expect(ofBezel(96).source).toMatch(/from memory/);
   expect(ofBezel(48).source).toBe("IEC 61554:1999");
   expect(DEVICE_HOLES["30"].source).toMatch(/from memory/);
+});
+
+// 2 1/4 in and 3 1/8 in (common practice); IEC 60715.
+test("round instruments and rails", () => {
+  expect(ROUND_INSTRUMENTS.small).toBeCloseTo(2.25 * 25.4, 10);
+  expect(ROUND_INSTRUMENTS.large).toBeCloseTo(3.125 * 25.4, 10);
+  expect(DIN_RAIL).toMatchObject({ width: 35, depths: [7.5, 15], module: 17.5 });
 });

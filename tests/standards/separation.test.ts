@@ -1,5 +1,10 @@
 import { expect, test } from "vitest";
-import { type HandKind, separation } from "../../src/standards/separation.ts";
+import {
+  ARRAY_SEPARATION,
+  type HandKind,
+  KEYS_OF_ONE_PAD,
+  separation,
+} from "../../src/standards/separation.ts";
 
 const TOUCHED: readonly HandKind[] = [
   "push-button",
@@ -63,4 +68,13 @@ test("figures that stand in no table say so", () => {
   expect(separation("lever-lock-toggle", "lever-lock-toggle")?.source).toMatch(/from memory/);
   expect(separation("key-operated", "slide")?.source).toMatch(/no published figure/);
   expect(separation("toggle", "toggle")?.source).not.toMatch(/memory/);
+});
+
+// NUREG-0700 Rev 3, Table 11.5: arrays stand farther apart than single buttons; keys of one pad (from memory) nearer.
+test("arrays and pads", () => {
+  expect(ARRAY_SEPARATION).toMatchObject({ betweenGroups: 50, toToggle: 38 });
+  const single = separation("push-button", "push-button")!.least;
+  expect(ARRAY_SEPARATION.toToggle).toBeGreaterThan(single);
+  expect(KEYS_OF_ONE_PAD.least).toBeLessThan(single);
+  expect(KEYS_OF_ONE_PAD.source).toMatch(/from memory, unverified/);
 });

@@ -6,8 +6,13 @@ import {
   thicknessDeviation,
 } from "../../src/standards/acrylic-thickness.ts";
 import { BUSHINGS } from "../../src/standards/bushings.ts";
-import { HEAT_SET_PILOTS } from "../../src/standards/heat-set.ts";
-import { ROTARY_SELECTOR, SEATED_PERSON } from "../../src/standards/reach.ts";
+import { HEAT_SET_BOSS, HEAT_SET_PILOTS } from "../../src/standards/heat-set.ts";
+import {
+  DEPTH_FROM_FRONT_EDGE,
+  KNEE_BOX,
+  ROTARY_SELECTOR,
+  SEATED_PERSON,
+} from "../../src/standards/reach.ts";
 
 // ISO 7823-1: ±(0.4 + 0.1 t): "3 mm" may be 2.3 to 3.7.
 test("cast acrylic of 3 mm runs from 2.3 to 3.7", () => {
@@ -51,4 +56,20 @@ test("people and selectors", () => {
   expect(SEATED_PERSON.eyeAboveSeat).toEqual({ small: 724, large: 862 });
   expect(ROTARY_SELECTOR.step).toEqual({ least: 15, most: 40 });
   expect(ROTARY_SELECTOR.length).toEqual({ least: 25, most: 100 });
+});
+
+// NUREG-0700 Rev 2, 11.1.1-5: 25 in. OSHA workstation guidance: more depth at the foot than at the knee.
+test("edges of a console", () => {
+  expect(DEPTH_FROM_FRONT_EDGE.most).toBe(25 * 25.4);
+  expect(DEPTH_FROM_FRONT_EDGE.most).toBeLessThan(SEATED_PERSON.functionalReach.small);
+  expect(KNEE_BOX).toMatchObject({ width: 520, depthAtKnee: 440, depthAtFoot: 600 });
+});
+
+// Common practice: a boss twice the insert, room for melt, two millimetres of solid below.
+test("bosses of heat-set inserts", () => {
+  expect(HEAT_SET_BOSS).toMatchObject({
+    outsideOverInsert: 2,
+    holeBeyondInsert: { least: 0.5, most: 1 },
+    solidBelow: 2,
+  });
 });
