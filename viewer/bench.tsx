@@ -56,7 +56,7 @@ function progressWords(): string {
     case "reading":
       return `Reading ${now.what} …`;
     case "shown":
-      return panels.value.length === 0 ? `${now.what}: no panel in it` : `${now.what} is open`;
+      return panels.value.length === 0 ? `${now.what}: no panel in it` : `Opened: ${now.what}`;
     case "refused":
       return now.why;
     case "failed":

@@ -61,15 +61,24 @@ function NumberPair({ placed }: { readonly placed: PlacedFinding }): JSX.Element
   if (measured === null || limit === null) return null;
   return (
     <dl>
-      <dt>is</dt>
-      <dd>{measureWords(measured)}</dd>
-      <dt>limit</dt>
-      <dd>{measureWords(limit)}</dd>
-      {source !== null && <dt>set by</dt>}
-      {source !== null && <dd>{sourceWords(source)}</dd>}
+      <Figure name="is" words={measureWords(measured)} />
+      <Figure name="limit" words={measureWords(limit)} />
+      {source !== null && <Figure name="set by" words={sourceWords(source)} />}
     </dl>
   );
 }
+
+interface FigureProps {
+  readonly name: string;
+  readonly words: string;
+}
+
+const Figure = ({ name, words }: FigureProps): JSX.Element => (
+  <div>
+    <dt>{name}</dt>
+    <dd>{words}</dd>
+  </div>
+);
 
 const UNIT_WORDS: Readonly<Record<Measure["unit"], string>> = {
   mm: " mm",

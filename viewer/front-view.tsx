@@ -2,8 +2,13 @@
 // markup text, so that nothing in a design can become part of the page.
 
 import type { JSX } from "preact";
-import type { Contour } from "../src/geometry/contour.ts";
-import { type Extent, extentHeight, extentWidth, grownExtent } from "../src/geometry/extent.ts";
+import {
+  type Extent,
+  extentHeight,
+  extentWidth,
+  grownExtent,
+  joinedExtent,
+} from "../src/geometry/extent.ts";
 import { contourExtent } from "../src/geometry/measure.ts";
 import type {
   LayerLayout,
@@ -13,6 +18,7 @@ import type {
 } from "../src/layout/panel-layout.ts";
 import { contourData, pathData, regionData } from "./contour-path.ts";
 import { hidden, panel, pointedAt } from "./desk.ts";
+import { lineClass } from "./layer-list.tsx";
 
 /** Paper round the panel, mm. */
 const MARGIN = 6;
@@ -51,7 +57,7 @@ function Drawing({ layout, title }: DrawingProps): JSX.Element {
 
 function LayerGroup({ layer }: { readonly layer: LayerLayout }): JSX.Element {
   return (
-    <g class={`cut-outs depth-${layer.index % 4}`} data-layer={layer.id}>
+    <g class={lineClass(layer)} data-layer={layer.id}>
       {layer.cutOuts.map(({ id, contour }) => (
         <path key={id} d={contourData(contour)} />
       ))}
@@ -88,17 +94,14 @@ function Markings(props: { readonly markings: readonly PlacedMarking[] }): JSX.E
   );
 }
 
-/** A frame round what the chosen finding speaks of. */
+/** A frame round each thing that the chosen finding speaks of. */
 function Pointer({ layout }: { readonly layout: PanelLayout }): JSX.Element | null {
-  const subjects = new Set(pointedAt.value?.finding.subjects ?? []);
-  if (subjects.size === 0) return null;
-  const boxes = subjectContours(layout, subjects).map((contour) =>
-    grownExtent(contourExtent(contour), 1.5),
-  );
-  const markings = layout.markings.filter(({ id }) => subjects.has(id)).map(({ box }) => box);
+  const subjects = pointedAt.value?.finding.subjects ?? [];
+  const frames = subjects.flatMap((subject) => frameOf(layout, subject) ?? []);
+  if (frames.length === 0) return null;
   return (
     <g class="pointer">
-      {[...boxes, ...markings].map((box) => (
+      {frames.map((box) => (
         <rect
           key={viewBoxOf(box)}
           x={box.minX}
@@ -112,11 +115,17 @@ function Pointer({ layout }: { readonly layout: PanelLayout }): JSX.Element | nu
   );
 }
 
-function subjectContours(layout: PanelLayout, subjects: ReadonlySet<string>): readonly Contour[] {
-  const cutOuts = layout.layers.flatMap((layer) => layer.cutOuts);
-  return cutOuts
-    .filter(({ id, owner }) => subjects.has(id) || subjects.has(owner))
-    .map(({ contour }) => contour);
+/** Room between a thing and its frame, mm. */
+const FRAME_GAP = 1;
+
+function frameOf(layout: PanelLayout, subject: string): Extent | null {
+  const cutOuts = layout.layers
+    .flatMap((layer) => layer.cutOuts)
+    .filter(({ id, owner }) => id === subject || owner === subject)
+    .map(({ contour }) => contourExtent(contour));
+  const markings = layout.markings.filter(({ id }) => id === subject).map(({ box }) => box);
+  const [first, ...rest] = [...cutOuts, ...markings];
+  return first === undefined ? null : grownExtent(rest.reduce(joinedExtent, first), FRAME_GAP);
 }
 
 const viewBoxOf = (box: Extent): string =>

@@ -15,10 +15,16 @@ export function LayerList(): JSX.Element | null {
     <fieldset class="layers">
       <legend>Layers, front to back</legend>
       {Object.entries(OVERLAYS).map(([name, words]) => (
-        <Switch key={name} name={`:${name}`} words={words} detail="" />
+        <Switch key={name} name={`:${name}`} words={words} detail="" sample={null} />
       ))}
       {layout.layers.map((layer) => (
-        <Switch key={layer.id} name={layer.id} words={layer.id} detail={detailOf(layer)} />
+        <Switch
+          key={layer.id}
+          name={layer.id}
+          words={layer.id}
+          detail={detailOf(layer)}
+          sample={lineClass(layer)}
+        />
       ))}
     </fieldset>
   );
@@ -28,9 +34,11 @@ interface SwitchProps {
   readonly name: string;
   readonly words: string;
   readonly detail: string;
+  /** Class of the line that its openings are drawn with. */
+  readonly sample: string | null;
 }
 
-function Switch({ name, words, detail }: SwitchProps): JSX.Element {
+function Switch({ name, words, detail, sample }: SwitchProps): JSX.Element {
   return (
     <label class="layer" data-layer={name}>
       <input
@@ -39,10 +47,18 @@ function Switch({ name, words, detail }: SwitchProps): JSX.Element {
         onChange={(event) => showSheet(name, event.currentTarget.checked)}
       />
       <span>{words}</span>
+      {sample !== null && (
+        <svg class={`sample ${sample}`} viewBox="0 0 12 2" aria-hidden="true">
+          <path d="M0 1H12" />
+        </svg>
+      )}
       <small>{detail}</small>
     </label>
   );
 }
+
+/** A line of its own for each layer, told apart by its dashes as well as by its colour. */
+export const lineClass = (layer: LayerLayout): string => `depth-${layer.index % 4}`;
 
 function detailOf(layer: LayerLayout): string {
   const thickness = `${decimal(layer.thickness.nominal, 2)} mm`;
