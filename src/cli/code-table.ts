@@ -1,8 +1,19 @@
 // Every code that a finding can carry, in order.
 
+import { CHECK_CODES } from "../checks/judge.ts";
+import { DESIGN_CODES } from "../design/codes.ts";
 import type { CodeEntry } from "../diagnostics/finding.ts";
 import { LAYOUT_CODES } from "../layout/codes.ts";
+import { PACK_CODES } from "../pack/codes.ts";
+import { PARTS_CODES } from "../parts/sheet-parts.ts";
 import { CLI_CODES } from "./codes.ts";
 
 export const codeTable = (): readonly CodeEntry[] =>
-  [...LAYOUT_CODES, ...CLI_CODES].sort((a, b) => (a.code < b.code ? -1 : 1));
+  [
+    ...DESIGN_CODES,
+    ...LAYOUT_CODES,
+    ...PARTS_CODES,
+    ...CHECK_CODES,
+    ...PACK_CODES,
+    ...CLI_CODES,
+  ].sort((a, b) => (a.code < b.code ? -1 : 1));

@@ -78,11 +78,17 @@ const kindsIn = (
     .filter((name) => [".yaml", ".yml"].includes(extname(name)))
     .slice(0, MOST_FILES)
     .flatMap((name) => {
-      const head = attempt(() => utf8Text(disk.readHead(join(folder, name), HEAD)));
-      const kind =
-        head.kind === "done" ? /^kind:[ \t]*([a-z]+)/m.exec(head.result)?.[1] : undefined;
-      return kind === undefined ? [] : [{ name, kind }];
+      const kind = kindOf(join(folder, name), disk);
+      return kind === null ? [] : [{ name, kind }];
     });
+};
+
+const kindOf = (file: string, disk: Disk): string | null => {
+  const head = attempt(() =>
+    // A pipe or a device would keep the reader waiting.
+    disk.look(disk.truePath(file)) === "file" ? utf8Text(disk.readHead(file, HEAD)) : "",
+  );
+  return head.kind === "done" ? (/^kind:[ \t]*([a-z]+)/m.exec(head.result)?.[1] ?? null) : null;
 };
 
 /** Designs are not nested deeper than this below their root. */
