@@ -17,7 +17,7 @@ const SIDES = [
 ] as const;
 
 /** The edge that a polyline's vertex starts: a bulge is tan(sweep / 4). */
-export const edgeOfBulge = (from: Point, to: Point, bulge: number): Edge => {
+const edgeOfBulge = (from: Point, to: Point, bulge: number): Edge => {
   if (bulge === 0) return { kind: "line", from, to };
   const chordX = to.x - from.x;
   const chordY = to.y - from.y;

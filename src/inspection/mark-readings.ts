@@ -1,7 +1,7 @@
 // What one engraved area or one stroked marking measures in the file against what it must: process, place, size, and area
 // (of fills) or length (of strokes). A letter counts as one thing with its legend: areas are summed.
 
-import { type Point, point } from "../geometry/contour.ts";
+import { point } from "../geometry/contour.ts";
 import {
   type Extent,
   extentHeight,
@@ -9,16 +9,12 @@ import {
   grownExtent,
   joinedExtent,
 } from "../geometry/extent.ts";
-import {
-  engravedAllowance,
-  engravedAreaAllowance,
-  letterAllowance,
-  placeAllowance,
-} from "./allowance.ts";
-import { runBeside, shiftOfBox, WIDE_PROBING } from "./beside.ts";
+import { engravedAllowance, engravedAreaAllowance, placeAllowance } from "./allowance.ts";
+import { runBeside, WIDE_PROBING } from "./beside.ts";
 import type { ExpectedFeature } from "./expectation.ts";
 import { areaBeside } from "./kerf-opinion.ts";
-import { centreOfBox, loopArea, loopLength } from "./loop.ts";
+import { loopArea, loopLength } from "./loop.ts";
+import { type MarkPlace, placeOfMark } from "./mark-place.ts";
 import type { MatchedLine } from "./matching.ts";
 import { processReading } from "./process-reading.ts";
 import { length, numberReading, type Reading, roundedDifference } from "./row.ts";
@@ -33,21 +29,34 @@ export const markReadings = (
   if (drawn === null) return [missing(feature)];
   const isFill = feature.kind === "fill";
   const target = grownExtent(feature.box, isFill ? -inset : 0);
-  const allowance = isFill ? letterAllowance : placeAllowance;
-  const [is, must] = [centreOfBox(drawn), centreOfBox(target)];
+  const place = placeOfMark(drawn, target, isFill ? "worn" : "exact");
+  const lines = matched.map(({ line }) => line);
   return [
-    processReading(
-      feature,
-      matched.map(({ line }) => line),
-      isFill ? "fill" : "line",
-    ),
-    numberReading(feature.feature, "x", { expected: must.x, measured: is.x, allowance }),
-    numberReading(feature.feature, "y", { expected: must.y, measured: is.y, allowance }),
-    sizeReading(feature, { target, drawn, allowance: 2 * allowance }),
+    processReading(feature, lines, isFill ? "fill" : "line"),
+    placeReading(feature, "x", place.stray.x),
+    placeReading(feature, "y", place.stray.y),
+    {
+      feature: feature.feature,
+      what: "size",
+      expected: boxText(target),
+      measured: boxText(drawn),
+      difference: roundedDifference(place.misfit),
+      passed: roundedDifference(place.misfit) <= 2 * allowanceOf(feature),
+    },
     isFill ? areaReading(feature, matched, inset) : lengthReading(feature, matched),
-    outlineReading(feature, matched, { inset, drawn, target }),
+    outlineReading(feature, matched, { inset, place }),
   ];
 };
+
+const allowanceOf = (feature: ExpectedFeature): number =>
+  feature.kind === "fill" ? engravedAllowance : placeAllowance;
+
+const placeReading = (feature: ExpectedFeature, axis: "x" | "y", stray: number): Reading =>
+  numberReading(feature.feature, axis, {
+    expected: feature.centre[axis],
+    measured: feature.centre[axis] + stray,
+    allowance: allowanceOf(feature),
+  });
 
 const joined = (boxes: readonly Extent[]): Extent | null => {
   const [first, ...others] = boxes;
@@ -62,28 +71,6 @@ const missing = (feature: ExpectedFeature): Reading => ({
   difference: null,
   passed: false,
 });
-
-const sizeReading = (
-  feature: ExpectedFeature,
-  size: { readonly target: Extent; readonly drawn: Extent; readonly allowance: number },
-): Reading => {
-  const { target, drawn } = size;
-  const difference = sizeDifference(target, drawn);
-  return {
-    feature: feature.feature,
-    what: "size",
-    expected: boxText(target),
-    measured: boxText(drawn),
-    difference,
-    passed: difference <= size.allowance,
-  };
-};
-
-const sizeDifference = (a: Extent, b: Extent): number =>
-  Math.max(
-    roundedDifference(extentWidth(a) - extentWidth(b)),
-    roundedDifference(extentHeight(a) - extentHeight(b)),
-  );
 
 const boxText = (box: Extent): string =>
   `${length(extentWidth(box))} x ${length(extentHeight(box))}`;
@@ -120,28 +107,18 @@ const lengthReading = (feature: ExpectedFeature, matched: readonly MatchedLine[]
   });
 };
 
-/** What is whole but out of place has rows for that: its form is judged where it stands. */
-const strayOf = (run: { readonly drawn: Extent; readonly target: Extent }): Point => {
-  const shift = shiftOfBox(run.drawn, run.target);
-  const isStray = Math.max(Math.abs(shift.x), Math.abs(shift.y)) > letterAllowance;
-  return isStray && sizeDifference(run.target, run.drawn) <= 2 * letterAllowance
-    ? shift
-    : point(0, 0);
-};
-
 /** How evenly the drawn lines run beside the letters: at half the spot within them, or upon them where they are strokes. */
 const outlineReading = (
   feature: ExpectedFeature,
   matched: readonly MatchedLine[],
-  run: {
-    readonly inset: number;
-    readonly drawn: Extent;
-    readonly target: Extent;
-  },
+  run: { readonly inset: number; readonly place: MarkPlace },
 ): Reading => {
-  const shift = strayOf(run);
-  const isFill = feature.kind === "fill";
-  const offset = isFill ? run.inset : 0;
+  const allowance = allowanceOf(feature);
+  // What is whole but out of place has rows for that: its form is judged where it stands.
+  const { stray, misfit } = run.place;
+  const isMoved = Math.max(Math.abs(stray.x), Math.abs(stray.y)) > allowance;
+  const shift = isMoved && misfit <= allowance ? stray : point(0, 0);
+  const offset = feature.kind === "fill" ? run.inset : 0;
   let worst = 0;
   for (const { line, expected } of matched) {
     const beside = runBeside(line.edges, expected.bounds, { parts: WIDE_PROBING, shift });
@@ -154,6 +131,6 @@ const outlineReading = (
     expected: `${length(offset)} within the area as seen`,
     measured: `astray by ${length(worst)} at most`,
     difference,
-    passed: difference <= (isFill ? engravedAllowance : placeAllowance),
+    passed: difference <= allowance,
   };
 };

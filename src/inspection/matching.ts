@@ -1,5 +1,6 @@
-// Which drawn line is which expected feature. By name where the file carries names, else by place and size; a line under a
-// wrong process is still found, so that the table can say which one. Takes both lists; gives lines by feature, and the rest.
+// Which drawn line is which expected feature: first what lies in place, then what carries the name, then whatever is nearest.
+// A line under a wrong process is still found, so that the table can say which one. Takes both lists; gives lines by feature,
+// and the rest.
 
 import { type Extent, grownExtent } from "../geometry/extent.ts";
 import { boxMisfit, likestBox } from "./box-index.ts";
@@ -28,18 +29,31 @@ export const matchLines = (
     byFeature[matched.expected.index]?.push(matched);
   };
   const cuts = features.filter(({ kind }) => kind === "cut").flatMap(({ loops }) => loops);
-  const named = cutsByName(features, cuts, lines);
-  for (const matched of named) take(matched);
-  const taken = new Set(named.map(({ line }) => line));
-  const open = cuts.filter((loop) => byFeature[loop.index]?.length === 0);
-  for (const matched of cutsByPlace(open, without(lines, taken), offsetOf)) {
-    take(matched);
-    taken.add(matched.line);
+  const taken = new Set<DrawnLine>();
+  const rest = (): CutSearch => ({
+    features,
+    offsetOf,
+    cuts: cuts.filter((loop) => byFeature[loop.index]?.length === 0),
+    lines: without(lines, taken),
+  });
+  for (const search of [cutsInPlace, cutsByName, cutsByPlace]) {
+    for (const matched of search(rest())) {
+      take(matched);
+      taken.add(matched.line);
+    }
   }
   const marks = matchMarks(features, without(lines, taken), offsetOf);
   for (const matched of marks.matched) take(matched);
   return { byFeature, extra: marks.extra };
 };
+
+/** The cuts and lines that are still to be brought together. */
+interface CutSearch {
+  readonly features: readonly ExpectedFeature[];
+  readonly cuts: readonly ExpectedLoop[];
+  readonly lines: readonly DrawnLine[];
+  readonly offsetOf: (loop: ExpectedLoop) => number;
+}
 
 const without = (
   lines: readonly DrawnLine[],
@@ -49,19 +63,16 @@ const without = (
 /** An id may hold letters, digits and . _ / @ - only; whatever else a name had was replaced by one of them. */
 const plainName = (name: string): string => name.replace(/[^A-Za-z0-9._/@-]/gu, "_");
 
-const cutsByName = (
-  features: readonly ExpectedFeature[],
-  cuts: readonly ExpectedLoop[],
-  lines: readonly DrawnLine[],
-): readonly MatchedLine[] => {
+const cutsByName = ({ features, cuts, lines }: CutSearch): readonly MatchedLine[] => {
   const byName = new Map<string, DrawnLine>();
   for (const line of lines) {
     if (line.name !== null && !byName.has(line.name)) byName.set(line.name, line);
   }
+  const names = features.map(({ feature }) => plainName(feature));
+  const shared = new Set(names.filter((name, index) => names.indexOf(name) !== index));
   return cuts.flatMap((expected) => {
-    const name = plainName(features[expected.index]?.feature ?? "");
-    const line = byName.get(name);
-    byName.delete(name);
+    const name = names[expected.index] ?? "";
+    const line = shared.has(name) ? undefined : byName.get(name);
     return line === undefined ? [] : [{ line, expected }];
   });
 };
@@ -74,16 +85,20 @@ const SWAPPED_MISFIT = 1;
 /** What a line under another cutting process must lie nearer by. */
 const OTHER_PROCESS = 0.25;
 
+/** What lies as good as right is what it lies on, whatever its name: `a.2` may be the second `a`. */
+const cutsInPlace = (search: CutSearch): readonly MatchedLine[] =>
+  cutsByPlace(search, SWAPPED_MISFIT);
+
 /** Nearest pairs first, each line and each cut once. */
 const cutsByPlace = (
-  cuts: readonly ExpectedLoop[],
-  lines: readonly DrawnLine[],
-  offsetOf: (loop: ExpectedLoop) => number,
+  { cuts, lines, offsetOf }: CutSearch,
+  most = Number.POSITIVE_INFINITY,
 ): readonly MatchedLine[] => {
   const pairs = cuts.flatMap((expected) => {
     const target = targetBox(expected, offsetOf);
     return lines.flatMap((line) => {
       const misfit = boxMisfit(target, line.box);
+      if (misfit > most) return [];
       if (CUTS.includes(line.process)) return [{ line, expected, misfit: misfit + OTHER_PROCESS }];
       return misfit < SWAPPED_MISFIT ? [{ line, expected, misfit: misfit + SWAPPED_MISFIT }] : [];
     });
@@ -100,6 +115,9 @@ const cutsByPlace = (
     });
 };
 
+/** A mark that lies this near to an expected one is that one, whatever its name: `legend.2` may be two things. */
+const IN_PLACE = 0.5;
+
 /** A mark that lies further than this (four sides together) from every expected mark is none of them. */
 const MARK_MISFIT = 4;
 
@@ -114,10 +132,11 @@ const matchMarks = (
   const matched: MatchedLine[] = [];
   const extra: DrawnLine[] = [];
   for (const line of lines) {
+    const near = anywhere(line.box);
     const own = line.name === null ? undefined : ownFinder(byName, line.name);
-    const found = (own ?? anywhere)(line.box);
-    const limit = own === undefined ? MARK_MISFIT : Number.POSITIVE_INFINITY;
-    if (found === null || found.misfit > limit) extra.push(line);
+    const named = near !== null && near.misfit <= IN_PLACE ? null : (own?.(line.box) ?? null);
+    const found = named ?? (near !== null && near.misfit <= MARK_MISFIT ? near : null);
+    if (found === null) extra.push(line);
     else matched.push({ line, expected: found.thing.loop });
   }
   return { matched, extra };

@@ -104,7 +104,7 @@ const itemOf = (tag: OpenTag, tags: readonly OpenTag[], zero: Point): ReadItem =
   return {
     process: group?.attributes.get("id") ?? "none",
     feature: tag.attributes.get("id") ?? null,
-    loops: loopsOfTag(tag, look !== "line", zero),
+    loops: loopsOfTag(tag, look, zero),
     look,
   };
 };
@@ -120,10 +120,12 @@ const lookOf = (tags: readonly OpenTag[]): NonNullable<ReadItem["look"]> => {
 const inherited = (tags: readonly OpenTag[], property: string): string | undefined =>
   tags.findLast(({ attributes }) => attributes.has(property))?.attributes.get(property);
 
-const loopsOfTag = (tag: OpenTag, isFilled: boolean, zero: Point): readonly ReadLoop[] => {
+/** Cuts, which are closed lines, are read by makerjs; letters and strokes, of which there are thousands, by the quick reader. */
+const loopsOfTag = (tag: OpenTag, look: ReadItem["look"], zero: Point): readonly ReadLoop[] => {
   if (tag.name === "path") {
     const data = tag.attributes.get("d") ?? "";
-    return (isFilled ? loopsOfPathData(data, zero) : null) ?? loopsOfPath(data, zero);
+    const isCut = look === "line" && /z\s*$/i.test(data);
+    return (isCut ? null : loopsOfPathData(data, zero)) ?? loopsOfPath(data, zero);
   }
   const value = (name: string): number => Number(tag.attributes.get(name) ?? Number.NaN);
   const centre = point(zero.x + value("cx"), zero.y - value("cy"));

@@ -12,6 +12,7 @@ import {
   handR12,
   handSvg,
   REAR_SHEET,
+  type Run,
 } from "./hand-files.ts";
 import {
   BACKING,
@@ -169,16 +170,35 @@ describe("markings that are wrong, in every format", () => {
     );
   });
 
-  test("a letter of a legend that is lost, a stroke that is short", () => {
+  test("a letter of a legend that is lost or moved", () => {
     const lost = FACE_SHAPES.filter(({ id }) => id !== "brake/legend.2");
-    expect(inAllFormats(lost)).toEqual(
-      thrice("brake/legend x", "brake/legend size", "brake/legend area"),
-    );
+    expect(inAllFormats(lost)).toEqual(thrice("brake/legend size", "brake/legend area"));
     const moved = change("brake/legend.2", ({ runs, ...bar }) => ({
       ...bar,
       runs: runs.map((run) => run.map(([x, y, bulge]) => [x, y + 0.02, bulge])),
     }));
     expect(inAllFormats(moved)).toEqual(thrice("brake/legend outline"));
+  });
+
+  test("a legend that is moved as a whole, by 0.004 or by 0.2", () => {
+    for (const by of [0.004, 0.2]) {
+      const up = ([x, y, bulge]: Run[number]): Run[number] => [x, y + by, bulge];
+      const shapes = FACE_SHAPES.map((shape) =>
+        shape.id.startsWith("brake/legend")
+          ? {
+              ...shape,
+              runs: shape.runs.map((run) => run.map(up)),
+              ...(shape.holes === undefined
+                ? {}
+                : { holes: shape.holes.map((run) => run.map(up)) }),
+            }
+          : shape,
+      );
+      expect(inAllFormats(shapes)).toEqual(thrice("brake/legend y"));
+    }
+  });
+
+  test("a stroke that is short", () => {
     const short = change("frame", ({ runs, ...frame }) => ({
       ...frame,
       runs: runs.map((run) => run.map(([x, y, bulge]) => [x === 80 ? 79 : x, y, bulge])),
