@@ -12,7 +12,9 @@ export interface Drawing {
 }
 
 /** Colours are named by what they stand for; a table in the exporter gives each its ink. */
-export type Ink =
+export type Ink = PaperInk | PictureInk;
+
+type PaperInk =
   | "paper"
   | "line"
   | "faint"
@@ -38,6 +40,39 @@ export type Ink =
   | "cut-outer"
   | "witness"
   | "drill";
+
+/** What a panel looks like on the bench, for pictures. */
+type PictureInk =
+  | "backdrop"
+  | "shadow"
+  | "face-black"
+  | "face-grey"
+  | "face-white"
+  | "face-aluminium"
+  | "face-opal"
+  | "face-green"
+  | "face-blue"
+  | "face-edge"
+  | "legend-lit"
+  | "legend-filled"
+  | "well"
+  | "knob-rim"
+  | "knob-top"
+  | "pointer"
+  | "metal-dark"
+  | "metal-light"
+  | "lens-red"
+  | "lens-amber"
+  | "lens-green"
+  | "lens-white"
+  | "shine"
+  | "glass-dark"
+  | "segment-lit"
+  | "segment-off"
+  | "dial-face"
+  | "guard"
+  | "guard-rib"
+  | "key-top";
 
 export type DrawingItem =
   | { readonly kind: "fill"; readonly regions: readonly Region[]; readonly ink: Ink }

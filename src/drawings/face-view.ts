@@ -1,0 +1,52 @@
+// The face of a panel from the front, as a picture or for paper: openings, markings as cut, components, heads of fixings.
+// In panel coordinates and true size; nothing here is a dimension.
+
+import type { Extent } from "../geometry/extent.ts";
+import { extent, joinedExtent } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
+import type { PanelLayout, PlacedComponent, PlacedMarking } from "../layout/panel-layout.ts";
+import { componentArt } from "./art.ts";
+import type { DrawingItem, Ink } from "./drawing.ts";
+import { areas, outlined, stroked, THIN } from "./items.ts";
+import { artItems, type Style } from "./tone.ts";
+
+/** Lamps and displays behind an unopened face are seen through it: they lie under the markings. */
+export const faceItems = (
+  layout: PanelLayout,
+  style: Style,
+  legend: Ink,
+): readonly DrawingItem[] => {
+  const under = layout.components.filter((component) => !isThroughFace(component, layout));
+  const over = layout.components.filter((component) => isThroughFace(component, layout));
+  return [
+    ...under.flatMap((component) => drawn(component, layout, style)),
+    ...layout.markings.flatMap((marking) => markingItems(marking, legend)),
+    ...over.flatMap((component) => drawn(component, layout, style)),
+  ];
+};
+
+const isThroughFace = (component: PlacedComponent, layout: PanelLayout): boolean =>
+  layout.layers[0]?.cutOuts.some(({ owner }) => owner === component.id) ?? false;
+
+const drawn = (
+  component: PlacedComponent,
+  layout: PanelLayout,
+  style: Style,
+): readonly DrawingItem[] => {
+  const isLater = component.common.fitted === "later";
+  const items = artItems(componentArt(component, layout), style, { dashed: isLater });
+  if (style === "picture" || items.length > 0) return items;
+  return [outlined(component.face, { ink: "line", width: THIN, dashed: true })];
+};
+
+const markingItems = (marking: PlacedMarking, ink: Ink): readonly DrawingItem[] => [
+  ...(marking.fills.length === 0 ? [] : [areas(marking.fills, ink)]),
+  ...marking.strokes.map(({ path, width }) => stroked([path], { ink, width })),
+];
+
+/** What is seen of a component from the front. */
+export const seenExtent = (component: PlacedComponent): Extent => {
+  const contours = [...component.face, ...(component.grasp === null ? [] : [component.grasp])];
+  const { x, y } = component.at;
+  return contours.map(contourExtent).reduce(joinedExtent, extent(x, y, x, y));
+};
