@@ -6,6 +6,9 @@ import { codesOf, FILE, panelText, pointedAt } from "./reading.ts";
 
 const codes = (text: string): readonly string[] => codesOf(readDesign(FILE, text).findings);
 
+const million = (piece: string): string => piece.repeat(1_048_576 / piece.length);
+const most = (piece: string): string => piece.repeat(Math.floor(131_000 / piece.length));
+
 describe("a design does without", () => {
   test.each([
     ["anchors", panelText("title: &t Winch"), "anchor", "&t"],
@@ -82,9 +85,6 @@ describe("a text that is no tree", () => {
 });
 
 describe("a hostile file", () => {
-  const million = (piece: string): string => piece.repeat(1_048_576 / piece.length);
-  const most = (piece: string): string => piece.repeat(Math.floor(131_000 / piece.length));
-
   test.each([
     ["a megabyte of brackets", million("["), "too-large"],
     [
