@@ -1,10 +1,13 @@
 // How far a reading may be from what it must be, by kind of reading, each with its reason. Millimetres.
 
-/** Promise of the files: every hole, size and place within a thousandth. Files carry 0.0001. */
-export const placeAllowance = 0.001;
+/** Last digit of a coordinate in the coarsest of the files. */
+const fileDigit = 0.0001;
+
+/** Promise of the files: every hole, size and place within a thousandth: ten of their last digits. */
+export const placeAllowance = 10 * fileDigit;
 
 /** Area may be off by half the size allowance along the whole line: what a line moved by that much would give. */
-export const areaAllowance = (length: number): number => (length * placeAllowance) / 2 + 1e-4;
+export const areaAllowance = (length: number): number => (length * placeAllowance) / 2 + fileDigit;
 
 /**
  * Engraved areas are inset by polygon arithmetic with arcs put back afterwards: its line may stray by this much,
@@ -18,8 +21,8 @@ export const engravedAllowance = 0.003;
  */
 export const letterAllowance = 0.05;
 
-/** Ends that lie nearer than this are joined: a last digit of the file (0.0001) on each side. */
-export const closedGap = 0.0003;
+/** Ends that lie nearer than this are joined: a last digit of the file on each side. */
+export const closedGap = 3 * fileDigit;
 
 /** One kerf holds for the whole file: readings from single lines agree this closely. */
 export const kerfAllowance = 0.001;
