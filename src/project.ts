@@ -2,8 +2,8 @@
 // whoever calls hands in the texts and the library, and gets data back.
 
 import { catalogueWith, type Library } from "./catalogue/library.ts";
-import { readRecords } from "./catalogue/read-records.ts";
-import type { Catalogue, CatalogueRecord } from "./catalogue/record.ts";
+import { readOwnRecords } from "./catalogue/own-records.ts";
+import type { Catalogue } from "./catalogue/record.ts";
 import { judge } from "./checks/judge.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
 import { projectFiles, type ReadFiles } from "./design/project-files.ts";
@@ -60,9 +60,8 @@ export interface PanelProject {
  */
 export const compile = (sources: Sources, library: Library): Project => {
   const read = projectFiles(sources.entry, sources.files);
-  const own = ownRecords(read.catalogues, sources);
-  const catalogue =
-    own.records.length === 0 ? library.catalogue : catalogueWith(library.catalogue, own.records);
+  const own = withOwnRecords(library.catalogue, read.catalogues, sources);
+  const { catalogue } = own;
   const context = { sources, read, catalogue, lettering: library.lettering };
   const panels = read.panels.map((panel) => compilePanel(panel, context));
   return {
@@ -148,16 +147,18 @@ const editor = (files: ReadonlyMap<string, string>): ((span: Span, text: string)
   };
 };
 
-const ownRecords = (
-  catalogues: readonly string[],
+/** The catalogue with each of the project's own files over it, in the order in which they are named. */
+const withOwnRecords = (
+  library: Catalogue,
+  paths: readonly string[],
   sources: Sources,
-): { readonly records: readonly CatalogueRecord[]; readonly findings: readonly Finding[] } => {
-  const read = catalogues.flatMap((file) => {
-    const text = sources.files.get(file);
-    return text === undefined ? [] : [readRecords(file, text)];
-  });
-  return {
-    records: read.flatMap(({ records }) => records.map(({ record }) => record)),
-    findings: read.flatMap(({ findings }) => findings),
-  };
+): { readonly catalogue: Catalogue; readonly findings: readonly Finding[] } => {
+  let catalogue = library;
+  const findings: Finding[] = [];
+  for (const path of paths) {
+    const own = readOwnRecords(path, sources.files.get(path) ?? "", catalogue);
+    findings.push(...own.findings);
+    catalogue = catalogueWith(catalogue, own.records);
+  }
+  return { catalogue, findings };
 };

@@ -18,4 +18,16 @@ export const RECORD_REPLACES: CodeEntry = {
   example: "parts:\n  toggle-12: { title: The toggle in my drawer, ... }",
 };
 
-export const CATALOGUE_CODES: readonly CodeEntry[] = [RECORD_FAULT, RECORD_REPLACES];
+export const MEASURED_UNKNOWN: CodeEntry = {
+  code: "catalogue/measured-unknown",
+  severity: "fault",
+  title: "A measured size that belongs to nothing in the catalogue",
+  why: "A measured size goes over a figure of a part's record. Where the part or the figure is not there, the reading would be lost in silence.",
+  example: "measured:\n  toggle-12: { hold.lenght: 9.2 mm, dated: 2026-10-02 }",
+};
+
+export const CATALOGUE_CODES: readonly CodeEntry[] = [
+  RECORD_FAULT,
+  RECORD_REPLACES,
+  MEASURED_UNKNOWN,
+];

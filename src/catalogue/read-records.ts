@@ -6,6 +6,8 @@ import { dispensable, type Key, record, required, usual } from "../design/fields
 import { FILE_KEYS } from "../design/file-keys.ts";
 import type { JsonSchema } from "../design/json-schema.ts";
 import { mapById, NAME_RULE, type NameRule } from "../design/map-fields.ts";
+import { MEASURED } from "../design/measured-field.ts";
+import type { MeasuredDesign } from "../design/panel-design.ts";
 import { readText } from "../design/read-text.ts";
 import { source } from "../design/source.ts";
 import { MATERIALS } from "../design/stock-fields.ts";
@@ -38,16 +40,24 @@ export interface WrittenRecord {
 export interface ReadRecords {
   /** By kind, in the order of the file. */
   readonly records: readonly WrittenRecord[];
+  /** Sizes measured on parts that the catalogue already holds, by the part's name. */
+  readonly measured: readonly WrittenMeasures[];
   readonly findings: readonly Finding[];
+}
+
+export interface WrittenMeasures {
+  readonly part: string;
+  readonly measured: MeasuredDesign;
+  readonly span: Span;
 }
 
 export function readRecords(file: string, text: string): ReadRecords {
   const from = source(file, text);
   const { root, findings } = readText(from);
-  if (root === null) return { records: [], findings };
+  if (root === null) return { records: [], measured: [], findings };
   const reading = FILE.read(root, from);
   return {
-    records: reading.kind === "read" ? reading.value : [],
+    ...(reading.kind === "read" ? reading.value : { records: [], measured: [] }),
     findings: [...findings, ...reading.findings],
   };
 }
@@ -118,26 +128,46 @@ const SECTIONS = {
   }),
 };
 
-const FILE: Field<readonly WrittenRecord[]> = mapped(
+const MEASURES: Key<readonly WrittenMeasures[]> = dispensable(
+  usual(
+    mapped(mapById("measured parts by name", MEASURED, NAME_RULE), (entries) =>
+      entries.flatMap((entry) =>
+        entry.kind === "read"
+          ? [{ part: entry.id, measured: entry.value, span: entry.keySpan }]
+          : [],
+      ),
+    ),
+    {
+      value: [],
+      about: "Sizes of bought parts as measured on the bench, for every panel that uses them",
+    },
+  ),
+);
+
+const FILE: Field<Omit<ReadRecords, "findings">> = mapped(
   record("a file of parts", {
     ...FILE_KEYS,
     kind: required(oneOf("the kind of this file", ["parts"]), "What this file describes"),
     ...SECTIONS,
+    measured: MEASURES,
   }),
-  (values) => [
-    ...values.parts,
-    ...values.knobs,
-    ...values.caps,
-    ...values.guards,
-    ...values.bezels,
-    ...values.nuts,
-    ...values.washers,
-    ...values.standoffs,
-    ...values.screws,
-    ...values.studs,
-    ...values.retainers,
-    ...values.receptacles,
-    ...values.mounts,
-    ...values.materials,
-  ],
+  (values) => ({
+    measured: values.measured,
+    records: [
+      ...values.parts,
+      ...values.knobs,
+      ...values.caps,
+      ...values.guards,
+      ...values.bezels,
+      ...values.nuts,
+      ...values.washers,
+      ...values.standoffs,
+      ...values.screws,
+      ...values.studs,
+      ...values.retainers,
+      ...values.receptacles,
+      ...values.mounts,
+      ...values.materials,
+    ],
+  }),
 );

@@ -12,6 +12,7 @@ import { angle, number } from "./number-fields.ts";
 import type {
   DialDesign,
   LegendDesign,
+  LegendSide,
   LetteringDesign,
   PositionsDesign,
   ScaleDesign,
@@ -23,6 +24,8 @@ import { FONT, LEGEND_GAP, LEGEND_SIDE, UNTURNED } from "./usual-values.ts";
 import { spanOf, type Written } from "./written.ts";
 
 export const SIDE: Field<Side> = oneOf("a side", ["above", "below", "left", "right"]);
+
+const LEGEND_SIDES: Field<LegendSide> = oneOf("a side", ["above", "below", "left", "right", "on"]);
 
 /** The keys of a legend; a free marking has them beside its own. */
 export const LEGEND_KEYS = {
@@ -42,7 +45,10 @@ export const LEGEND: Field<LegendDesign> = shortOrLong(
   mapped(text("a legend"), (words, node) => plainLegend(words, node)),
   record("a legend", {
     ...LEGEND_KEYS,
-    side: usual(SIDE, { value: LEGEND_SIDE, about: "Where it stands beside its component" }),
+    side: usual(LEGEND_SIDES, {
+      value: LEGEND_SIDE,
+      about: "Where it stands beside its component, or on it",
+    }),
     gap: optional(
       noOrSomeMillimetres("a gap"),
       "From its component; the panel's where it is not said",

@@ -202,6 +202,9 @@ export interface SpareDesign {
 
 export type Side = "above" | "below" | "left" | "right";
 
+/** A legend may also stand on what it names: the word of a lamp window. */
+export type LegendSide = Side | "on";
+
 export interface LetteringDesign {
   readonly font: string;
   readonly height: Mm;
@@ -213,7 +216,7 @@ export interface LegendDesign {
   /** null: the panel's. */
   readonly height: Mm | null;
   readonly font: string | null;
-  readonly side: Side;
+  readonly side: LegendSide;
   readonly gap: Mm | null;
   readonly turn: Degrees;
   readonly alert: "none" | "advisory" | "caution" | "warning";

@@ -3,6 +3,7 @@
 
 import type { Hardware } from "../catalogue/hardware.ts";
 import { partAsMeasured } from "../catalogue/library.ts";
+import { unknownPaths } from "../catalogue/own-records.ts";
 import type { Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import type {
@@ -71,11 +72,12 @@ const readEntry = (
     findings.push(unknownName(UNKNOWN_PART, component.part, options));
     return null;
   }
+  if (component.measured !== null) findings.push(...unknownPaths(part, component.measured));
   return {
     id: component.id,
     place: component.at,
     part: component.measured === null ? part : partAsMeasured(part, component.measured),
-    fitted: fittedOf(component, context.catalogue, findings),
+    fitted: fittedOf(component, { part, catalogue: context.catalogue, findings }),
     common: component,
     members: membersOf(component),
     written: component.written,
@@ -83,22 +85,22 @@ const readEntry = (
   };
 };
 
+/** What the design fits, and what the part usually wears where the design says nothing of that kind. */
 const fittedOf = (
   component: ComponentCommon & { readonly id: string },
-  catalogue: Catalogue,
-  findings: Finding[],
-): readonly Hardware[] =>
-  component.fittedWith.flatMap((fitted) => {
-    const hardware = catalogue.hardware.get(fitted.part);
-    if (hardware !== undefined) return [hardware];
-    const options = {
-      span: fitted.span,
-      known: catalogue.hardware.keys(),
-      subjects: [component.id],
-    };
-    findings.push(unknownName(UNKNOWN_HARDWARE, fitted.part, options));
+  on: { readonly part: Part; readonly catalogue: Catalogue; readonly findings: Finding[] },
+): readonly Hardware[] => {
+  const { hardware } = on.catalogue;
+  const chosen = component.fittedWith.flatMap((fitted) => {
+    const found = hardware.get(fitted.part);
+    if (found !== undefined) return [found];
+    const options = { span: fitted.span, known: hardware.keys(), subjects: [component.id] };
+    on.findings.push(unknownName(UNKNOWN_HARDWARE, fitted.part, options));
     return [];
   });
+  const usual = on.part.usual.flatMap((id) => hardware.get(id) ?? []);
+  return [...chosen, ...usual.filter(({ kind }) => !chosen.some((one) => one.kind === kind))];
+};
 
 const membersOf = (
   component: Exclude<ComponentEntry, { readonly kind: "unreadable" }>,

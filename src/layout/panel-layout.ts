@@ -8,9 +8,9 @@ import type {
   ComponentCommon,
   LayerDesign,
   LegendDesign,
+  LegendSide,
   PanelDesign,
   PlaceDesign,
-  Side,
 } from "../design/panel-design.ts";
 import type {
   FinishDesign,
@@ -185,7 +185,7 @@ export interface PlacedMarking {
   readonly kind: "legend" | "scale" | "dial" | "arrow" | "line" | "border" | "bracket";
   /** The layer whose front carries it. */
   readonly layer: string;
-  readonly side: Side | null;
+  readonly side: LegendSide | null;
   /** Filled shapes, as seen; the exporter insets them by half the spot. */
   readonly fills: readonly Region[];
   /** Strokes, at the width as seen. */

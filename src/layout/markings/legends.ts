@@ -1,7 +1,7 @@
 // Legends of components: the component's own words beside it, and the words of a lever's positions next to the lever.
 // Each text stands off what is already there on its side, so that position words come first and the legend beyond them.
 
-import type { LegendDesign, Side } from "../../design/panel-design.ts";
+import type { LegendDesign, LegendSide, Side } from "../../design/panel-design.ts";
 import { spanOf } from "../../design/written.ts";
 import type { Finding } from "../../diagnostics/finding.ts";
 import { type Point, point } from "../../geometry/contour.ts";
@@ -108,7 +108,11 @@ const positionWords = (
 export const sideText = (
   text: string,
   reach: Extent,
-  options: { readonly style: TextStyle; readonly side: Side; readonly turn?: LegendDesign["turn"] },
+  options: {
+    readonly style: TextStyle;
+    readonly side: LegendSide;
+    readonly turn?: LegendDesign["turn"];
+  },
 ): { readonly shapes: ReturnType<typeof textAt> } => {
   const { style, side } = options;
   const align = options.turn === undefined || options.turn === 0 ? SIDE_ALIGN[side] : "middle";
@@ -126,20 +130,23 @@ export const sideText = (
   };
 };
 
-const SIDE_ALIGN: Readonly<Record<Side, Align>> = {
+const SIDE_ALIGN: Readonly<Record<LegendSide, Align>> = {
   above: "middle",
   below: "middle",
   left: "end",
   right: "start",
+  on: "middle",
 };
 
 const sideAnchor = (
   reach: Extent,
-  side: Side,
+  side: LegendSide,
   size: { readonly gap: number; readonly halfHeight: number; readonly halfWidth: number },
 ): Point => {
   const centre = extentCentre(reach);
   switch (side) {
+    case "on":
+      return centre;
     case "above":
       return point(centre.x, reach.maxY + size.gap + size.halfHeight);
     case "below":
