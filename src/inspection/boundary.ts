@@ -8,7 +8,7 @@ import type { Edge } from "./read-file.ts";
 
 /** A function that gives the distance from a place to the nearest of `edges`. */
 export const distanceTo = (edges: readonly Edge[]): ((place: Point) => number) => {
-  const boxes = edges.map(edgeExtent);
+  const boxes = boxesOf(edges);
   let last = 0;
   return (place) => {
     let nearest = Number.POSITIVE_INFINITY;
@@ -24,6 +24,17 @@ export const distanceTo = (edges: readonly Edge[]): ((place: Point) => number) =
     return nearest;
   };
 };
+
+/** Kept by identity: an outline is asked by each loop of its letter and by each format of its file. */
+const boxesOf = (edges: readonly Edge[]): readonly Extent[] => {
+  const known = kept.get(edges);
+  if (known !== undefined) return known;
+  const boxes = edges.map(edgeExtent);
+  kept.set(edges, boxes);
+  return boxes;
+};
+
+const kept = new WeakMap<readonly Edge[], readonly Extent[]>();
 
 const isFurther = (box: Extent, place: Point, distance: number): boolean =>
   box.minX - place.x > distance ||

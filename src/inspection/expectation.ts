@@ -36,7 +36,18 @@ export interface ExpectedLoop {
   readonly bounds: readonly Edge[];
 }
 
-export const expectedFeatures = (setUp: SetUp): readonly ExpectedFeature[] =>
+/** Kept by identity: SVG, DXF and R12 of one set-up are measured against one expectation. */
+export const expectedFeatures = (setUp: SetUp): readonly ExpectedFeature[] => {
+  const known = kept.get(setUp);
+  if (known !== undefined) return known;
+  const features = featuresOf(setUp);
+  kept.set(setUp, features);
+  return features;
+};
+
+const kept = new WeakMap<SetUp, readonly ExpectedFeature[]>();
+
+const featuresOf = (setUp: SetUp): readonly ExpectedFeature[] =>
   setUp.operations.flatMap((operation, index) => {
     const loops = loopsOfOperation(operation, index);
     const box = joinedBox(loops);
