@@ -63,7 +63,20 @@ export const seatPlane = (part: Part, clamped: Clamped, layers: readonly BareLay
   const { hold } = part;
   if (hold.seat === "front") return layers[clamped.first]?.front ?? mm(0);
   const rear = layers[clamped.last]?.rear ?? mm(0);
-  return hold.kind === "screws" ? mm(rear - hold.standOff) : rear;
+  return mm(rear - setBack(part, clamped, layers));
+};
+
+/**
+ * How far behind the rear of what it clamps a part's seat lies: on spacers, or because its glass comes to rest on the
+ * rear of the layer in front, whose window is smaller than the glass.
+ */
+export const setBack = (part: Part, clamped: Clamped, layers: readonly BareLayer[]): Mm => {
+  const { hold, display } = part;
+  if (hold.kind === "screws") return hold.standOff;
+  if (hold.kind !== "behind" || display === null) return mm(0);
+  const inFront = layers[clamped.first - 1];
+  const rear = layers[clamped.last]?.rear ?? mm(0);
+  return mm(inFront === undefined ? 0 : Math.max(0, rear - (inFront.rear - display.proud)));
 };
 
 /** Thickness of the layers from `first` to `last`, paint included. */

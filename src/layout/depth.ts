@@ -4,7 +4,7 @@ import type { Hold, Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import type { PartBodies } from "./bodies.ts";
-import { type Clamped, thicknessBetween } from "./clamping.ts";
+import { type Clamped, setBack, thicknessBetween } from "./clamping.ts";
 import type { DepthFacts, Range } from "./panel-layout.ts";
 import { known, lessRange, sumOf } from "./range.ts";
 import type { BareLayer } from "./stack.ts";
@@ -20,7 +20,7 @@ export const depthFacts = (
 ): DepthFacts => {
   const { clamped, layers, catalogue, bodies } = options;
   const gripped = thicknessBetween(layers, clamped.first, clamped.last);
-  const toSeat = distanceToSeat(part.hold, clamped, layers);
+  const toSeat = distanceToSeat(part, clamped, layers);
   const rearmost = Math.max(0, ...bodies.bodies.map((body) => -body.low));
   return {
     gripped,
@@ -32,10 +32,10 @@ export const depthFacts = (
 };
 
 /** From the panel's front to the plane that the part bears on. */
-const distanceToSeat = (hold: Hold, clamped: Clamped, layers: readonly BareLayer[]): Range => {
-  if (hold.seat === "front") return thicknessBetween(layers, 0, clamped.first - 1);
+const distanceToSeat = (part: Part, clamped: Clamped, layers: readonly BareLayer[]): Range => {
+  if (part.hold.seat === "front") return thicknessBetween(layers, 0, clamped.first - 1);
   const sheets = thicknessBetween(layers, 0, clamped.last);
-  return hold.kind === "screws" ? sumOf([sheets, known(hold.standOff)]) : sheets;
+  return sumOf([sheets, known(setBack(part, clamped, layers))]);
 };
 
 /** Thread beyond what it clamps and its washers: what is left for the nut. */
