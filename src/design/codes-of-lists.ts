@@ -24,7 +24,7 @@ export const LIST_CODES = {
     example: "part, number, legend",
   }),
   columnTwice: list("column-twice", "A column is named twice", {
-    why: "One of the two would silently win.",
+    why: "One of the two would silently win. Take out the one that is not meant.",
     example: "part, quantity, quantity",
   }),
   cells: list("cells", "A line has more cells than there are columns", {

@@ -60,7 +60,7 @@ export const VALUE_CODES = {
     example: "scale: { from: zero, to: 10, major: 2 }",
   }),
   notACount: value("not-a-count", "This is not a whole number", {
-    why: "Things are counted in whole numbers.",
+    why: "Things are counted in whole numbers; half a lamp can be neither bought nor placed.",
     example: "row: { part: led-5, count: 2.5, pitch: 15 mm, x: 20, y: 20 }",
   }),
   notASize: value("not-a-size", "This is not a size", {

@@ -15,7 +15,7 @@ export const angle = (what: string, bounds: Bounds = {}): Field<Degrees> =>
     what,
     schema: {
       anyOf: [
-        { type: "number", ...schemaBounds(bounds) },
+        { type: "number", ...schemaBounds({ ...TURN, ...bounds }) },
         { type: "string", pattern: "^[+-]?[0-9]*\\.?[0-9]+ ?(deg|°)?$" },
       ],
       description: `${what}. Degrees: 15, 15 deg or 15°.`,
@@ -75,13 +75,14 @@ const angleReading = (node: ScalarNode, source: Source, bounds: Bounds): Reading
     expected: "an angle; write it like 15 deg",
     build: (value) =>
       bounded(node, roundedTo(value, DECIMALS), {
-        bounds: { least: -FULL_TURN, most: FULL_TURN, ...bounds },
+        bounds: { ...TURN, ...bounds },
         unit: "°",
       }),
   });
   return reading.kind === "read" ? { ...reading, value: degrees(reading.value) } : reading;
 };
 
-const FULL_TURN = 360;
+/** A full turn to each side. */
+const TURN: Bounds = { least: -360, most: 360 };
 /** A longer text is no angle; taking it apart would only cost time. */
 const LONGEST_WRITTEN = 60;
