@@ -65,9 +65,3 @@ export const refined = <Value, Other>(
       : { ...judged, findings: [...reading.findings, ...judged.findings] };
   },
 });
-
-/** The same field under other words for the editor's explanation. */
-export const described = <Value>(field: Field<Value>, description: string): Field<Value> => ({
-  ...field,
-  schema: { ...field.schema, description },
-});

@@ -12,7 +12,7 @@ import { type Field, type Reading, read, unread } from "./field.ts";
 import type { JsonSchema } from "./json-schema.ts";
 import { wrongShape } from "./scalar-field.ts";
 import { replacement, type Source, shortened } from "./source.ts";
-import { about, joinedPath, type MapEntry, type MapNode, type TextNode } from "./text-node.ts";
+import { about, type MapEntry, type MapNode, type TextNode } from "./text-node.ts";
 import type { Written } from "./written.ts";
 
 /** One key of a record: how its value is read, and what holds where it is not written. */
@@ -249,7 +249,7 @@ const recordReading = <Of extends Keys>(
   return read({ values: { ...values, written } as RecordOf<Of>, left }, node, findings);
 };
 
-export const writtenOf = (node: MapNode, entries: ReadonlyMap<string, MapEntry>): Written => ({
+const writtenOf = (node: MapNode, entries: ReadonlyMap<string, MapEntry>): Written => ({
   span: node.span,
   keys: Object.fromEntries([...entries].map(([name, entry]) => [name, entry.value.span])),
 });
@@ -271,7 +271,7 @@ interface KnownEntries {
 }
 
 /** The first entry of each known key; a finding for every other entry. */
-export const knownEntries = (node: MapNode, source: Source, keys: Keys): KnownEntries => {
+const knownEntries = (node: MapNode, source: Source, keys: Keys): KnownEntries => {
   const entries = new Map<string, MapEntry>();
   const unknown: MapEntry[] = [];
   const twice: Finding[] = [];
@@ -329,6 +329,3 @@ export const duplicate = (
     span: again.keySpan,
     related: [{ what: "the first is here", span: first.keySpan }],
   });
-
-/** Where a node's key leads, for a finding about something that is not written. */
-export const pathOf = (node: TextNode, key: string): string => joinedPath(node.path, key);

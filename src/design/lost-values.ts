@@ -20,7 +20,11 @@ export interface KeptEntries {
   readonly findings: readonly Finding[];
 }
 
-export const lostValues = (source: Source, found: readonly (MapEntry | LoneKey)[]): KeptEntries => {
+export const lostValues = (
+  source: Source,
+  found: readonly (MapEntry | LoneKey)[],
+  flow: boolean,
+): KeptEntries => {
   const entries: MapEntry[] = [];
   const findings: Finding[] = [];
   for (let index = 0; index < found.length; index += 1) {
@@ -39,7 +43,7 @@ export const lostValues = (source: Source, found: readonly (MapEntry | LoneKey)[
       next = found[index + 1];
     }
     const owner = entries.at(-1);
-    if (owner?.value.kind === "scalar" && owner.value.style === "plain") {
+    if (flow && owner?.value.kind === "scalar" && owner.value.style === "plain") {
       const { span, path } = owner.value;
       findings.push(tornOff(source, owner.value, torn));
       entries[entries.length - 1] = { ...owner, value: { kind: "unreadable", span, path } };
@@ -58,7 +62,7 @@ const loneKey = (entry: LoneKey): Finding =>
 
 const tornOff = (source: Source, owner: ScalarNode, torn: readonly LoneKey[]): Finding => {
   const span = spanIn(source, owner.span.start, torn.at(-1)?.keySpan.end ?? owner.span.end);
-  const whole = source.text.slice(span.start, span.end);
+  const whole = source.text.slice(span.start, span.end).replaceAll(/\s+/g, " ");
   const comma = /^([+-]?\d+),(\d[^,]*)$/.exec(whole);
   const point = comma === null ? null : `${comma[1]}.${comma[2]}`;
   const meant = point ?? quoted(whole);

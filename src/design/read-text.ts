@@ -97,7 +97,7 @@ const nodeOf = (walk: Walk, node: unknown, path: string): TextNode => {
   const span = spanOfNode(walk.source, node);
   if (isMap(node)) {
     const flow = node.flow === true;
-    return { kind: "map", flow, entries: entriesOf(walk, node.items, path), span, path };
+    return { kind: "map", flow, entries: entriesOf(walk, node, path), span, path };
   }
   if (isSeq(node)) {
     const items = node.items.map((item, index) => nodeOf(walk, item, joinedPath(path, `${index}`)));
@@ -140,11 +140,11 @@ const eatenBy = (source: Source, end: number): Span | null => {
 
 const entriesOf = (
   walk: Walk,
-  pairs: readonly Pair<unknown, unknown>[],
+  map: { readonly items: readonly Pair<unknown, unknown>[]; readonly flow?: boolean | undefined },
   path: string,
 ): readonly MapEntry[] => {
   const entries: (MapEntry | LoneKey)[] = [];
-  for (const pair of pairs) {
+  for (const pair of map.items) {
     const keyNode = nodeOf(walk, pair.key, path);
     if (keyNode.kind !== "scalar") {
       walk.findings.push(...keyRefused(keyNode));
@@ -159,7 +159,7 @@ const entriesOf = (
       entries.push({ key, keySpan, value: nodeOf(walk, pair.value, joinedPath(path, key)) });
     }
   }
-  const kept = lostValues(walk.source, entries);
+  const kept = lostValues(walk.source, entries, map.flow === true);
   walk.findings.push(...kept.findings);
   return kept.entries;
 };

@@ -32,7 +32,6 @@ const tooLarge = (source: Source): Finding =>
     span: spanIn(source, 0, 0),
     measured: { value: source.text.length, unit: "count" },
     limit: { value: MOST_CHARACTERS, unit: "count" },
-    source: { kind: "geometry", name: "time to read a file" },
   });
 
 /** Controls except tab, LF and CR LF; lone surrogates; direction marks, line separators, a later byte order mark. */
@@ -64,7 +63,6 @@ const tooDeep = (source: Source): Finding | null => {
         message: `brackets or indentation are nested more than ${MOST_LEVELS} deep`,
         span: spanIn(source, at, at + 1),
         limit: { value: MOST_LEVELS, unit: "count" },
-        source: { kind: "geometry", name: "time to read a file" },
       });
 };
 
@@ -116,7 +114,6 @@ const tooManyKeys = (source: Source): Finding | null => {
         message: `the file has more than ${MOST_MARKS} keys, brackets, quotation marks and lines`,
         span: spanIn(source, match.index, match.index + 1),
         limit: { value: MOST_MARKS, unit: "count" },
-        source: { kind: "geometry", name: "time to read a file" },
       });
     }
   }

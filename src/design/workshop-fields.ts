@@ -11,14 +11,7 @@ import { colour, name, oneOf } from "./text-fields.ts";
 import type { WorkshopDesign } from "./workshop-design.ts";
 
 /** What the files for a machine tell apart, and what a colour may be given to. */
-export const PROCESSES = [
-  "engrave",
-  "score",
-  "cut-inner",
-  "cut-outer",
-  "witness",
-  "drill",
-] as const;
+const PROCESSES = ["engrave", "score", "cut-inner", "cut-outer", "witness", "drill"] as const;
 
 const PROCESS_COLOURS: Field<Readonly<Record<string, string>>> = mapped(
   record(

@@ -78,6 +78,19 @@ describe("a loss", () => {
     expect(findings[0]?.message).toContain("a # begins a comment");
   });
 
+  test("by a lone key in the block form is that key's own", () => {
+    const { panel, findings } = readPanel("title: Winch\n? depth");
+    expect(codesOf(findings)).toEqual(["key-without-value"]);
+    expect(panel?.title).toBe("Winch");
+  });
+
+  test("by a comma over two lines is told on one", () => {
+    const { findings } = readPanel(`${A}{ part: led-5, at: centre, legend: LEFT,\n    RIGHT }`);
+    expect(findings.map(({ message }) => message)).toEqual([
+      'components.a.legend: the comma cuts `LEFT, RIGHT` off behind `LEFT`; write "LEFT, RIGHT"',
+    ]);
+  });
+
   test("by a colour that is a comment says so", () => {
     const workshop =
       "consolewright: 1\nkind: workshop\nname: shed\nprocess-colours:\n  engrave: #ff0000\n";
