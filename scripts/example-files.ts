@@ -13,7 +13,8 @@ export function exampleFiles(root: string): ExampleFiles {
     .filter((entry) => entry.isDirectory())
     .map((entry) => entry.name)
     .sort();
-  return Object.fromEntries(examples.map((name) => [name, designFiles(join(folder, name))]));
+  const files = examples.map((name) => [name, designFiles(join(folder, name))] as const);
+  return Object.fromEntries(files.filter(([, texts]) => Object.keys(texts).length > 0));
 }
 
 function designFiles(folder: string): Readonly<Record<string, string>> {
