@@ -5,7 +5,7 @@ import { shortOrLong } from "./choice-fields.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
 import { type Field, mapped, type Reading, read, refined, unread } from "./field.ts";
-import { list, optional, record, required, usual } from "./fields.ts";
+import { list, oneOrMore, optional, record, required, usual } from "./fields.ts";
 import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
 import { lookupOf, mapById, type NameRule } from "./map-fields.ts";
 import { angle, number } from "./number-fields.ts";
@@ -20,16 +20,21 @@ import type {
 } from "./panel-design.ts";
 import { name, oneOf, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
-import { FONT, LEGEND_GAP, LEGEND_SIDE, UNTURNED } from "./usual-values.ts";
+import { FONT, LEGEND_GAP, UNTURNED } from "./usual-values.ts";
 import { spanOf, type Written } from "./written.ts";
 
 export const SIDE: Field<Side> = oneOf("a side", ["above", "below", "left", "right"]);
 
 const LEGEND_SIDES: Field<LegendSide> = oneOf("a side", ["above", "below", "left", "right", "on"]);
 
+/** One line, or a list with a line each: `[FIRE, ENGINE ROOM]`. */
+const WORDS: Field<string> = mapped(oneOrMore("the words, a line each", text("a text")), (lines) =>
+  lines.join("\n"),
+);
+
 /** The keys of a legend; a free marking has them beside its own. */
 export const LEGEND_KEYS = {
-  text: required(text("a text"), "The words, as they will be read"),
+  text: required(WORDS, "The words, as they will be read; a list has a line each"),
   height: optional(someMillimetres("a height"), "Cap height; the panel's where it is not said"),
   font: optional(name("the name of a font"), "The panel's where it is not said"),
   turn: usual(angle("an angle"), { value: UNTURNED, about: "Turned counter-clockwise" }),
@@ -42,13 +47,13 @@ export const LEGEND_KEYS = {
 /** `legend: BRAKE`, or `legend: { text: BRAKE, side: below }`. */
 export const LEGEND: Field<LegendDesign> = shortOrLong(
   "a legend",
-  mapped(text("a legend"), (words, node) => plainLegend(words, node)),
+  mapped(WORDS, (words, node) => plainLegend(words, node)),
   record("a legend", {
     ...LEGEND_KEYS,
-    side: usual(LEGEND_SIDES, {
-      value: LEGEND_SIDE,
-      about: "Where it stands beside its component, or on it",
-    }),
+    side: optional(
+      LEGEND_SIDES,
+      "Where it stands beside its component; on a lamp window, else above it, where it is not said",
+    ),
     gap: optional(
       noOrSomeMillimetres("a gap"),
       "From its component; the panel's where it is not said",
@@ -60,7 +65,7 @@ const plainLegend = (words: string, node: TextNode): LegendDesign => ({
   text: words,
   height: null,
   font: null,
-  side: LEGEND_SIDE,
+  side: null,
   gap: null,
   turn: UNTURNED,
   alert: "none",

@@ -216,7 +216,8 @@ export interface LegendDesign {
   /** null: the panel's. */
   readonly height: Mm | null;
   readonly font: string | null;
-  readonly side: LegendSide;
+  /** null: the usual side of its part. */
+  readonly side: LegendSide | null;
   readonly gap: Mm | null;
   readonly turn: Degrees;
   readonly alert: "none" | "advisory" | "caution" | "warning";

@@ -2,6 +2,7 @@
 // Each text stands off what is already there on its side, so that position words come first and the legend beyond them.
 
 import type { LegendDesign, LegendSide, Side } from "../../design/panel-design.ts";
+import { LEGEND_SIDE } from "../../design/usual-values.ts";
 import { spanOf } from "../../design/written.ts";
 import type { Finding } from "../../diagnostics/finding.ts";
 import { type Point, point } from "../../geometry/contour.ts";
@@ -40,9 +41,10 @@ export const componentLegends = (
   const words = positionWords(component, reach, scene);
   if (component.legend === null) return { ...words, findings: [] };
   const { style, findings } = legendStyle(component.legend, scene.style, scene.context);
+  const side = component.legend.side ?? usualSide(component);
   const placed = sideText(component.legend.text, words.reach, {
     style,
-    side: component.legend.side,
+    side,
     turn: component.legend.turn,
   });
   const made = marking(
@@ -51,7 +53,7 @@ export const componentLegends = (
       owner: component.id,
       kind: "legend",
       layer: scene.layer,
-      side: component.legend.side,
+      side,
       span: legendSpan(component.legend),
     },
     placed.shapes,
@@ -60,6 +62,10 @@ export const componentLegends = (
   const markings = made === null ? words.markings : [...words.markings, made];
   return { markings, reach: joinedExtent(words.reach, made?.box ?? words.reach), findings };
 };
+
+/** The word of a lamp window stands on the face before it; any other legend above its component (NUREG-0700, labels; from memory, unverified). */
+const usualSide = ({ part }: PlacedComponent): LegendSide =>
+  part.family === "lamp" && part.openings.front === null ? "on" : LEGEND_SIDE;
 
 export const legendSpan = (legend: LegendDesign): Finding["span"] => spanOf(legend.written, "text");
 
