@@ -1,5 +1,6 @@
 // Every code that a finding can carry, in order.
 
+import { ARRANGE_CODES } from "../arrange/arrange-list.ts";
 import { CHECK_CODES } from "../checks/judge.ts";
 import { DESIGN_CODES } from "../design/codes.ts";
 import type { CodeEntry } from "../diagnostics/finding.ts";
@@ -14,6 +15,7 @@ export const codeTable = (): readonly CodeEntry[] =>
     ...LAYOUT_CODES,
     ...PARTS_CODES,
     ...CHECK_CODES,
+    ...ARRANGE_CODES,
     ...PACK_CODES,
     ...CLI_CODES,
   ].sort((a, b) => (a.code < b.code ? -1 : 1));

@@ -19,6 +19,11 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import("./commands/make.ts")).make,
   },
   {
+    name: "arrange",
+    summary: "turn a component list into a panel file",
+    load: async () => (await import("./commands/arrange.ts")).arrange,
+  },
+  {
     name: "list",
     summary: "list the catalogue: parts, mounts, stock, finishes, machines, fonts",
     load: async () => (await import("./commands/list.ts")).list,
@@ -27,6 +32,11 @@ export const COMMANDS: readonly CommandEntry[] = [
     name: "why",
     summary: "explain the code of a finding",
     load: async () => (await import("./commands/why.ts")).why,
+  },
+  {
+    name: "testpiece",
+    summary: "measure a laser, and enter what was measured",
+    load: async () => (await import("./commands/testpiece.ts")).testpiece,
   },
   {
     name: "ruler",

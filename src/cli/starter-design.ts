@@ -1,5 +1,5 @@
 // The texts of a new design: a panel with two components and a workshop, as a builder would begin, with a word on each line
-// that is not plain. Both judge clean.
+// that is not plain. Neither has a fault.
 
 export interface Starter {
   readonly name: string;
@@ -11,7 +11,7 @@ export interface Starter {
 const SIZES: Readonly<Record<string, readonly string[]>> = {
   "console-rail": ["height: 6 modules             # of 9.525 mm; the width is the rail's"],
   "rack-19": ["height: 2 U"],
-  "subrack-3u": ["width: 20 HP"],
+  "subrack-3u": ["width: 20 HP", "height: 3 U"],
   "corner-screws": ["width: 120 mm", "height: 80 mm"],
   "box-lid": ["width: 120 mm", "height: 80 mm"],
 };
@@ -36,11 +36,11 @@ const panelText = ({ name, title, mount }: Starter): string =>
     "viewing-distance: 650 mm",
     "",
     "stack:                        # front to back",
-    "  - { layer: face, sheet: laminate-1-6 }",
+    "  - { layer: face, sheet: opal-acrylic-3, finish: paint-then-cut }",
     "",
     "components:",
     "  power:",
-    "    part: toggle-6-1p           # `consolewright list toggle` shows the others",
+    "    part: toggle-6              # `consolewright list toggle` shows the others",
     "    at: { x: centre, y: centre }",
     "    legend: POWER",
     "  ready:",
@@ -56,9 +56,9 @@ const workshopText = ({ name }: Starter): string =>
     "kind: workshop",
     `name: ${name}-workshop`,
     "",
-    "# What lies on the shelf. Measure it and say so: measured: 1.58 mm, dated: 2026-01-31",
+    "# What lies on the shelf. Measure it and say so: measured: 2.86 mm, dated: 2026-01-31",
     "stock:",
-    "  laminate-1-6: { material: laminate, colour: black on white, light: opaque, nominal: 1.6 mm, cap: 0.2 mm }",
+    "  opal-acrylic-3: { material: acrylic-cast, colour: opal, light: translucent, nominal: 3 mm }",
     "",
     "# What cuts it. `left-to-cutter` writes nominal files for a cutter who compensates;",
     "# `in-file` puts the kerf into the files, once it is measured.",

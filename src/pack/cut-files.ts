@@ -21,7 +21,7 @@ import { utf8Bytes } from "./utf8.ts";
 export interface CutFilesOptions {
   readonly folder: "cut" | "card";
   readonly colours: ProcessColours;
-  /** The panel's title. */
+  /** What the files call themselves. */
   readonly title: string;
   /** Where a fault of this part is shown. */
   readonly span: Span;
@@ -59,11 +59,15 @@ const setUpFiles = (part: SheetPart, setUp: SetUp, options: CutFilesOptions): Pa
     return { files: [], inspection: [], findings };
   }
   const stem = `${options.folder}/${setUpName(part, setUp)}`;
-  const title = { colours: options.colours, title: `${options.title}: ${part.title}` };
+  const { colours, title } = options;
   const texts: readonly CutText[] = [
-    { kind: "cut-svg", path: `${stem}.svg`, text: svgCutFile(part, setUp, title) },
-    { kind: "cut-dxf", path: `${stem}.dxf`, text: dxfCutFile(part, setUp, title) },
-    { kind: "cut-dxf-r12", path: `${stem}.r12.dxf`, text: dxfR12CutFile(part, setUp, title) },
+    { kind: "cut-svg", path: `${stem}.svg`, text: svgCutFile(part, setUp, { colours, title }) },
+    { kind: "cut-dxf", path: `${stem}.dxf`, text: dxfCutFile(part, setUp, { colours, title }) },
+    {
+      kind: "cut-dxf-r12",
+      path: `${stem}.r12.dxf`,
+      text: dxfR12CutFile(part, setUp, { title }),
+    },
   ];
   const inspection = texts.flatMap((cut) => inspected(cut, part, setUp));
   return {

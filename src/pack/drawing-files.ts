@@ -3,6 +3,7 @@
 
 import { frontDrawing } from "../drawings/front-drawing.ts";
 import { sectionDrawing } from "../drawings/section-drawing.ts";
+import { paperFace } from "../drawings/words.ts";
 import { pdfDrawing } from "../export/pdf-drawing.ts";
 import { svgDrawing } from "../export/svg-drawing.ts";
 import { templatePdf } from "../export/template-pdf.ts";
@@ -14,7 +15,7 @@ import type { PanelForPack } from "./panel-pack.ts";
 import { utf8Bytes } from "./utf8.ts";
 
 export const drawingFiles = (panel: PanelForPack): readonly PackFile[] => {
-  const face = captionFace(panel);
+  const face = paperFace(panel.lettering);
   const name = safeName(panel.design.name);
   const drawings = [
     { name: `${name}-front`, drawing: frontDrawing(panel.layout, panel.findings, panel.lettering) },
@@ -46,10 +47,6 @@ export const drawingFiles = (panel: PanelForPack): readonly PackFile[] => {
     ...panel.sheetParts.flatMap((part) => templates(panel, part, face)),
   ];
 };
-
-/** Captions are set in the first filled face of the library. */
-const captionFace = ({ lettering }: PanelForPack): Face | null =>
-  [...lettering.faces.values()].find(({ kind }) => kind === "outline") ?? null;
 
 const templates = (panel: PanelForPack, part: SheetPart, face: Face): readonly PackFile[] =>
   (["FRONT", "BACK"] as const).map((side) => ({

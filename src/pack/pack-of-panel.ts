@@ -1,9 +1,12 @@
 // A panel's pack: every file with its name and bytes, in order, with the inspection of what will be cut.
 // The same panel gives the same bytes on every run. A fault among its findings means that it must not be written.
 
-import type { Span } from "../diagnostics/finding.ts";
+import { spanOf } from "../design/written.ts";
+import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
+import { processColours } from "../export/process-colours.ts";
 import type { SheetPart } from "../parts/sheet-part.ts";
 import { cardParts } from "./card-parts.ts";
+import { REFUSED_COLOUR } from "./codes.ts";
 import { colourKey } from "./colour-key.ts";
 import { cutFilesOf } from "./cut-files.ts";
 import { drawingFiles } from "./drawing-files.ts";
@@ -34,9 +37,19 @@ export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPac
   return {
     files: [...withReadme, manifestFile(manifest)],
     inspection,
-    findings: [...cut, ...card].flatMap(({ findings }) => findings),
+    findings: [...refusedColours(panel), ...[...cut, ...card].flatMap(({ findings }) => findings)],
   };
 };
+
+const refusedColours = ({ design, colours }: PanelForPack): readonly Finding[] =>
+  processColours(colours).refused.map(({ process, colour, why }) =>
+    finding(REFUSED_COLOUR, {
+      panel: design.name,
+      subjects: [process],
+      message: `process-colours, ${process}: ${colour} ${why}.`,
+      span: spanOf(design.written, "workshop"),
+    }),
+  );
 
 const papers = (panel: PanelForPack): readonly PackFile[] => {
   const byHand = handOperationsPaper(panel.sheetParts);
@@ -53,7 +66,7 @@ const partFiles = (panel: PanelForPack, part: SheetPart, folder: "cut" | "card")
   cutFilesOf(part, {
     folder,
     colours: panel.colours,
-    title: folder === "card" ? "Card test" : `Revision ${panel.design.revision}`,
+    title: folder === "card" ? `Card test: ${part.title}` : part.title,
     span: layerSpan(panel, part.layer),
   });
 

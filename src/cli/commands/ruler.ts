@@ -1,10 +1,10 @@
 // `ruler EXPECTED MEASURED`: names what went wrong when a printed or cut thing has the wrong size.
 // With a second pair, across the first, it tells a stretched page from a wrong unit.
 
-import { numberText, roundedTo } from "../../design/number-text.ts";
 import { decimal } from "../../geometry/number.ts";
 import { causesOfScale, type ScaleCause } from "../../standards/scale-errors.ts";
 import { type Command, wrongUse } from "../command.ts";
+import { lengthArgument, noLength } from "../length-argument.ts";
 import { EXIT } from "../shell.ts";
 
 export const ruler: Command = {
@@ -21,10 +21,10 @@ export const ruler: Command = {
   run: async ({ words, values, switches }, shell) => {
     if (words.length === 3) return wrongUse("The second pair lacks its measured length.");
     const written = [values.get("reading") ?? USUAL_READING, ...words];
-    const [reading = 0, ...lengths] = written.map(lengthOf);
-    const wrong = written[[reading, ...lengths].findIndex((length) => length <= 0)];
-    if (wrong !== undefined)
-      return wrongUse(`"${wrong}" is not a length; write 100, 100mm or "3 3/4 in".`);
+    const read = written.map(lengthArgument);
+    const wrong = written[read.indexOf(null)];
+    if (wrong !== undefined) return wrongUse(noLength(wrong));
+    const [reading = 0, ...lengths] = read.map((length) => length ?? 0);
     const axes = [lengths.slice(0, 2), lengths.slice(2)].flatMap(([expected, measured]) =>
       expected === undefined || measured === undefined ? [] : [axisOf(expected, measured, reading)],
     );
@@ -35,15 +35,6 @@ export const ruler: Command = {
 
 /** A steel rule read by eye: half a millimetre (common practice). */
 const USUAL_READING = "0.5";
-const NANOMETRES = 1_000_000n;
-const UNITS: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, in: 25.4, '"': 25.4 };
-
-/** In mm; 0 for what is no length. */
-const lengthOf = (written: string): number => {
-  const [, figure = "", unit = "mm"] = /^(.*?)\s*(mm|cm|m|in|")?$/.exec(written.trim()) ?? [];
-  const read = numberText(figure.trim());
-  return read.kind === "number" ? roundedTo(read.value, NANOMETRES) * (UNITS[unit] ?? 1) : 0;
-};
 
 interface Axis {
   readonly ratio: number;

@@ -1,0 +1,177 @@
+// `testpiece laser`: a piece that measures a laser on one stock; with --read, what was measured goes into the workshop.
+
+import { join, resolve } from "node:path";
+import type { LaserDesign, StockDesign, WorkshopDesign } from "../../design/workshop-design.ts";
+import { processColours } from "../../export/process-colours.ts";
+import { safeName } from "../../pack/file-name.ts";
+import { sha256 } from "../../pack/sha256.ts";
+import { packOfTestPiece } from "../../pack/test-piece-pack.ts";
+import { readLaser } from "../../parts/laser-readings.ts";
+import { laserTestPiece } from "../../parts/laser-test-piece.ts";
+import { type Command, isWrongUse, type WrongUse, wrongUse } from "../command.ts";
+import { enterReadings } from "../enter-readings.ts";
+import { readArgumentFile } from "../read-argument-file.ts";
+import type { Arguments } from "../read-arguments.ts";
+import { replaceTexts } from "../replace-texts.ts";
+import { EXIT, type ExitCode, type Shell } from "../shell.ts";
+import { hasFault } from "../show-findings.ts";
+import { writePack } from "../write-pack.ts";
+
+export const testpiece: Command = {
+  usage: "testpiece laser --stock STOCK [--workshop FILE] [--machine NAME] [--out DIR]",
+  details: [
+    "Writes a piece to cut on a laser: squares, slots and circles along both axes for the kerf, a row of",
+    "holes from 6.4 to 7.0, lettering at three heights, a patch for opacity, and a page of how to measure.",
+    "With --read the readings become the kerf of that stock, per axis, in the workshop file.",
+  ].join("\n"),
+  options: [
+    { name: "stock", value: "STOCK", help: "the sheet that is cut (`consolewright list stock`)" },
+    { name: "workshop", value: "FILE", help: "the workshop with the laser and the stock" },
+    { name: "machine", value: "NAME", help: "the laser, where there are several" },
+    { name: "out", value: "DIR", help: "where to write (out/test-piece-STOCK unless told)" },
+    {
+      name: "read",
+      value: "NAME=MM,...",
+      help: "what was measured: square-x=19.79,slot-x=3.21,...",
+    },
+    { name: "pin", value: "SIZE", help: "the smallest hole of the row that a 6.35 mm bush enters" },
+    { name: "dated", value: "DATE", help: "the day of the readings, year-month-day" },
+  ],
+  words: { least: 1, most: 1 },
+  run: async ({ words: [kind], values, switches }, shell) => {
+    if (kind !== "laser")
+      return wrongUse(`There is a test piece for a laser only, not for "${kind}".`);
+    const bench = await benchFrom(values, shell);
+    if (isWrongUse(bench)) return bench;
+    return values.has("read")
+      ? enter(bench, values, shell)
+      : writePiece(bench, { values, json: switches.has("json") }, shell);
+  },
+};
+
+interface Bench {
+  readonly file: string | null;
+  readonly text: string;
+  readonly machine: LaserDesign;
+  readonly stock: StockDesign;
+  readonly workshop: WorkshopDesign | null;
+}
+
+const benchFrom = async (values: Arguments["values"], shell: Shell): Promise<Bench | WrongUse> => {
+  const wanted = values.get("stock");
+  if (wanted === undefined) return wrongUse("Which sheet? --stock opal-acrylic-3");
+  const file = values.get("workshop") ?? null;
+  const read = file === null ? { text: "" } : readArgumentFile(file, shell);
+  if (isWrongUse(read)) return read;
+  const workshop = file === null ? null : await workshopOf(file, read.text);
+  if (file !== null && workshop === null)
+    return wrongUse(
+      `${file} is not a workshop file that can be read: consolewright check tells why.`,
+    );
+  const { catalogue } = await shell.library();
+  const stock = workshop?.stock[wanted] ?? catalogue.stock.get(wanted);
+  if (stock === undefined)
+    return wrongUse(`There is no stock "${wanted}": consolewright list stock shows what there is.`);
+  const machines =
+    workshop === null ? [...catalogue.machines.values()] : Object.values(workshop.machines);
+  const machine = laserOf(machines.filter(isLaser), values.get("machine"));
+  return isWrongUse(machine) ? machine : { file, text: read.text, machine, stock, workshop };
+};
+
+const workshopOf = async (file: string, text: string): Promise<WorkshopDesign | null> => {
+  const { readDesign } = await import("../../design/read-design.ts");
+  const { design } = readDesign(file, text);
+  return design?.kind === "workshop" ? design : null;
+};
+
+const isLaser = (machine: { readonly kind: string }): machine is LaserDesign =>
+  machine.kind === "co2-laser" || machine.kind === "diode-laser";
+
+const laserOf = (
+  lasers: readonly LaserDesign[],
+  wanted: string | undefined,
+): LaserDesign | WrongUse => {
+  const names = lasers.map(({ id }) => id).join(", ");
+  const [only] = lasers;
+  if (wanted === undefined && only !== undefined && lasers.length === 1) return only;
+  if (wanted === undefined) return wrongUse(`Which laser? --machine, one of: ${names || "none"}.`);
+  const found = lasers.find(({ id }) => id === wanted);
+  return found ?? wrongUse(`There is no laser "${wanted}"; there is: ${names || "none"}.`);
+};
+
+const writePiece = async (
+  bench: Bench,
+  asked: { readonly values: Arguments["values"]; readonly json: boolean },
+  shell: Shell,
+): Promise<ExitCode | WrongUse> => {
+  const { lettering } = await shell.library();
+  const part = laserTestPiece(bench.machine, bench.stock, lettering);
+  const pack = packOfTestPiece(part, processColours(bench.workshop?.processColours ?? {}).colours);
+  const name = asked.values.get("out") ?? join("out", safeName(part.id));
+  if (hasFault(pack.findings)) {
+    for (const { message } of pack.findings) shell.stderr(`fault: ${message}\n`);
+    return EXIT.faults;
+  }
+  const result = writePack(resolve(shell.cwd, name), pack.files, shell.disk);
+  if (result.kind === "refused") {
+    shell.stderr(`${result.why}\n`);
+    return EXIT.faults;
+  }
+  const files = pack.files.map(({ path, kind, bytes }) => ({
+    path,
+    kind,
+    part: part.id,
+    bytes: bytes.length,
+    sha256: sha256(bytes),
+  }));
+  shell.stdout(
+    asked.json
+      ? `${JSON.stringify({ files, findings: [], inspection: pack.inspection })}\n`
+      : `${files.length} files in ${name}; begin with measure.md\n`,
+  );
+  return EXIT.fine;
+};
+
+const enter = (bench: Bench, values: Arguments["values"], shell: Shell): ExitCode | WrongUse => {
+  const dated = values.get("dated");
+  if (bench.file === null) return wrongUse("Readings need --workshop FILE to go into.");
+  if (dated === undefined || !/^\d{4}-\d{2}-\d{2}$/.test(dated))
+    return wrongUse("Readings need their day: --dated 2026-01-31");
+  const written = readingsFrom(values.get("read") ?? "");
+  if (isWrongUse(written)) return written;
+  const pin = values.get("pin");
+  const read = readLaser(written.measured, pin === undefined ? null : Number(pin));
+  if (read.kind === "refused") return wrongUse(read.why.join("\n"));
+  const { machine, stock, file, text } = bench;
+  const entered = { machine: machine.id, stock: stock.id, readings: read.readings, dated };
+  const made = enterReadings(file, text, entered);
+  if (made.kind === "refused") return wrongUse(`${file}: ${made.why}.`);
+  const change = { place: resolve(shell.cwd, file), before: text, after: made.text };
+  const trouble = replaceTexts([change], shell.disk);
+  if (trouble !== null) {
+    shell.stderr(`${file} was not written: ${trouble}.\n`);
+    return EXIT.faults;
+  }
+  const [x, y] = read.readings.kerf;
+  shell.stdout(
+    `${file}: kerf of ${stock.id} is ${x} mm across x, ${y} mm across y, hole allowance ${read.readings.holeAllowance} mm\n`,
+  );
+  if (machine.kerf === "left-to-cutter")
+    shell.stderr(
+      `${machine.id} leaves the kerf to the cutter; write kerf: in-file to have it in your files.\n`,
+    );
+  return EXIT.fine;
+};
+
+const readingsFrom = (
+  written: string,
+): { readonly measured: Readonly<Record<string, number>> } | WrongUse => {
+  const pairs = written
+    .split(",")
+    .map((pair) => /^\s*([a-z-]+)\s*=\s*(\d+(?:\.\d+)?)\s*$/.exec(pair));
+  if (pairs.some((pair) => pair === null))
+    return wrongUse(`"${written}" can't be read; write square-x=19.79,slot-x=3.21 and so on.`);
+  return {
+    measured: Object.fromEntries(pairs.map((pair) => [pair?.[1] ?? "", Number(pair?.[2])])),
+  };
+};
