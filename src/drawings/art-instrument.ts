@@ -38,7 +38,7 @@ const dialArt = (scene: Scene, glass: Contour): readonly ArtPiece[] => {
     area("dial", glass),
     area("pointer", ...ticks),
     area(
-      "lit",
+      "needle",
       bar(along(pivot, needle, -reach * 0.15), along(pivot, needle, radius * 0.8), reach * 0.05),
     ),
     area("metal-dark", disc(pivot, reach * 0.09)),
@@ -51,7 +51,7 @@ export const servoArt = (scene: Scene): readonly ArtPiece[] => {
   const hub = scene.component.part.shaft;
   const radius = hub === null ? 2 : hub.diameter / 2;
   return [
-    ...(needle === null ? [] : [area("lit", needle.footprint)]),
+    ...(needle === null ? [] : [area("needle", needle.footprint)]),
     area("knob-top", disc(scene.component.at, radius)),
     area("metal-dark", disc(scene.component.at, Math.min(radius, reachOfNeedle(scene)) * 0.5)),
   ];

@@ -14,6 +14,9 @@ const GRIPS = 24;
 /** Widest and narrowest that a pointer line is painted. */
 const POINTER_SHARE = 0.11;
 
+/** Light falls from the upper left. */
+const LIGHT = { x: -0.6, y: 0.8 };
+
 export const knobArt = (scene: Scene): readonly ArtPiece[] => {
   const knob = scene.body("knob");
   if (knob === null) return shaftArt(scene);
@@ -37,6 +40,8 @@ const roundKnob = (scene: Scene, radius: number): readonly ArtPiece[] => {
     area("knob", disc(centre, body)),
     area("knob-rim", ...grips),
     area("knob-top", disc(centre, radius * TOP_SHARE)),
+    area("knob-shine", disc(along(centre, LIGHT, radius * 0.1), radius * 0.48)),
+    area("knob-top", disc(along(centre, LIGHT, radius * -0.02), radius * 0.46)),
     area(
       "pointer",
       bar(along(centre, toward, radius * 0.3), along(centre, toward, radius * 0.96), width),

@@ -20,7 +20,7 @@ export const pressedArt = (scene: Scene): readonly ArtPiece[] => {
     case "keypad":
       return [...frame, ...keypadArt(shape, component.part.title)];
     case "fuse-holder":
-      return [...frame, area("knob", shape), area("knob-rim", slotAcross(scene, shape))];
+      return [...frame, area("knob", shape), area("knob-top", slotAcross(scene, shape))];
     case "key-switch":
       return [...frame, area("metal-light", shape), area("well", slotAcross(scene, shape))];
     default:

@@ -45,6 +45,7 @@ type PaperInk =
 type PictureInk =
   | "backdrop"
   | "shadow"
+  | "shade-light"
   | "face-black"
   | "face-grey"
   | "face-white"
@@ -58,6 +59,7 @@ type PictureInk =
   | "well"
   | "knob-rim"
   | "knob-top"
+  | "knob-shine"
   | "pointer"
   | "metal-dark"
   | "metal-light"

@@ -4,7 +4,12 @@
 import type { Extent } from "../geometry/extent.ts";
 import { extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
-import type { PanelLayout, PlacedComponent, PlacedMarking } from "../layout/panel-layout.ts";
+import type {
+  PanelLayout,
+  PlacedBody,
+  PlacedComponent,
+  PlacedMarking,
+} from "../layout/panel-layout.ts";
 import { componentArt } from "./art.ts";
 import type { DrawingItem, Ink } from "./drawing.ts";
 import { areas, outlined, stroked, THIN } from "./items.ts";
@@ -44,9 +49,29 @@ const markingItems = (marking: PlacedMarking, ink: Ink): readonly DrawingItem[] 
   ...marking.strokes.map(({ path, width }) => stroked([path], { ink, width })),
 ];
 
+const FRONT_ROLES: readonly PlacedBody["role"][] = [
+  "flange",
+  "nut",
+  "washer",
+  "button",
+  "lens",
+  "cap",
+  "knob",
+  "guard",
+  "needle",
+];
+
 /** What is seen of a component from the front. */
-export const seenExtent = (component: PlacedComponent): Extent => {
-  const contours = [...component.face, ...(component.grasp === null ? [] : [component.grasp])];
+export const seenExtent = (component: PlacedComponent, layout: PanelLayout): Extent => {
+  const openings = layout.layers[0]?.cutOuts.filter(({ owner }) => owner === component.id) ?? [];
+  const bodies = component.bodies.filter(
+    ({ role, high }) => FRONT_ROLES.includes(role) && high > 0,
+  );
+  const contours = [
+    ...component.face,
+    ...bodies.map(({ footprint }) => footprint),
+    ...openings.map(({ contour }) => contour),
+  ];
   const { x, y } = component.at;
   return contours.map(contourExtent).reduce(joinedExtent, extent(x, y, x, y));
 };

@@ -17,7 +17,7 @@ import type { Lettering } from "../lettering/lettering.ts";
 import type { Drawing, DrawingItem } from "./drawing.ts";
 import { faceItems, seenExtent } from "./face-view.ts";
 import { frontHoles } from "./front-holes.ts";
-import { filled, HAIR, MEDIUM, outlined, segment, stroked } from "./items.ts";
+import { filled, HAIR, MEDIUM, outlined, segment, stroked, THIN } from "./items.ts";
 import { type Dimension, dimension, PLACES } from "./measure-line.ts";
 import { type Ordinate, type OrdinatePlace, type OrdinateRun, ordinateRun } from "./ordinates.ts";
 import { sectionMarks } from "./section-marks.ts";
@@ -39,7 +39,7 @@ export interface FrontSheet {
 /** Between panel and the lines round it: the section's letters stand there. */
 const MARK_BAND = 6;
 const BAND_GAP = 3;
-const MARGIN = 4;
+const MARGIN = 2;
 
 export const frontDrawing = (
   layout: PanelLayout,
@@ -94,9 +94,15 @@ const panelItems = (layout: PanelLayout): readonly DrawingItem[] => {
     segment(at.x - CROSS, at.y, at.x + CROSS, at.y),
     segment(at.x, at.y - CROSS, at.x, at.y + CROSS),
   ]);
+  const behind = layout.layers.slice(1).filter(({ kind }) => kind === "sheet");
+  const face = layout.layers[0]?.outline ?? layout.outline;
   return [
-    filled([layout.outline], "paper"),
-    outlined([layout.outline], { ink: "line", width: MEDIUM }),
+    outlined(
+      behind.map(({ outline }) => outline),
+      { ink: "line", width: THIN },
+    ),
+    filled([face], "paper"),
+    outlined([face], { ink: "line", width: MEDIUM }),
     ...frontHoles(layout),
     ...faceItems(layout, "paper", "legend"),
     stroked(crosses, { ink: "dimension", width: HAIR }),
@@ -151,7 +157,7 @@ const overallSizes = (
 ): { readonly width: Dimension; readonly height: Dimension } => {
   const nominal = layout.nominal;
   const above = runs.top.box.maxY + BAND_GAP;
-  const beside = runs.right.box.maxX + BAND_GAP + 2;
+  const beside = runs.right.box.maxX + BAND_GAP + 1;
   return {
     width: dimension(
       face,
@@ -182,7 +188,7 @@ const tagsOf = (face: Face | null, layout: PanelLayout, panel: Extent): readonly
     layout.components.map((component) => ({
       id: component.id,
       at: component.at,
-      seen: seenExtent(component),
+      seen: seenExtent(component, layout),
       marks: [
         ...(isMeasured(component) ? ["M"] : []),
         ...(component.common.fitted === "later" ? ["LATER"] : []),

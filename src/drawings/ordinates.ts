@@ -41,9 +41,9 @@ export interface OrdinateEdge {
 const LABEL_HEIGHT = 1.9;
 const PITCH = LABEL_HEIGHT * 1.45;
 /** Out from the edge, along the bend, out again to the label. */
-const STRAIGHT = 2;
-const BEND = 5;
-const TAIL = 1.2;
+const STRAIGHT = 1.5;
+const BEND = 4;
+const TAIL = 0.8;
 const GAP = 0.7;
 
 export const ordinateRun = (

@@ -2,13 +2,19 @@
 // `sectionSheet` also gives each component's silhouette, so that its depth can be held against the layout's facts.
 
 import type { Finding } from "../diagnostics/finding.ts";
-import { type Extent, extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
+import {
+  type Extent,
+  extent,
+  extentCentre,
+  grownExtent,
+  joinedExtent,
+} from "../geometry/extent.ts";
 import type { PanelLayout } from "../layout/panel-layout.ts";
 import type { Face } from "../lettering/face.ts";
 import type { Lettering } from "../lettering/lettering.ts";
 import { type DepthRow, depthColumns, depthRows } from "./depth-table.ts";
 import type { Drawing } from "./drawing.ts";
-import { sectionPlanes } from "./section-planes.ts";
+import { type SectionPlane, sectionPlanes } from "./section-planes.ts";
 import { type SectionView, sectionView } from "./section-view.ts";
 import { sheetFoot } from "./sheet-foot.ts";
 import { laterNotes, measuredNotes } from "./sheet-notes.ts";
@@ -62,16 +68,20 @@ export const sectionSheet = (
 
 const STEPPED =
   "Each section is stepped through the axes of its components, seen from the right; the operator is on the left. Broken lines: room for plugs and cables.";
-const RAIL_NOTE = "The rail is drawn as far as its strip on the panel; its depth is its own.";
+const RAIL_NOTE =
+  "Broken outline behind the last sheet: the rail, along its strip of the panel; its depth is the console's.";
 
-/** Side by side; a panel without components has one view through its middle. */
+/** Side by side; a panel without components has one view. The last, where nothing follows, shows the depth there is. */
 const viewsOf = (face: Face | null, layout: PanelLayout): readonly SectionView[] => {
-  const planes = sectionPlanes(layout);
-  const middle = { name: "A", x: layout.nominal.maxX, components: [] };
+  const found = sectionPlanes(layout);
+  const bare: SectionPlane = { name: "A", x: extentCentre(layout.nominal).x, components: [] };
+  const planes = found.length === 0 ? [bare] : found;
   const views: SectionView[] = [];
-  for (const plane of planes.length === 0 ? [middle] : planes) {
-    const left = views.length === 0 ? 0 : views.at(-1)!.box.maxX + VIEW_GAP;
-    views.push(sectionView(face, layout, { plane, left }));
+  for (const [index, plane] of planes.entries()) {
+    const last = views.at(-1);
+    const left = last === undefined ? 0 : last.box.maxX + VIEW_GAP;
+    const room = index === planes.length - 1 ? layout.design.depth : null;
+    views.push(sectionView(face, layout, { plane, left, room }));
   }
   return views;
 };

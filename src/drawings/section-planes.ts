@@ -1,6 +1,8 @@
 // Where a panel is cut for its section: columns of components that stand together, at most four, each with its letter.
 // The front drawing marks the same planes that the section drawing shows.
 
+import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import type { PanelLayout, PlacedComponent } from "../layout/panel-layout.ts";
 
@@ -14,30 +16,51 @@ export interface SectionPlane {
 
 const NAMES = ["A", "B", "C", "D"];
 
-/** Centres closer than this are one column: a third of the usual pitch of 19 mm between toggles. */
-const COLUMN_GAP = 6;
-
 export const sectionPlanes = (layout: PanelLayout): readonly SectionPlane[] => {
   const sorted = layout.components.toSorted((a, b) => a.at.x - b.at.x || b.at.y - a.at.y);
-  return columnsOf(sorted).map((components, index) => ({
+  return atMostNamed(columnsOf(sorted)).map((components, index) => ({
     name: NAMES[index] ?? "",
     x: commonest(components),
     components: components.toSorted((a, b) => b.at.y - a.at.y || a.at.x - b.at.x),
   }));
 };
 
-/** Split at every gap that makes a column, widest first, until there are as many sections as letters. */
-const columnsOf = (sorted: readonly PlacedComponent[]): readonly (readonly PlacedComponent[])[] => {
-  const gaps = sorted
-    .slice(1)
-    .map((component, index) => ({ before: index + 1, gap: component.at.x - sorted[index]!.at.x }))
-    .filter(({ gap }) => gap >= COLUMN_GAP)
-    .toSorted((a, b) => b.gap - a.gap || a.before - b.before)
-    .slice(0, NAMES.length - 1);
-  const starts = [0, ...gaps.map(({ before }) => before).toSorted((a, b) => a - b)];
-  return starts
-    .map((start, index) => sorted.slice(start, starts[index + 1] ?? sorted.length))
-    .filter((column) => column.length > 0);
+type Column = readonly PlacedComponent[];
+
+/** From the left: a component joins the column before it unless it would hide, or be hidden by, another part. */
+const columnsOf = (sorted: Column): readonly Column[] => {
+  const columns: PlacedComponent[][] = [];
+  for (const component of sorted) {
+    const last = columns.at(-1);
+    const isClear = last?.every((other) => !isHiding(component, other)) ?? false;
+    if (last !== undefined && isClear) last.push(component);
+    else columns.push([component]);
+  }
+  return columns;
+};
+
+/** Equal parts at one height look alike from the side: nothing is lost. */
+const isHiding = (a: PlacedComponent, b: PlacedComponent): boolean => {
+  if (a.part.id === b.part.id && a.at.y === b.at.y) return false;
+  const one = sideReach(a);
+  const other = sideReach(b);
+  return one.minY < other.maxY && other.minY < one.maxY;
+};
+
+const sideReach = ({ bodies, at }: PlacedComponent): Extent =>
+  bodies
+    .map(({ footprint }) => contourExtent(footprint))
+    .reduce(joinedExtent, extent(at.x, at.y, at.x, at.y));
+
+/** Where there are more columns than letters, neighbours that lie nearest to each other share a view. */
+const atMostNamed = (columns: readonly Column[]): readonly Column[] => {
+  const kept = [...columns];
+  while (kept.length > NAMES.length) {
+    const steps = kept.slice(1).map((column, index) => commonest(column) - commonest(kept[index]!));
+    const nearest = steps.indexOf(Math.min(...steps));
+    kept.splice(nearest, 2, [...kept[nearest]!, ...kept[nearest + 1]!]);
+  }
+  return kept;
 };
 
 /** The x that most of them stand on; the leftmost of equals. */

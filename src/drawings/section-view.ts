@@ -8,14 +8,14 @@ import { rectangle } from "../geometry/shapes.ts";
 import type { PanelLayout, PlacedComponent } from "../layout/panel-layout.ts";
 import type { Face } from "../lettering/face.ts";
 import type { DrawingItem } from "./drawing.ts";
-import { filled, HAIR, outlined, segment, stroked } from "./items.ts";
+import { HAIR, outlined, segment, stroked, THIN } from "./items.ts";
 import { rangeWords } from "./layer-words.ts";
 import { type Dimension, dimension } from "./measure-line.ts";
 import { bodyBox, bodyItems, ROLE_ORDER } from "./section-body.ts";
 import { layerItems } from "./section-layers.ts";
 import type { SectionPlane } from "./section-planes.ts";
 import { spread } from "./spread.ts";
-import { words } from "./words.ts";
+import { type Words, words } from "./words.ts";
 
 export interface SectionView {
   readonly name: string;
@@ -32,6 +32,8 @@ export interface Silhouette {
   /** In front of and behind the panel's front. */
   readonly proud: number;
   readonly depth: number;
+  /** y of its axis. */
+  readonly axis: number;
   readonly box: Extent;
 }
 
@@ -39,6 +41,8 @@ interface Place {
   readonly plane: SectionPlane;
   /** Where the view begins on the sheet. */
   readonly left: number;
+  /** The depth that there is, where this view shows it. */
+  readonly room: number | null;
 }
 
 /** Room at the left of the foremost body, and from the panel's edge to the first line of dimensions. */
@@ -49,7 +53,7 @@ const LINE_PITCH = 5.5;
 export const sectionView = (
   face: Face | null,
   layout: PanelLayout,
-  { plane, left }: Place,
+  { plane, left, room }: Place,
 ): SectionView => {
   const panel = contourExtent(layout.outline);
   const front = Math.max(
@@ -59,29 +63,34 @@ export const sectionView = (
   const zero = left + SIDE + front;
   const silhouettes = plane.components.map((component) => silhouetteOf(component, zero));
   const whole = { low: panel.minY, high: panel.maxY };
-  const dimensions = depthDimensions(face, layout, { plane, zero, foot: panel.minY, silhouettes });
+  const dimensions = depthDimensions(face, layout, {
+    plane,
+    zero,
+    room,
+    foot: panel.minY,
+    silhouettes,
+  });
   const thicknesses = thicknessLabels(face, layout, { zero, top: panel.maxY });
   const names = nameItems(face, plane, { zero, left, top: thicknesses.box.maxY });
   const body = silhouettes
     .map(({ box }) => box)
     .reduce(joinedExtent, extent(left, whole.low, zero, whole.high));
-  const box = [...dimensions.map((each) => each.box), thicknesses.box, names.box].reduce(
-    joinedExtent,
-    body,
-  );
+  const labels = componentNames(face, silhouettes);
+  const around = [...dimensions, ...labels, thicknesses, names].map((each) => each.box);
+  const box = around.reduce(joinedExtent, body);
   return {
     name: plane.name,
     zero,
     silhouettes,
     dimensions,
     items: [
-      ...railItems(layout, zero),
       ...layerItems(layout, plane, { zero, whole }),
+      ...railItems(layout, zero),
       ...plane.components.flatMap((component) => componentItems(component, zero)),
       ...dimensions.flatMap(({ items }) => items),
       ...thicknesses.items,
       ...names.items,
-      ...componentNames(face, silhouettes),
+      ...labels.flatMap(({ items }) => items),
     ],
     box,
   };
@@ -92,7 +101,7 @@ const silhouetteOf = (component: PlacedComponent, zero: number): Silhouette => {
   const box = component.bodies
     .map((body) => bodyBox(body, zero))
     .reduce(joinedExtent, extent(x, y, x, y));
-  return { id: component.id, proud: zero - box.minX, depth: box.maxX - zero, box };
+  return { id: component.id, proud: zero - box.minX, depth: box.maxX - zero, axis: y, box };
 };
 
 const componentItems = (component: PlacedComponent, zero: number): readonly DrawingItem[] => {
@@ -111,7 +120,7 @@ const componentItems = (component: PlacedComponent, zero: number): readonly Draw
   ];
 };
 
-/** A rail is seen behind the stack's last sheet; how deep it goes is the console's. */
+/** A rail lies behind the last sheet, hidden by what stands between the rails; how deep it goes is the console's. */
 const RAIL_DEPTH = 10;
 
 const railItems = (layout: PanelLayout, zero: number): readonly DrawingItem[] => {
@@ -120,7 +129,7 @@ const railItems = (layout: PanelLayout, zero: number): readonly DrawingItem[] =>
   if (rail === undefined || last === undefined) return [];
   const from = zero - last.rear;
   const shape = rectangle(extent(from, rail.minY, from + RAIL_DEPTH, rail.maxY));
-  return [filled([shape], "rail"), outlined([shape], { ink: "faint", width: HAIR, dashed: true })];
+  return [outlined([shape], { ink: "line", width: THIN, dashed: true })];
 };
 
 const depthDimensions = (
@@ -129,6 +138,7 @@ const depthDimensions = (
   at: {
     readonly plane: SectionPlane;
     readonly zero: number;
+    readonly room: number | null;
     readonly foot: number;
     readonly silhouettes: readonly Silhouette[];
   },
@@ -146,9 +156,7 @@ const depthDimensions = (
       before: `${each.id} `,
       after: each.words,
     })),
-    ...(layout.design.depth === null
-      ? []
-      : [{ from: 0, to: layout.design.depth, before: "room ", after: "" }]),
+    ...(at.room === null ? [] : [{ from: 0, to: at.room, before: "depth there is ", after: "" }]),
   ];
   const front = furthest(at.silhouettes, "proud", at.plane).map((each) =>
     dimension(
@@ -231,16 +239,31 @@ const nameItems = (
     ink: "line",
   });
 
-/** Beside the axis, behind the rearmost body. */
+const NAME_HEIGHT = 1.6;
+
+/** Behind the rearmost body, a line's pitch apart; components that hide each other share a line. */
 const componentNames = (
   face: Face | null,
   silhouettes: readonly Silhouette[],
-): readonly DrawingItem[] =>
-  silhouettes.flatMap(
-    ({ id, box }) =>
-      words(face, id, point(box.maxX + 2.6, (box.minY + box.maxY) / 2 - 0.8), {
-        capHeight: 1.6,
-        align: "start",
-        ink: "dimension",
-      }).items,
+): readonly Words[] => {
+  const levels = new Map<number, Silhouette[]>();
+  for (const each of silhouettes.toSorted((a, b) => a.axis - b.axis)) {
+    const level = levels.get(each.axis);
+    if (level === undefined) levels.set(each.axis, [each]);
+    else level.push(each);
+  }
+  const lines = [...levels];
+  const places = spread(
+    lines.map(([axis]) => axis),
+    NAME_HEIGHT * 1.4,
   );
+  return lines.map(([, hidden], index) => {
+    const x = Math.max(...hidden.map(({ box }) => box.maxX)) + 2.6;
+    const names = hidden.map(({ id }) => id).join(", ");
+    return words(face, names, point(x, places[index]! - NAME_HEIGHT / 2), {
+      capHeight: NAME_HEIGHT,
+      align: "start",
+      ink: "dimension",
+    });
+  });
+};

@@ -8,8 +8,9 @@ import { holdBlock } from "./sheet-notes.ts";
 import { type Block, type Column, type Hang, noteBlock, tableBlock } from "./text-blocks.ts";
 import { type SheetName, titleBlock } from "./title-block.ts";
 
-/** Narrower feet would wrap every line of the title block. */
+/** Narrower feet would wrap every line of the title block; wider ones are hard to read. */
 const LEAST_WIDTH = 160;
+const MOST_WIDTH = 200;
 const GAP = 4;
 
 export interface FootParts {
@@ -25,7 +26,7 @@ export interface FootParts {
 }
 
 export const sheetFoot = (face: Face | null, layout: PanelLayout, parts: FootParts): Block => {
-  const width = Math.max(LEAST_WIDTH, extentWidth(parts.above));
+  const width = Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, extentWidth(parts.above)));
   const blocks: Block[] = [];
   const add = (make: (hang: Hang) => Block | null): void => {
     const top = (blocks.at(-1)?.box.minY ?? parts.above.minY) - GAP;

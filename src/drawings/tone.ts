@@ -14,6 +14,7 @@ export type Tone =
   | "knob"
   | "knob-rim"
   | "knob-top"
+  | "knob-shine"
   | "pointer"
   | "lens-red"
   | "lens-amber"
@@ -24,6 +25,7 @@ export type Tone =
   | "lit"
   | "unlit"
   | "dial"
+  | "needle"
   | "guard"
   | "guard-rib"
   | "key";
@@ -47,6 +49,7 @@ const INKS: Readonly<Record<Tone, Readonly<Record<Style, Ink | null>>>> = {
   knob: { picture: "well", paper: "paper" },
   "knob-rim": { picture: "knob-rim", paper: "metal" },
   "knob-top": { picture: "knob-top", paper: "paper" },
+  "knob-shine": { picture: "knob-shine", paper: null },
   pointer: { picture: "pointer", paper: "line" },
   "lens-red": { picture: "lens-red", paper: "lens-red" },
   "lens-amber": { picture: "lens-amber", paper: "lens-amber" },
@@ -57,13 +60,14 @@ const INKS: Readonly<Record<Tone, Readonly<Record<Style, Ink | null>>>> = {
   lit: { picture: "segment-lit", paper: "dimension" },
   unlit: { picture: "segment-off", paper: "faint" },
   dial: { picture: "dial-face", paper: "paper" },
+  needle: { picture: "segment-lit", paper: null },
   guard: { picture: "guard", paper: "paper" },
   "guard-rib": { picture: "guard-rib", paper: "faint" },
   key: { picture: "key-top", paper: "paper" },
 };
 
 /** Tones that are marks, not things: no outline of their own on paper. */
-const MARKS: readonly Tone[] = ["pointer", "shine", "lit", "unlit"];
+const MARKS: readonly Tone[] = ["pointer", "shine", "knob-shine", "lit", "unlit"];
 
 export const artItems = (
   pieces: readonly ArtPiece[],

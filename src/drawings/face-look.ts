@@ -1,0 +1,55 @@
+// What colour the finished face is, and its legends: from the coats of the finish, or from the sheet itself. Colours are
+// named in the design's own words; a word that is not known here is shown as grey.
+
+import type { LayerLayout } from "../layout/panel-layout.ts";
+import type { Ink } from "./drawing.ts";
+
+export interface FaceLook {
+  readonly face: Ink;
+  readonly legend: Ink;
+  /** What things standing on it cast. */
+  readonly shade: Ink;
+}
+
+const FACES: readonly { readonly word: RegExp; readonly ink: Ink }[] = [
+  { word: /black|anthracite/i, ink: "face-black" },
+  { word: /white|cream|ivory/i, ink: "face-white" },
+  { word: /alumin|silver|bare|natural/i, ink: "face-aluminium" },
+  { word: /opal|milk|frosted|clear/i, ink: "face-opal" },
+  { word: /green/i, ink: "face-green" },
+  { word: /blue/i, ink: "face-blue" },
+];
+
+const LIGHT: readonly Ink[] = ["face-white", "face-opal", "face-aluminium"];
+
+export const faceLook = (front: LayerLayout | undefined): FaceLook => {
+  const face = faceInk(outsideColour(front));
+  const isLight = LIGHT.includes(face);
+  return {
+    face,
+    legend: legendInk(front, isLight),
+    shade: isLight ? "shade-light" : "well",
+  };
+};
+
+/** The last coat is what is seen; filled engraving leaves the sheet's own colour; laminate names its cap first. */
+const outsideColour = (front: LayerLayout | undefined): string => {
+  const finish = front?.finish ?? null;
+  const sheet = front?.stock?.colour ?? "";
+  if (finish === null || finish.order === "engrave-fill") return sheet;
+  return finish.coats.at(-1) ?? sheet;
+};
+
+const faceInk = (colour: string): Ink => {
+  const found = FACES.map(({ word, ink }) => ({ at: colour.search(word), ink }))
+    .filter(({ at }) => at >= 0)
+    .toSorted((a, b) => a.at - b.at);
+  return found[0]?.ink ?? "face-grey";
+};
+
+/** Engraved through opaque paint on a sheet that passes light, a legend glows; else it is filled or plain. */
+const legendInk = (front: LayerLayout | undefined, isLight: boolean): Ink => {
+  const isLit = front?.stock?.light !== "opaque" && front?.finish?.order !== "engrave-fill";
+  if (isLight) return "legend";
+  return isLit ? "legend-lit" : "legend-filled";
+};
