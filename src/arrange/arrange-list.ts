@@ -31,6 +31,8 @@ export interface ArrangeOptions {
   readonly mount: string;
   /** For mounts that leave the width open. */
   readonly width: Mm | null;
+  /** `plain`: one engraved sheet. `lit`: a painted opal face on an aluminium backing, with fixings. */
+  readonly stack: "plain" | "lit";
   /** Path of the workshop file as it is to stand in the text, and what it says. */
   readonly workshopPath: string | null;
   readonly workshop: WorkshopDesign | null;
@@ -188,7 +190,7 @@ const USUAL_WIDTH = 200;
 const roomFor = (scene: Scene, extra: number): Parameters<typeof composed>[1] => {
   const spacing: Spacing = { solid: 3 + extra, words: scene.style.height };
   const panelWidth = scene.mount.width ?? scene.width ?? USUAL_WIDTH;
-  const fixings = isLayered(scene.mount) ? FIXING_STRIP : 4;
+  const fixings = scene.stack === "lit" ? FIXING_STRIP : 4;
   const border = BORDER_GAP + scene.style.height / 2 + 1;
   return {
     panelWidth,
@@ -199,15 +201,12 @@ const roomFor = (scene: Scene, extra: number): Parameters<typeof composed>[1] =>
   };
 };
 
-/** Rails carry a lit stack; racks, boxes and corners a single sheet. */
-const isLayered = (mount: Mount): boolean => mount.holes.kind === "columns";
-
 const STACKS = {
   lit: [
     "{ layer: face, sheet: opal-acrylic-3, finish: paint-and-engrave }",
     "{ layer: backing, sheet: aluminium-2 }",
   ],
-  plain: ["{ layer: face, sheet: laminate-1-6 }"],
+  plain: ["{ layer: face, sheet: aluminium-2, finish: paint-filled }"],
 } as const;
 
 const headFor = (scene: Scene, composition: Composition): PanelHead | null => {
@@ -221,8 +220,8 @@ const headFor = (scene: Scene, composition: Composition): PanelHead | null => {
     workshop: scene.workshopPath,
     ...sizes,
     viewingDistance: VIEWING_DISTANCE,
-    stack: isLayered(mount) ? STACKS.lit : STACKS.plain,
-    fixings: isLayered(mount) ? "{ screws: m3, dowels: 3 mm }" : null,
+    stack: STACKS[scene.stack],
+    fixings: scene.stack === "lit" ? "{ screws: m3, dowels: 3 mm }" : null,
     font: FONT,
   };
 };
