@@ -139,11 +139,13 @@ interface Placed {
 
 const ZERO: Placed = { id: "zero", at: { x: 0, y: 0 } };
 
-const windowCentres = ({ layers }: PanelLayout): readonly Placed[] => {
+/** Of windows that stand alone; a display's window shares its component's axis. */
+const windowCentres = ({ layers, components }: PanelLayout): readonly Placed[] => {
+  const own = new Set(components.map(({ id }) => id));
   const windows = layers.flatMap(({ cutOuts }) =>
     cutOuts.filter(({ purpose }) => purpose === "window"),
   );
-  const owners = [...new Set(windows.map(({ owner }) => owner))];
+  const owners = [...new Set(windows.map(({ owner }) => owner))].filter((id) => !own.has(id));
   return owners.flatMap((owner) => {
     const first = windows.find((window) => window.owner === owner);
     return first === undefined ? [] : [{ id: owner, at: first.centre }];

@@ -91,14 +91,21 @@ const HEAD_SHARE = 0.86;
 /** Head over thread: ISO 7045 pan heads are 1.9 to 2 times as wide. */
 const SCREW_HEAD = 1.9;
 
-const mountHeads = ({ mount, mountHoles, layers }: PanelLayout): readonly DrawingItem[] => {
+const mountHeads = (layout: PanelLayout): readonly DrawingItem[] => {
+  const { mount, mountHoles, layers, outline } = layout;
   const holes = layers.flatMap(({ cutOuts }) =>
     cutOuts.filter(({ purpose }) => purpose === "mount"),
   );
   const least = Math.min(...holes.map(({ contour }) => leastSide(contour)));
   const radius = (Math.max(mount.headClearance, least) / 2) * HEAD_SHARE;
-  return mountHoles.flatMap(({ at }) => headItems(at, radius));
+  return mountHoles.flatMap(({ at }) =>
+    headItems(at, Math.min(radius, edgeDistance(at, contourExtent(outline)) - EDGE)),
+  );
 };
+
+/** A head stays on its panel. */
+const edgeDistance = (at: Point, box: Extent): number =>
+  Math.min(at.x - box.minX, box.maxX - at.x, at.y - box.minY, box.maxY - at.y);
 
 const fixingHeads = ({ fixings, layers }: PanelLayout): readonly DrawingItem[] =>
   fixings.flatMap(({ id, kind, at, diameter }) => {

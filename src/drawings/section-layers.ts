@@ -4,6 +4,7 @@
 import { type Extent, extent } from "../geometry/extent.ts";
 import { rectangle } from "../geometry/shapes.ts";
 import type { LayerLayout, PanelLayout } from "../layout/panel-layout.ts";
+import { paintedFaces } from "../layout/stack.ts";
 import type { DrawingItem, Ink } from "./drawing.ts";
 import { type Hatch, hatchLines } from "./hatch.ts";
 import { filled, HAIR, outlined, stroked, THIN } from "./items.ts";
@@ -31,11 +32,7 @@ const solidItems = (
   if (layer.kind === "tray")
     return [outlined(boxes.map(rectangle), { ink: "printed", width: THIN, dashed: true })];
   const look = lookOf(layer);
-  const coat = layer.finish === null ? 0 : layer.paint.nominal;
-  const coats =
-    coat === 0
-      ? []
-      : [...between(layer.front, layer.front - coat), ...between(layer.rear + coat, layer.rear)];
+  const coats = coatsOf(layer).flatMap(({ front, rear }) => between(front, rear));
   return [
     filled(boxes.map(rectangle), look.ink),
     stroked(
@@ -45,6 +42,17 @@ const solidItems = (
     ...(coats.length === 0 ? [] : [filled(coats.map(rectangle), "line")]),
     outlined(boxes.map(rectangle), { ink: "line", width: THIN }),
   ];
+};
+
+/** On its front, and on its rear where that is painted too. */
+const coatsOf = (
+  layer: LayerLayout,
+): readonly { readonly front: number; readonly rear: number }[] => {
+  const coat = layer.paint.nominal;
+  if (layer.finish === null || coat === 0) return [];
+  const front = { front: layer.front, rear: layer.front - coat };
+  const rear = { front: layer.rear + coat, rear: layer.rear };
+  return paintedFaces(layer.stock) > 1 ? [front, rear] : [front];
 };
 
 interface LayerLook {

@@ -170,7 +170,7 @@ const depthDimensions = (
     ...spans.map(({ from, to, before, after }, index) =>
       dimension(
         face,
-        { axis: "across", from: at.zero + from, to: at.zero + to, ...line(index) },
+        { axis: "across", from: at.zero + from, to: at.zero + to, ...line(index + 1) },
         { before, after },
       ),
     ),
@@ -258,9 +258,13 @@ const componentNames = (
     NAME_HEIGHT * 1.4,
   );
   return lines.map(([, hidden], index) => {
-    const x = Math.max(...hidden.map(({ box }) => box.maxX)) + 2.6;
+    const y = places[index]!;
+    const beside = silhouettes.filter(
+      ({ box }) => box.minY < y + NAME_HEIGHT && box.maxY > y - NAME_HEIGHT,
+    );
+    const x = Math.max(...[...hidden, ...beside].map(({ box }) => box.maxX)) + 2.6;
     const names = hidden.map(({ id }) => id).join(", ");
-    return words(face, names, point(x, places[index]! - NAME_HEIGHT / 2), {
+    return words(face, names, point(x, y - NAME_HEIGHT / 2), {
       capHeight: NAME_HEIGHT,
       align: "start",
       ink: "dimension",

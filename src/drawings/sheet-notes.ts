@@ -5,7 +5,6 @@ import type { Finding } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
 import type { PanelLayout, PlacedComponent } from "../layout/panel-layout.ts";
 import type { Face } from "../lettering/face.ts";
-import { PLACES } from "./measure-line.ts";
 import { type Block, type Hang, noteBlock } from "./text-blocks.ts";
 
 /** Queries wait for a person; a fault is said as well, for drawings that are looked at before it is mended. */
@@ -56,4 +55,4 @@ const entriesWhere = (
 export const datumNote = ({ mount }: PanelLayout): string =>
   mount.undersize === 0
     ? "Places are of axes and centres, in mm from the lower left corner."
-    : `Places are of axes and centres, in mm from the lower left corner of the nominal outline; the panel is cut ${decimal(mount.undersize, PLACES)} mm smaller on every side.`;
+    : `Places are of axes and centres, in mm from the lower left corner of the nominal outline; the panel is cut ${decimal(mount.undersize, 3)} mm smaller on every side.`;
