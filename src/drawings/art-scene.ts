@@ -1,7 +1,7 @@
 // What the artists of components look at, and the few shapes that they share.
 
 import { type Contour, circle, loop, type Point, point, vertex } from "../geometry/contour.ts";
-import { type Extent, extentHeight, extentWidth } from "../geometry/extent.ts";
+import { extentHeight, extentWidth } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { degrees } from "../geometry/quantity.ts";
 import { clockDirection, type Direction } from "../geometry/trigonometry.ts";
@@ -68,9 +68,4 @@ export const area = (tone: Tone, ...contours: readonly Contour[]): ArtPiece => (
 export const reachOf = (contour: Contour): number => {
   const box = contourExtent(contour);
   return Math.min(extentWidth(box), extentHeight(box)) / 2;
-};
-
-export const boxOf = (contours: readonly Contour[]): Extent | null => {
-  const [first] = contours;
-  return first === undefined ? null : contourExtent(first);
 };

@@ -11,7 +11,6 @@ import type { DrawingItem, Ink } from "./drawing.ts";
 export const HAIR = mm(0.13);
 export const THIN = mm(0.18);
 export const MEDIUM = mm(0.25);
-export const THICK = mm(0.5);
 
 export interface LineLook {
   readonly ink: Ink;

@@ -32,7 +32,7 @@ export interface DimensionPlace {
 
 /** A rule on paper reads no more than a hundredth. */
 export const PLACES = 2;
-export const DIMENSION_HEIGHT = 2.2;
+const DIMENSION_HEIGHT = 2.2;
 const ARROW = 2;
 const ARROW_HALF = 0.35;
 const BEYOND = 1;

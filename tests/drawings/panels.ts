@@ -66,7 +66,7 @@ export const sixtyComponents = (): string =>
     }),
   ).replace("height: 11 modules", "height: 20 modules");
 
-export const itemExtent = (item: DrawingItem): Extent | null => {
+const itemExtent = (item: DrawingItem): Extent | null => {
   const boxes =
     item.kind === "fill"
       ? item.regions.map(({ outline }) => contourExtent(outline))
