@@ -13,6 +13,7 @@ import {
   extentWidth,
   joinedExtent,
 } from "../../geometry/extent.ts";
+import { mm } from "../../geometry/quantity.ts";
 import type { LayoutContext } from "../context.ts";
 import type { PlacedComponent, PlacedMarking } from "../panel-layout.ts";
 import { marking, textAt } from "./marking.ts";
@@ -42,8 +43,10 @@ export const componentLegends = (
   if (component.legend === null) return { ...words, findings: [] };
   const { style, findings } = legendStyle(component.legend, scene.style, scene.context);
   const side = component.legend.side ?? usualSide(component);
+  // A second gap keeps the component's name apart from the words of its positions.
+  const beyond = words.markings.some((word) => word.side === side) ? 2 : 1;
   const placed = sideText(component.legend.text, words.reach, {
-    style,
+    style: { ...style, gap: mm(style.gap * beyond) },
     side,
     turn: component.legend.turn,
   });

@@ -177,7 +177,7 @@ const knobRadius = (component: PlacedComponent): number => {
 };
 
 const needleRadius = (component: PlacedComponent): number => {
-  const needle = component.bodies.find((body) => body.role === "lever");
+  const needle = component.bodies.find((body) => body.role === "needle");
   if (needle === undefined) return 12;
   const { footprint } = needle;
   if (footprint.kind === "circle") return footprint.radius;
