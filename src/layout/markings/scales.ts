@@ -21,6 +21,8 @@ const MINOR_TICK = 1.5;
 const FIGURE_GAP = 0.9;
 /** Figures are smaller than the panel's legends by this share; the visual-angle check still judges them. */
 const FIGURE_SHARE = 0.85;
+/** From pivot to unit, in radii: beyond the needle's tail. */
+const UNIT_DROP = 0.62;
 /** More marks than degrees are a slip of the pen. */
 const MOST_MARKS = 360;
 
@@ -98,15 +100,18 @@ const dialMarks = (
   return { markings: unit === null ? ticks : [...ticks, unit], findings: [] };
 };
 
-/** The unit stands under the needle's pivot side, half way along the needle. */
+/** The unit stands below the pivot, where no needle comes. */
 const dialUnit = (
   component: PlacedComponent,
   unit: string,
   options: { readonly scene: LegendScene; readonly dial: DialDesign; readonly radius: number },
 ): PlacedMarking | null => {
   const { scene, dial, radius } = options;
-  const up = clockDirection(degrees(-component.turn));
-  const at = point(component.at.x + up.x * radius * 0.55, component.at.y + up.y * radius * 0.55);
+  const down = clockDirection(degrees(180 - component.turn));
+  const at = point(
+    component.at.x + down.x * radius * UNIT_DROP,
+    component.at.y + down.y * radius * UNIT_DROP,
+  );
   const head = {
     id: `${component.id}/unit`,
     owner: component.id,
