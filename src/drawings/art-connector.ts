@@ -63,5 +63,5 @@ const speakerArt = (scene: Scene): readonly ArtPiece[] => {
       });
     }),
   );
-  return [area("knob-rim", opening), area("well", ...rings)];
+  return [area("knob-top", opening), area("well", ...rings)];
 };

@@ -25,7 +25,9 @@ export const faceItems = (
   const over = layout.components.filter((component) => isThroughFace(component, layout));
   return [
     ...under.flatMap((component) => drawn(component, layout, style)),
-    ...layout.markings.flatMap((marking) => markingItems(marking, legend)),
+    ...layout.markings.flatMap((marking) =>
+      markingItems(marking, style === "picture" ? glowInk(marking, { under, legend }) : legend),
+    ),
     ...over.flatMap((component) => drawn(component, layout, style)),
   ];
 };
@@ -42,6 +44,25 @@ const drawn = (
   const items = artItems(componentArt(component, layout), style, { dashed: isLater });
   if (style === "picture" || items.length > 0) return items;
   return [outlined(component.face, { ink: "line", width: THIN, dashed: true })];
+};
+
+/** A legend over a lamp that is seen through the face glows in the colour of its alert. */
+const glowInk = (
+  marking: PlacedMarking,
+  { under, legend }: { readonly under: readonly PlacedComponent[]; readonly legend: Ink },
+): Ink => {
+  const lamp = under.find(({ id }) => id === marking.owner);
+  if (marking.kind !== "legend" || lamp?.part.family !== "lamp") return legend;
+  switch (lamp.legend?.alert ?? "none") {
+    case "warning":
+      return "lens-red";
+    case "caution":
+      return "lens-amber";
+    case "advisory":
+      return "lens-green";
+    case "none":
+      return legend;
+  }
 };
 
 const markingItems = (marking: PlacedMarking, ink: Ink): readonly DrawingItem[] => [

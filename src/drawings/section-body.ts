@@ -1,6 +1,7 @@
 // A body seen from the side: the box of its z and of its extent along the panel. Turned and round things get a few lines
 // more, always inside that box, so that a silhouette is as deep as its body.
 
+import type { PartFamily } from "../catalogue/part.ts";
 import { type Contour, loop, vertex } from "../geometry/contour.ts";
 import { type Extent, extent, extentHeight, extentWidth } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
@@ -38,9 +39,15 @@ export const ROLE_ORDER: readonly PlacedBody["role"][] = [
   "spanner",
 ];
 
-export const bodyItems = (body: PlacedBody, zero: number): readonly DrawingItem[] => {
+export const bodyItems = (
+  body: PlacedBody,
+  family: PartFamily,
+  zero: number,
+): readonly DrawingItem[] => {
   const box = bodyBox(body, zero);
-  const { ink, dashed } = LOOKS[body.role];
+  // The shell of a connector stands where a lamp has its lens.
+  const isShell = body.role === "lens" && family === "connector";
+  const { ink, dashed } = isShell ? solid("metal-light") : LOOKS[body.role];
   const shape = silhouette(body, box);
   return [
     ...(ink === null ? [] : [filled([shape], ink)]),

@@ -86,7 +86,10 @@ export const sectionView = (
     items: [
       ...layerItems(layout, plane, { zero, whole }),
       ...railItems(layout, zero),
-      ...plane.components.flatMap((component) => componentItems(component, zero)),
+      // Seen from the right: what stands further right hides what is behind it.
+      ...plane.components
+        .toSorted((a, b) => a.at.x - b.at.x)
+        .flatMap((component) => componentItems(component, zero)),
       ...dimensions.flatMap(({ items }) => items),
       ...thicknesses.items,
       ...names.items,
@@ -115,7 +118,7 @@ const componentItems = (component: PlacedComponent, zero: number): readonly Draw
     (a, b) => ROLE_ORDER.indexOf(a.role) - ROLE_ORDER.indexOf(b.role),
   );
   return [
-    ...bodies.flatMap((body) => bodyItems(body, zero)),
+    ...bodies.flatMap((body) => bodyItems(body, component.part.family, zero)),
     stroked([axis], { ink: "dimension", width: HAIR, dashed: true }),
   ];
 };
@@ -162,7 +165,7 @@ const depthDimensions = (
     dimension(
       face,
       { axis: "across", from: at.zero - each.reach, to: at.zero, ...line(0) },
-      { before: "", after: "" },
+      { before: `${each.id}, proud `, after: "" },
     ),
   );
   return [

@@ -75,6 +75,16 @@ describe("the picture", () => {
     expect(svgDrawing(picture).length).toBeLessThan(200_000);
   });
 
+  it("lights the legends of annunciator windows in the colours of their alerts", () => {
+    // MIL-STD-411F: warning red, caution amber (yellow), advisory green.
+    const text = panelText([
+      "alarm: { row: { part: lamp-window-18x12, count: 3, pitch: 24 mm }, at: { left: 40 mm, top: 40 mm }, legends: [{ text: FIRE, alert: warning }, { text: OIL, alert: caution }, { text: RUN, alert: advisory }] }",
+    ]);
+    const inks = pictureDrawing(laidOut(text), library.lettering).items.map(({ ink }) => ink);
+    for (const ink of ["lens-red", "lens-amber", "lens-green"] as const)
+      expect(inks.filter((each) => each === ink)).toHaveLength(1);
+  });
+
   it("shows the colour of bare metal and of the last coat", () => {
     const faceOf = (stack: string) => {
       const text = WINCH.replace(/stack:\n(.*\n){2}/, `stack:\n  - ${stack}\n`);

@@ -44,7 +44,7 @@ describe("dimensions in depth", () => {
 
   it("print the distance that they span", () => {
     for (const { text, value } of said) {
-      const printed = /-?\d+(\.\d+)?/.exec(text.replace(/^[a-z]+(\.\d+)? /, ""));
+      const printed = /\d+(\.\d+)?(?= \(|$)/.exec(text);
       expect(Number(printed?.[0])).toBeCloseTo(value, 2);
     }
   });
