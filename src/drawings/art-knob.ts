@@ -60,6 +60,7 @@ const barKnob = (scene: Scene, radius: number): readonly ArtPiece[] => {
   return [
     area("knob-rim", disc(centre, radius * 0.78)),
     area("knob", slot(2 * radius, radius * 0.62)),
+    area("knob-shine", slot(1.9 * radius, radius * 0.4)),
     area("knob-top", slot(1.9 * radius, radius * 0.36)),
     area(
       "pointer",
