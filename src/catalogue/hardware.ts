@@ -15,6 +15,8 @@ export type Hardware =
   | Cap
   | Guard
   | Bezel
+  | Boot
+  | Plug
   | Nut
   | Washer
   | Standoff
@@ -29,6 +31,8 @@ export const HARDWARE_KINDS: readonly Hardware["kind"][] = [
   "cap",
   "guard",
   "bezel",
+  "boot",
+  "plug",
   "nut",
   "washer",
   "standoff",
@@ -70,6 +74,29 @@ export interface Bezel extends HardwareCommon {
   readonly kind: "bezel";
   readonly diameter: Mm;
   readonly height: Mm;
+}
+
+/** A rubber boot that seals a lever and takes the place of the nut on its bush. */
+export interface Boot extends HardwareCommon {
+  readonly kind: "boot";
+  readonly thread: string;
+  /** Diameter of its foot on the layer that it is clamped to. */
+  readonly diameter: Mm;
+  /** Length of thread that its foot takes, lip and moulded nut. */
+  readonly thickness: Mm;
+  /** Over all, above the layer that it stands on. */
+  readonly height: Mm;
+}
+
+/** The free half of a connector, mated, for the room that it takes. */
+export interface Plug extends HardwareCommon {
+  readonly kind: "plug";
+  /** Outline across its axis. */
+  readonly shape: Shape;
+  /** How far it stands out from the mouth of its socket, latch and cable clamp too. */
+  readonly length: Mm;
+  /** Room for the bend of its cable. */
+  readonly bend: Mm;
 }
 
 export interface Nut extends HardwareCommon {

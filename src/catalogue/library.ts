@@ -49,6 +49,22 @@ export function catalogueWith(catalogue: Catalogue, own: readonly CatalogueRecor
     ...catalogue,
     parts: byId([...catalogue.parts.values(), ...own.filter(isPart)]),
     hardware: byId([...catalogue.hardware.values(), ...own.filter(isHardware)]),
+    boards: byId([
+      ...catalogue.boards.values(),
+      ...own.filter((record) => record.kind === "board"),
+    ]),
+    strips: byId([
+      ...catalogue.strips.values(),
+      ...own.filter((record) => record.kind === "strip"),
+    ]),
+    ledBoards: byId([
+      ...catalogue.ledBoards.values(),
+      ...own.filter((record) => record.kind === "led-board"),
+    ]),
+    inserts: byId([
+      ...catalogue.inserts.values(),
+      ...own.filter((record) => record.kind === "insert"),
+    ]),
     mounts: byId([
       ...catalogue.mounts.values(),
       ...own.filter((record) => record.kind === "mount"),
@@ -63,6 +79,10 @@ export function catalogueWith(catalogue: Catalogue, own: readonly CatalogueRecor
 const EMPTY_CATALOGUE: Catalogue = {
   parts: new Map(),
   hardware: new Map(),
+  boards: new Map(),
+  strips: new Map(),
+  ledBoards: new Map(),
+  inserts: new Map(),
   mounts: new Map(),
   materials: new Map(),
   stock: new Map(),

@@ -1,6 +1,7 @@
 // Proves one record: that its shapes can be drawn, that it fits itself and its hardware, and that its numbers have
 // sources. Takes the catalogue that its names lead into; gives what can't be so, by field.
 
+import { boardFaults, insertFaults, ledBoardFaults, stripFaults } from "./lint/lint-boards.ts";
 import { bodyFaults } from "./lint/lint-bodies.ts";
 import type { LintFault } from "./lint/lint-fault.ts";
 import { figureFaults } from "./lint/lint-figures.ts";
@@ -20,10 +21,20 @@ export function lintRecord(record: CatalogueRecord, catalogue: Catalogue): reado
       return [...mountFaults(record, catalogue), ...figureFaults(record)];
     case "material":
       return [...materialFaults(record), ...figureFaults(record)];
+    case "board":
+      return [...boardFaults(record), ...figureFaults(record)];
+    case "strip":
+      return [...stripFaults(record), ...figureFaults(record)];
+    case "led-board":
+      return [...ledBoardFaults(record), ...figureFaults(record)];
+    case "insert":
+      return [...insertFaults(record), ...figureFaults(record)];
     case "knob":
     case "cap":
     case "guard":
     case "bezel":
+    case "boot":
+    case "plug":
     case "nut":
     case "washer":
     case "standoff":

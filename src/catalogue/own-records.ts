@@ -105,5 +105,9 @@ const replacementNotes = (
 const isBuiltIn = ({ id }: CatalogueRecord, library: Catalogue): boolean =>
   library.parts.has(id) ||
   library.hardware.has(id) ||
+  library.boards.has(id) ||
+  library.strips.has(id) ||
+  library.ledBoards.has(id) ||
+  library.inserts.has(id) ||
   library.mounts.has(id) ||
   library.materials.has(id);

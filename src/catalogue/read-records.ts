@@ -13,12 +13,15 @@ import { source } from "../design/source.ts";
 import { MATERIALS } from "../design/stock-fields.ts";
 import { oneOf } from "../design/text-fields.ts";
 import type { Finding, Span } from "../diagnostics/finding.ts";
+import { boardField, ledBoardField } from "./fields/board-fields.ts";
 import {
   bezelField,
+  bootField,
   capField,
   guardField,
   knobField,
   nutField,
+  plugField,
   receptacleField,
   retainerField,
   screwField,
@@ -26,9 +29,11 @@ import {
   studField,
   washerField,
 } from "./fields/hardware-fields.ts";
+import { insertField } from "./fields/insert-field.ts";
 import { materialField } from "./fields/material-field.ts";
 import { mountField } from "./fields/mount-field.ts";
 import { partField } from "./fields/part-fields.ts";
+import { stripField } from "./fields/strip-field.ts";
 import type { CatalogueRecord, MaterialRecord } from "./record.ts";
 
 export interface WrittenRecord {
@@ -108,6 +113,8 @@ const SECTIONS = {
   caps: section(capField, "caps by name", { build: (fields, id) => ({ id, ...fields }) }),
   guards: section(guardField, "guards by name", { build: (fields, id) => ({ id, ...fields }) }),
   bezels: section(bezelField, "bezels by name", { build: (fields, id) => ({ id, ...fields }) }),
+  boots: section(bootField, "boots by name", { build: (fields, id) => ({ id, ...fields }) }),
+  plugs: section(plugField, "plugs by name", { build: (fields, id) => ({ id, ...fields }) }),
   nuts: section(nutField, "nuts by name", { build: (fields, id) => ({ id, ...fields }) }),
   washers: section(washerField, "washers by name", { build: (fields, id) => ({ id, ...fields }) }),
   standoffs: section(standoffField, "standoffs by name", {
@@ -121,6 +128,12 @@ const SECTIONS = {
   receptacles: section(receptacleField, "receptacles by name", {
     build: (fields, id) => ({ id, ...fields }),
   }),
+  boards: section(boardField, "boards by name", { build: (fields, id) => ({ id, ...fields }) }),
+  strips: section(stripField, "strips by name", { build: (fields, id) => ({ id, ...fields }) }),
+  "led-boards": section(ledBoardField, "boards with LEDs by name", {
+    build: (fields, id) => ({ id, ...fields }),
+  }),
+  inserts: section(insertField, "inserts by name", { build: (fields, id) => ({ id, ...fields }) }),
   mounts: section(mountField, "mounts by name", { build: (fields, id) => ({ id, ...fields }) }),
   materials: section(materialField, "materials by name", {
     build: materialNamed,
@@ -159,6 +172,8 @@ const FILE: Field<Omit<ReadRecords, "findings">> = mapped(
       ...values.caps,
       ...values.guards,
       ...values.bezels,
+      ...values.boots,
+      ...values.plugs,
       ...values.nuts,
       ...values.washers,
       ...values.standoffs,
@@ -166,6 +181,10 @@ const FILE: Field<Omit<ReadRecords, "findings">> = mapped(
       ...values.studs,
       ...values.retainers,
       ...values.receptacles,
+      ...values.boards,
+      ...values.strips,
+      ...values["led-boards"],
+      ...values.inserts,
       ...values.mounts,
       ...values.materials,
     ],

@@ -7,9 +7,12 @@ import type {
   StockDesign,
 } from "../design/workshop-design.ts";
 import type { Mm } from "../geometry/quantity.ts";
+import type { Board } from "./board.ts";
 import type { Hardware } from "./hardware.ts";
+import type { Insert } from "./insert.ts";
 import type { Mount } from "./mount.ts";
 import type { Figures, Part } from "./part.ts";
+import type { LedBoard, Strip } from "./strip.ts";
 
 /** The kinds of machine that a workshop may have. */
 export const MACHINE_KINDS: readonly MachineDesign["kind"][] = [
@@ -43,12 +46,24 @@ export interface ThicknessTolerance {
   readonly minus: { readonly fixed: Mm; readonly share: number };
 }
 
-export type CatalogueRecord = Part | Hardware | Mount | MaterialRecord;
+export type CatalogueRecord =
+  | Part
+  | Hardware
+  | Board
+  | Strip
+  | LedBoard
+  | Insert
+  | Mount
+  | MaterialRecord;
 
 /** The built-in library with the project's own records over it; every map is in id order. */
 export interface Catalogue {
   readonly parts: ReadonlyMap<string, Part>;
   readonly hardware: ReadonlyMap<string, Hardware>;
+  readonly boards: ReadonlyMap<string, Board>;
+  readonly strips: ReadonlyMap<string, Strip>;
+  readonly ledBoards: ReadonlyMap<string, LedBoard>;
+  readonly inserts: ReadonlyMap<string, Insert>;
   readonly mounts: ReadonlyMap<string, Mount>;
   readonly materials: ReadonlyMap<string, MaterialRecord>;
   readonly stock: ReadonlyMap<string, StockDesign>;

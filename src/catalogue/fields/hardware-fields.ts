@@ -1,17 +1,19 @@
-// The fields of knobs, caps, guards, bezels, nuts, washers, standoffs, screws, studs, retainers and receptacles.
+// The fields of knobs, caps, guards, bezels, boots, plugs, nuts, washers, standoffs, screws, studs, retainers and receptacles.
 
 import { type Field, mapped } from "../../design/field.ts";
 import { type Keys, list, type RecordOf, record, required } from "../../design/fields.ts";
-import { someMillimetres } from "../../design/length-fields.ts";
+import { noOrSomeMillimetres, someMillimetres } from "../../design/length-fields.ts";
 import { angle } from "../../design/number-fields.ts";
 import { oneOf, text } from "../../design/text-fields.ts";
 import type {
   Bezel,
+  Boot,
   Cap,
   Guard,
   Hardware,
   Knob,
   Nut,
+  Plug,
   Receptacle,
   Retainer,
   Screw,
@@ -94,6 +96,27 @@ export const bezelField: Field<Nameless<Bezel>> = mapped(
     height: required(length, "height"),
   }),
   ({ title, figures, diameter, height }) => ({ kind: "bezel", title, figures, diameter, height }),
+);
+
+export const bootField: Field<Nameless<Boot>> = mapped(
+  record("a boot", {
+    ...named,
+    thread: required(threadField, "its thread"),
+    diameter: required(length, "diameter of its foot"),
+    thickness: required(length, "length of thread that its foot takes"),
+    height: required(length, "height over all above the layer it stands on"),
+  }),
+  (value) => ({ kind: "boot", ...bare(value) }),
+);
+
+export const plugField: Field<Nameless<Plug>> = mapped(
+  record("a plug", {
+    ...named,
+    shape: required(shapeField, "its outline across its axis"),
+    length: required(length, "how far it stands out from its socket"),
+    bend: required(noOrSomeMillimetres("a length"), "room for the bend of its cable"),
+  }),
+  (value) => ({ kind: "plug", ...bare(value) }),
 );
 
 export const nutField: Field<Nameless<Nut>> = mapped(

@@ -133,7 +133,7 @@ const displayField: Field<DisplayArea> = mapped(
   ({ window, active, proud }) => ({ window, active, proud }),
 );
 
-const CONTACT_NAMES: NameRule = {
+export const CONTACT_NAMES: NameRule = {
   pattern: /^[a-z0-9]+(?:-[a-z0-9]+)*$/,
   hint: () => "small letters, figures and hyphens",
   isInstance: false,
@@ -147,7 +147,7 @@ const contactsField: Field<readonly Contact[]> = mapped(
     ),
 );
 
-const supplyField: Field<Supply> = mapped(
+export const supplyField: Field<Supply> = mapped(
   record("a supply", {
     volts: required(number("volts", { above: 0, most: 60 }), "volts"),
     milliamps: required(number("milliamps", { above: 0 }), "milliamps"),

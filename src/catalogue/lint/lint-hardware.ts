@@ -33,6 +33,14 @@ export function hardwareFaults(hardware: Hardware): readonly LintFault[] {
           "it is lower open than closed",
         ),
       ];
+    case "boot":
+      return unless(
+        hardware.thickness < hardware.height,
+        "thickness",
+        "its foot is as tall as the whole boot",
+      );
+    case "plug":
+      return shapeFaults(hardware.shape, "shape");
     case "nut":
       return nutFaults(hardware);
     case "washer":

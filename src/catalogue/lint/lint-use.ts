@@ -5,6 +5,7 @@ import { extent } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import { rectangle } from "../../geometry/shapes.ts";
 import { placedContour, placement } from "../../geometry/transform.ts";
+import type { Boot } from "../hardware.ts";
 import type { DisplayArea, Part, PartFamily, Turning } from "../part.ts";
 import type { Catalogue } from "../record.ts";
 import { shapeContour } from "../shape-contour.ts";
@@ -56,6 +57,7 @@ function usualFaults(part: Part, catalogue: Catalogue): readonly LintFault[] {
   return part.usual.flatMap((id) => {
     const fitted = catalogue.hardware.get(id);
     if (fitted === undefined) return [{ path: "usual", says: `there is no hardware called ${id}` }];
+    if (fitted.kind === "boot") return bootFaults(part, fitted);
     if (fitted.kind !== "knob") return [];
     const { shaft, turning } = part;
     if (shaft === null) return [{ path: "usual", says: "a knob has no shaft to go on" }];
@@ -70,6 +72,20 @@ function usualFaults(part: Part, catalogue: Catalogue): readonly LintFault[] {
     ];
   });
 }
+
+/** It is screwed on instead of the nut, and covers the lever. */
+const bootFaults = ({ hold, lever }: Part, boot: Boot): readonly LintFault[] => [
+  ...unless(
+    hold.kind === "bush" && hold.thread === boot.thread,
+    "usual",
+    `the thread of ${boot.id} is ${boot.thread}`,
+  ),
+  ...unless(
+    lever !== null && (hold.kind !== "bush" || lever.length - hold.grip.least <= boot.height),
+    "usual",
+    `${boot.id} does not cover the lever`,
+  ),
+];
 
 function displayFaults(part: Part, { window, active }: DisplayArea): readonly LintFault[] {
   const opening = placedContour(shapeContour(window.shape), placement(window.at.x, window.at.y));
