@@ -1,6 +1,6 @@
 // Everything solid about a component in panel coordinates: its own bodies, its nut and washers, and what is fitted to it.
 
-import type { Guard, Hardware, Knob, Nut, Washer } from "../catalogue/hardware.ts";
+import type { Boot, Guard, Hardware, Knob, Nut, Plug, Washer } from "../catalogue/hardware.ts";
 import type { Hold, Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import type { ShapeAt } from "../catalogue/shape.ts";
@@ -112,6 +112,10 @@ const fittedBody = (
       const ring = circle(point(0, 0), hardware.diameter / 2);
       return onTop(hardware.height, ring, { role: "flange", fastened });
     }
+    case "boot":
+      return bootBody(hardware, gripped);
+    case "plug":
+      return plugBody(hardware, part);
     case "nut":
     case "washer":
     case "standoff":
@@ -143,6 +147,30 @@ const guardBody = (guard: Guard, gripped: Mm): PlacedBody => ({
   low: gripped,
   high: mm(gripped + guard.height),
 });
+
+/** A boot stands on the layer and covers the lever: it is what a hand meets. */
+const bootBody = (boot: Boot, gripped: Mm): PlacedBody => ({
+  owner: "",
+  role: "cap",
+  footprint: circle(point(0, 0), boot.diameter / 2),
+  low: gripped,
+  high: mm(gripped + boot.height),
+});
+
+/** From the mouth where the part's own plug begins, with the bend of the cable; behind everything where it has none. */
+const plugBody = (plug: Plug, part: Part): PlacedBody => {
+  const room = plug.length + plug.bend;
+  const mated = part.bodies.find(({ role }) => role === "plug");
+  const inFront = mated !== undefined && mated.from >= 0;
+  const mouth = mated?.to ?? Math.min(...part.bodies.map(({ from }) => from));
+  return {
+    owner: "",
+    role: "plug",
+    footprint: shapeContour(plug.shape),
+    low: inFront ? mated.from : mm(mouth - room),
+    high: inFront ? mm(mated.from + room) : mm(mouth),
+  };
+};
 
 const onTop = (
   height: Mm,
