@@ -131,8 +131,8 @@ test("the content policy refuses scripts that were not built in", async () => {
 test("an example of several panels is opened, and each panel can be looked at", async () => {
   const { page, complaints } = await openPage(stand);
   await page.getByLabel("Example").selectOption("tug-trainer");
+  await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
   const choice = page.getByLabel("Panel");
-  await choice.waitFor();
   const titles = await choice.locator("option").allTextContents();
   expect(titles.length).toBeGreaterThanOrEqual(4);
   for (const title of titles) {
