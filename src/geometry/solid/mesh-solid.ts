@@ -1,0 +1,51 @@
+// A recipe as triangles: single layers and lofts by @jscad/modeling, everything else by the kernel that is passed in.
+// The same recipe gives the same bytes every time. Ask recipeFaults first: a recipe with faults stops the run.
+
+import { invariant } from "../invariant.ts";
+import { cleanMesh } from "./clean-mesh.ts";
+import { isClosed } from "./is-closed.ts";
+import { extrudedTriangles } from "./jscad-mesh.ts";
+import { type Kernel, withKept } from "./kernel.ts";
+import { kernelSolid, loftTriangles, steppedHeight } from "./kernel-solid.ts";
+import type { Mesh } from "./mesh.ts";
+import type { Solid, SolidLayer } from "./solid.ts";
+import { regionPolygons } from "./solid-outlines.ts";
+import { joinDistance } from "./solid-tolerance.ts";
+
+export const meshSolid = (solid: Solid, kernel: Kernel): Mesh => {
+  const simple = simpleMesh(solid);
+  return simple !== null && isClosed(simple) ? simple : kernelMesh(solid, kernel);
+};
+
+/** null where the solid needs the kernel. */
+const simpleMesh = (solid: Solid): Mesh | null => {
+  switch (solid.kind) {
+    case "layered": {
+      const [layer, ...others] = solid.layers;
+      return layer === undefined || others.length > 0 ? null : layerMesh(layer);
+    }
+    case "lofted":
+      return cleanMesh(loftTriangles(solid.sections));
+    case "revolved":
+    case "composed":
+    case "placed":
+      return null;
+  }
+};
+
+const layerMesh = ({ from, to, regions }: SolidLayer): Mesh =>
+  cleanMesh(
+    extrudedTriangles(
+      regions.flatMap((region) => regionPolygons(region, "material")),
+      steppedHeight(from),
+      steppedHeight(to),
+    ),
+  );
+
+const kernelMesh = (solid: Solid, kernel: Kernel): Mesh =>
+  withKept((keep) => {
+    const built = kernelSolid(solid, "material", { kernel, keep });
+    const { vertProperties, triVerts, numProp } = keep(built.simplify(joinDistance)).getMesh();
+    invariant(numProp === 3, "a mesh carries places alone");
+    return cleanMesh({ corners: vertProperties, triangles: triVerts });
+  });
