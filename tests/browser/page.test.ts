@@ -132,7 +132,7 @@ test("an example of several panels is opened, and each panel can be looked at", 
   const { page, complaints } = await openPage(stand);
   await page.getByLabel("Example").selectOption("tug-trainer");
   await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
-  const choice = page.getByLabel("Panel");
+  const choice = page.getByRole("combobox", { name: "Panel", exact: true });
   const titles = await choice.locator("option").allTextContents();
   expect(titles.length).toBeGreaterThanOrEqual(4);
   for (const title of titles) {

@@ -2,11 +2,12 @@
 // and in a browser: the two must give the same list.
 
 import { sha256 } from "../../src/pack/sha256.ts";
-import { compile, openLibrary, packOfProject } from "../../src/project.ts";
+import { compile, openLibrary, type PackOptions, packOfProject } from "../../src/project.ts";
 
 export interface DesignInput {
   readonly entry: string;
   readonly files: Readonly<Record<string, string>>;
+  readonly only?: PackOptions["only"];
 }
 
 export function packHashes(
@@ -17,7 +18,10 @@ export function packHashes(
   const project = compile({ entry: design.entry, files }, openLibrary(library));
   return Object.fromEntries(
     project.panels.flatMap((panel) => {
-      const { files: packed } = packOfProject(project, panel, { only: "everything", card: true });
+      const { files: packed } = packOfProject(project, panel, {
+        only: design.only ?? "everything",
+        card: true,
+      });
       return packed.map(({ path, bytes }) => [`${panel.name}/${path}`, sha256(bytes)]);
     }),
   );
