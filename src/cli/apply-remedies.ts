@@ -1,5 +1,5 @@
 // Applies the remedies of faults to a design's texts, one after another, in memory. A remedy stays only if its finding
-// is gone and no new fault has come; queries are a person's to decide and are left alone.
+// is gone and faults are fewer than before; queries are a person's to decide and are left alone.
 
 import type { Finding, Remedy } from "../diagnostics/finding.ts";
 import { applyEdits } from "../diagnostics/text-edit.ts";
@@ -56,23 +56,21 @@ const untried = (
   return null;
 };
 
-/** One fault of this kind fewer, and of no kind one more. A fault's own numbers may change on the way. */
-const isBetter = (now: Judged, then: Judged, mended: Finding): boolean => {
-  const before = counted(now.faults);
-  const after = counted(then.faults);
-  const key = keyOf(mended);
-  const isGone = (after.get(key) ?? 0) < (before.get(key) ?? 0);
-  return isGone && [...after].every(([other, count]) => count <= (before.get(other) ?? 0));
-};
+/**
+ * The fault is gone and there are fewer than before. Those that were held back for the same cause are counted: one of
+ * them may come to light when the cause is mended, and is no step back.
+ */
+const isBetter = (now: Judged, then: Judged, mended: Finding): boolean =>
+  alike(then.faults, mended) < alike(now.faults, mended) && weight(then) < weight(now);
+
+const alike = (faults: readonly Finding[], wanted: Finding): number =>
+  faults.filter((fault) => keyOf(fault) === keyOf(wanted)).length;
 
 const keyOf = ({ code, panel, subjects }: Finding): string =>
   JSON.stringify([code, panel, subjects]);
 
-const counted = (faults: readonly Finding[]): ReadonlyMap<string, number> => {
-  const counts = new Map<string, number>();
-  for (const fault of faults) counts.set(keyOf(fault), (counts.get(keyOf(fault)) ?? 0) + 1);
-  return counts;
-};
+const weight = ({ faults }: Judged): number =>
+  faults.reduce((sum, { suppressed }) => sum + 1 + suppressed, 0);
 
 /** null where an edit was made for another text. */
 const edited = (texts: Texts, remedy: Remedy): Texts | null => {

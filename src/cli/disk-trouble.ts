@@ -21,7 +21,7 @@ const WORDS: Readonly<Record<string, string>> = {
 };
 
 /** Null where the error is not the disk's. */
-export const diskTrouble = (error: unknown): string | null => {
+const diskTrouble = (error: unknown): string | null => {
   if (!(error instanceof Error) || !("code" in error) || typeof error.code !== "string")
     return null;
   return WORDS[error.code] ?? null;

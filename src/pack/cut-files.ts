@@ -8,9 +8,9 @@ import { machinePaths } from "../export/machine-paths.ts";
 import type { ProcessColours } from "../export/process-colours.ts";
 import { svgCutFile } from "../export/svg-cut-file.ts";
 import { fixed } from "../geometry/number.ts";
-import { inspectDxf } from "../inspection/inspect-dxf.ts";
-import { inspectSvg } from "../inspection/inspect-svg.ts";
+import { inspectFiles } from "../inspection/inspect-files.ts";
 import type { InspectionRow } from "../inspection/row.ts";
+import type { WrittenFile } from "../inspection/written-file.ts";
 import type { KerfSetting, SetUp, SheetPart } from "../parts/sheet-part.ts";
 import { INSPECTION_MISMATCH, REFUSED_SET_UP } from "./codes.ts";
 import { safeName } from "./file-name.ts";
@@ -27,12 +27,26 @@ export interface CutFilesOptions {
   readonly span: Span;
 }
 
-export const cutFilesOf = (part: SheetPart, options: CutFilesOptions): PanelPack => {
-  const sets = part.setUps.map((setUp) => setUpFiles(part, setUp, options));
+/** The cut files of one part by itself. */
+export const cutFilesOf = (part: SheetPart, options: CutFilesOptions): PanelPack =>
+  cutFilesTogether([part], { ...options, spanOf: () => options.span });
+
+/** The cut files of parts that belong together: each measured by itself, then the layers laid on each other. */
+export const cutFilesTogether = (
+  parts: readonly SheetPart[],
+  options: Omit<CutFilesOptions, "span"> & { readonly spanOf: (part: SheetPart) => Span },
+): PanelPack => {
+  const sets = parts.flatMap((part) =>
+    part.setUps.map((setUp) => setUpFiles(part, setUp, { ...options, span: options.spanOf(part) })),
+  );
+  const inspection = inspectFiles(sets.flatMap(({ written }) => written));
   return {
     files: sets.flatMap(({ files }) => files),
-    inspection: sets.flatMap(({ inspection }) => inspection),
-    findings: sets.flatMap(({ findings }) => findings),
+    inspection,
+    findings: [
+      ...sets.flatMap(({ findings }) => findings),
+      ...mismatches(inspection, parts, options),
+    ],
   };
 };
 
@@ -45,7 +59,13 @@ const kerfName = (kerf: KerfSetting): string => {
   return `kerf-${Number(short) === kerf.kerf ? short : fixed(kerf.kerf, 3)}`;
 };
 
-const setUpFiles = (part: SheetPart, setUp: SetUp, options: CutFilesOptions): PanelPack => {
+interface SetUpFiles {
+  readonly files: readonly PackFile[];
+  readonly written: readonly WrittenFile[];
+  readonly findings: readonly Finding[];
+}
+
+const setUpFiles = (part: SheetPart, setUp: SetUp, options: CutFilesOptions): SetUpFiles => {
   const paths = machinePaths(setUp);
   if (paths.kind === "refused") {
     const findings = paths.refusals.map(({ feature, why }) =>
@@ -56,7 +76,7 @@ const setUpFiles = (part: SheetPart, setUp: SetUp, options: CutFilesOptions): Pa
         span: options.span,
       }),
     );
-    return { files: [], inspection: [], findings };
+    return { files: [], written: [], findings };
   }
   const stem = `${options.folder}/${setUpName(part, setUp)}`;
   const { colours, title } = options;
@@ -69,11 +89,16 @@ const setUpFiles = (part: SheetPart, setUp: SetUp, options: CutFilesOptions): Pa
       text: dxfR12CutFile(part, setUp, { title }),
     },
   ];
-  const inspection = texts.flatMap((cut) => inspected(cut, part, setUp));
   return {
     files: texts.map(({ kind, path, text }) => packFile(kind, path, { part, text })),
-    inspection,
-    findings: mismatches(inspection, part, options.span),
+    written: texts.map(({ kind, path, text }) => ({
+      format: kind === "cut-svg" ? "svg" : "dxf",
+      text,
+      part,
+      setUp,
+      file: path,
+    })),
+    findings: [],
   };
 };
 
@@ -89,27 +114,27 @@ const packFile = (
   content: { readonly part: SheetPart; readonly text: string },
 ): PackFile => ({ path, kind, part: content.part.id, bytes: utf8Bytes(content.text) });
 
-const inspected = (cut: CutText, part: SheetPart, setUp: SetUp): readonly InspectionRow[] => {
-  const inspect = cut.kind === "cut-svg" ? inspectSvg : inspectDxf;
-  return inspect(cut.text, { part, setUp, file: cut.path });
-};
-
 /** The first few are enough to see what is wrong. */
 const SHOWN = 3;
 
 const mismatches = (
   inspection: readonly InspectionRow[],
-  part: SheetPart,
-  span: Span,
+  parts: readonly SheetPart[],
+  options: { readonly spanOf: (part: SheetPart) => Span },
 ): readonly Finding[] => {
+  const first = parts[0];
+  if (first === undefined) return [];
   const failed = inspection.filter(({ passed }) => !passed);
   return failed.slice(0, SHOWN).map((row, index) =>
     finding(INSPECTION_MISMATCH, {
-      panel: part.panel,
+      panel: first.panel,
       subjects: [row.feature],
       message: `${row.file}: ${row.feature}, ${row.what} must be ${row.expected} and measures ${row.measured}`,
-      span,
+      span: options.spanOf(partOf(row, parts) ?? first),
       suppressed: index === SHOWN - 1 ? failed.length - SHOWN : 0,
     }),
   );
 };
+
+const partOf = (row: InspectionRow, parts: readonly SheetPart[]): SheetPart | undefined =>
+  parts.find((part) => part.setUps.some((setUp) => row.file.includes(setUpName(part, setUp))));

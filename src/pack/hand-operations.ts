@@ -49,7 +49,7 @@ const operationRow = ({
   feature,
   tool,
   side,
-  depth === null ? "through" : `${decimal(depth, 2)} mm`,
+  depth === null ? (at === null ? "" : "through") : `${decimal(depth, 2)} mm`,
   at === null ? "" : decimal(at.x, 3),
   at === null ? "" : decimal(at.y, 3),
 ];

@@ -4,7 +4,6 @@ import { fieldAt } from "../catalogue/field-path.ts";
 import type { Hardware } from "../catalogue/hardware.ts";
 import type { Mount } from "../catalogue/mount.ts";
 import type { Figures } from "../catalogue/part.ts";
-import { unmeasuredFigures } from "../checks/layout/unmeasured.ts";
 import { markdownTable } from "../export/markdown-table.ts";
 import { decimal } from "../geometry/number.ts";
 import type { LayerLayout, PlacedComponent, Range } from "../layout/panel-layout.ts";
@@ -13,7 +12,7 @@ import type { PackFile } from "./pack-file.ts";
 import type { PanelForPack } from "./panel-pack.ts";
 import { paperFile } from "./paper-file.ts";
 
-export interface MeasuringLine {
+interface MeasuringLine {
   readonly what: string;
   readonly dimension: string;
   /** What the program reckons with until then. */
@@ -61,7 +60,7 @@ export const measuringListPaper = (panel: PanelForPack): PackFile => {
   );
 };
 
-export const measuringList = (panel: PanelForPack): readonly MeasuringLine[] => [
+const measuringList = (panel: PanelForPack): readonly MeasuringLine[] => [
   ...panel.layout.components.flatMap(componentLines).filter(isFirstOfItsKind()),
   ...recordLines(panel.layout.mount),
   ...panel.layout.layers.flatMap(layerLines),
@@ -94,14 +93,17 @@ const recordLines = (record: Hardware | Mount): readonly MeasuringLine[] =>
     enter: `a record of your own for ${record.id}, named under catalogue`,
   }));
 
-const partLines = (component: PlacedComponent): readonly MeasuringLine[] =>
-  unmeasuredFigures(component).map((field) => ({
-    what: component.part.id,
-    dimension: field,
-    assumed: figureOf(component.part, field),
-    instrument: instrumentFor(field),
-    enter: `components, ${component.entry}: measured: { ${field}: ... mm, dated: ... }`,
-  }));
+const partLines = ({ part, common, entry }: PlacedComponent): readonly MeasuringLine[] =>
+  part.figures.measureFirst
+    .filter(isUncertain(part.figures))
+    .filter((field) => common.measured?.values[field] === undefined)
+    .map((field) => ({
+      what: part.id,
+      dimension: field,
+      assumed: figureOf(part, field),
+      instrument: instrumentFor(field),
+      enter: `components, ${entry}: measured: { ${field}: ... mm, dated: ... }`,
+    }));
 
 /** Figures of a standard or of a maker stand as they are. */
 const isUncertain =

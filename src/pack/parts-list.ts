@@ -2,6 +2,7 @@
 // sheets, fixings, fasteners of the mount, spares. Ordered by section, then by id.
 
 import type { Catalogue } from "../catalogue/record.ts";
+import type { StockDesign } from "../design/workshop-design.ts";
 import { csvText } from "../export/csv.ts";
 import { markdownTable } from "../export/markdown-table.ts";
 import { extentHeight, extentWidth } from "../geometry/extent.ts";
@@ -13,7 +14,7 @@ import type { PanelForPack } from "./panel-pack.ts";
 import { paperFile } from "./paper-file.ts";
 import { stackScrews } from "./stack-screws.ts";
 
-export interface PartsListRow {
+interface PartsListRow {
   readonly section: Section;
   readonly count: number;
   readonly part: string;
@@ -50,7 +51,7 @@ export const partsListPapers = (panel: PanelForPack): readonly PackFile[] => {
   ];
 };
 
-export const partsList = (panel: PanelForPack): readonly PartsListRow[] => [
+const partsList = (panel: PanelForPack): readonly PartsListRow[] => [
   ...componentRows(panel),
   ...fittedRows(panel),
   ...holdingRows(panel),
@@ -174,10 +175,14 @@ const sheetRows = ({ sheetParts, layout }: PanelForPack): readonly PartsListRow[
     section: "sheets",
     count: 1,
     part: stock.id,
-    title: `${stock.colour} ${stock.material}, ${decimal(thickness, 2)} mm, ${size}`,
+    title: `${materialWords(stock)}, ${decimal(thickness, 2)} mm, ${size}`,
     use: id,
   }));
 };
+
+/** Bare metal has no colour of its own. */
+const materialWords = ({ colour, material }: StockDesign): string =>
+  colour === material ? material : `${colour} ${material}`;
 
 const layerRows = ({ layout }: PanelForPack): readonly PartsListRow[] =>
   layout.layers.flatMap((layer) =>

@@ -32,6 +32,7 @@ const judge = (files: ReadonlyMap<string, string>): readonly Finding[] =>
       });
     return [
       ...found("bad", entry("toy/bad", "fault"), () => "good"),
+      ...found("sad", entry("toy/sad", "fault"), () => "good"),
       ...found("worse", entry("toy/worse", "fault"), () => "bad, worst"),
       ...found("doubtful", entry("toy/doubtful", "query"), () => "good"),
     ];
@@ -57,4 +58,15 @@ test("a remedy that brings another fault is not taken", () => {
 test("queries are left to a person", () => {
   const files = new Map([["a.yaml", "one: doubtful\ntwo: bad\n"]]);
   expect([...applyRemedies(files, judge).files.values()]).toEqual(["one: doubtful\ntwo: good\n"]);
+});
+
+test("a fault that was held back for the same cause may come to light and is mended in its turn", () => {
+  const veiled = (files: ReadonlyMap<string, string>): readonly Finding[] => {
+    const [first, ...rest] = judge(files);
+    return first === undefined ? [] : [{ ...first, suppressed: rest.length }];
+  };
+  const files = new Map([["a.yaml", "one: bad\ntwo: sad\n"]]);
+  const { files: mended, applied } = applyRemedies(files, veiled);
+  expect([...mended.values()]).toEqual(["one: good\ntwo: good\n"]);
+  expect(applied).toHaveLength(2);
 });

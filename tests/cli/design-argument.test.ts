@@ -1,9 +1,8 @@
-import { execFileSync } from "node:child_process";
-import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { expect, test } from "vitest";
 import { designPlace } from "../../src/cli/design-argument.ts";
-import { realDisk } from "../../src/cli/disk.ts";
+import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { temporaryFolder } from "./temporary-folder.ts";
 
 const lay = (folder: string, files: Readonly<Record<string, string>>): void => {
@@ -71,12 +70,19 @@ test("a link to a design is followed first", () => {
   expect(place(folder, "short.yaml")).toEqual({ root: join(folder, "real"), entry: "panel.yaml" });
 });
 
-test.skipIf(process.platform === "win32")(
-  "a pipe among the files does not keep anybody waiting",
-  () => {
-    const folder = temporaryFolder();
-    lay(folder, { "panel.yaml": "panel" });
-    execFileSync("mkfifo", [join(folder, "pipe.yaml")]);
-    expect(place(folder, ".")).toMatchObject({ entry: "panel.yaml" });
-  },
-);
+test("a pipe among the files is not waited for", () => {
+  const folder = temporaryFolder();
+  lay(folder, { "panel.yaml": "panel", "pipe.yaml": "panel" });
+  const disk: Disk = {
+    ...realDisk,
+    look: (path) => (path.endsWith("pipe.yaml") ? "other" : realDisk.look(path)),
+    readHead: (path, most) => {
+      if (path.endsWith("pipe.yaml")) throw new Error("a reader of a pipe would wait for ever");
+      return realDisk.readHead(path, most);
+    },
+  };
+  rmSync(join(folder, "panel.yaml"));
+  expect(designPlace(".", { cwd: folder, root: undefined }, disk)).toMatchObject({
+    why: expect.stringContaining("holds no console or panel file"),
+  });
+});

@@ -26,6 +26,7 @@ export const arrange: Command = {
     { name: "name", value: "NAME", help: "the panel's name (the list's unless told)" },
     { name: "title", value: "TITLE", help: "what it is called on paper" },
     { name: "width", value: "LENGTH", help: "for mounts that leave the width open" },
+    { name: "lit", value: null, help: "a painted opal face on a backing, to be lit from behind" },
     { name: "workshop", value: "FILE", help: "the workshop that will cut it" },
     { name: "out", value: "FILE", help: "the panel file to write" },
     { name: "notes", value: null, help: "show notes in full" },
@@ -34,7 +35,7 @@ export const arrange: Command = {
   run: async ({ words: [list = ""], values, switches }, shell) => {
     const text = readArgumentFile(list, shell);
     if (isWrongUse(text)) return text;
-    const options = await optionsFrom(list, values, shell);
+    const options = await optionsFrom(list, { values, isLit: switches.has("lit") }, shell);
     if (isWrongUse(options)) return options;
     const [{ arrangeList }, { readComponentList }] = await Promise.all([
       import("../../arrange/arrange-list.ts"),
@@ -47,9 +48,10 @@ export const arrange: Command = {
 
 const optionsFrom = async (
   list: string,
-  values: Arguments["values"],
+  asked: { readonly values: Arguments["values"]; readonly isLit: boolean },
   shell: Shell,
 ): Promise<ArrangeOptions | WrongUse> => {
+  const { values, isLit } = asked;
   const written = values.get("width");
   const width = written === undefined ? null : lengthArgument(written);
   if (written !== undefined && width === null) return wrongUse(noLength(written));
@@ -63,6 +65,7 @@ const optionsFrom = async (
     title: values.get("title") ?? values.get("name") ?? own,
     mount: values.get("mount") ?? "console-rail",
     width,
+    stack: isLit ? "lit" : "plain",
     ...workshop,
     catalogue,
     lettering,

@@ -43,8 +43,9 @@ export const testpiece: Command = {
       return wrongUse(`There is a test piece for a laser only, not for "${kind}".`);
     const bench = await benchFrom(values, shell);
     if (isWrongUse(bench)) return bench;
-    return values.has("read")
-      ? enter(bench, values, shell)
+    const { file } = bench;
+    return values.has("read") && file !== null
+      ? enter({ ...bench, file }, values, shell)
       : writePiece(bench, { values, json: switches.has("json") }, shell);
   },
 };
@@ -61,6 +62,8 @@ const benchFrom = async (values: Arguments["values"], shell: Shell): Promise<Ben
   const wanted = values.get("stock");
   if (wanted === undefined) return wrongUse("Which sheet? --stock opal-acrylic-3");
   const file = values.get("workshop") ?? null;
+  if (file === null && values.has("read"))
+    return wrongUse("Readings need --workshop FILE to go into.");
   const read = file === null ? { text: "" } : readArgumentFile(file, shell);
   if (isWrongUse(read)) return read;
   const workshop = file === null ? null : await workshopOf(file, read.text);
@@ -132,9 +135,12 @@ const writePiece = async (
   return EXIT.fine;
 };
 
-const enter = (bench: Bench, values: Arguments["values"], shell: Shell): ExitCode | WrongUse => {
+const enter = (
+  bench: Bench & { readonly file: string },
+  values: Arguments["values"],
+  shell: Shell,
+): ExitCode | WrongUse => {
   const dated = values.get("dated");
-  if (bench.file === null) return wrongUse("Readings need --workshop FILE to go into.");
   if (dated === undefined || !/^\d{4}-\d{2}-\d{2}$/.test(dated))
     return wrongUse("Readings need their day: --dated 2026-01-31");
   const written = readingsFrom(values.get("read") ?? "");

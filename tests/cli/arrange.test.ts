@@ -1,0 +1,78 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { type Outcome, runIn } from "./run-in.ts";
+import { temporaryFolder } from "./temporary-folder.ts";
+import { testLibrary } from "./test-library.ts";
+
+const LIST = `part,quantity,legend,group
+toggle-12,3,PUMP,pumps
+pot-16,1,SPEED,drive
+`;
+
+const arrange = (cwd: string, ...args: readonly string[]): Promise<Outcome> =>
+  runIn(cwd, ["arrange", ...args], { library: testLibrary });
+
+const withList = (text = LIST): string => {
+  const folder = temporaryFolder();
+  writeFileSync(join(folder, "list.csv"), text);
+  return folder;
+};
+
+test("a list becomes a panel file that checks without a fault", async () => {
+  const folder = withList();
+  const printed = await arrange(folder, "list.csv", "--name", "Fire pumps");
+  expect(printed.code).toBe(0);
+  expect(printed.stdout).toContain("name: fire-pumps");
+  const written = await arrange(
+    folder,
+    "list.csv",
+    "--name",
+    "Fire pumps",
+    "--out",
+    "new/panel.yaml",
+  );
+  expect(written).toMatchObject({ code: 0, stdout: "new/panel.yaml\n" });
+  expect(readFileSync(join(folder, "new", "panel.yaml"), "utf8")).toBe(printed.stdout);
+  expect((await runIn(folder, ["check", "new"], { library: testLibrary })).code).toBe(0);
+});
+
+test("a workshop is named by its path from the panel", async () => {
+  const folder = withList();
+  writeFileSync(join(folder, "workshop.yaml"), "consolewright: 1\nkind: workshop\nname: shed\n");
+  const { stdout } = await arrange(
+    folder,
+    "list.csv",
+    "--workshop",
+    "workshop.yaml",
+    "--out",
+    "new/panel.yaml",
+  );
+  expect(stdout).toBe("new/panel.yaml\n");
+  expect(readFileSync(join(folder, "new", "panel.yaml"), "utf8")).toMatch(
+    /workshop: "?\.\.\/workshop\.yaml"?/,
+  );
+});
+
+test("what can't be arranged is told with its line, for programs as well", async () => {
+  const folder = withList("part,quantity\ntoggle-12,1\nno-such-part,2\n");
+  const { code, stdout } = await arrange(folder, "list.csv", "--json");
+  expect(code).toBe(1);
+  expect(JSON.parse(stdout).findings).toContainEqual(
+    expect.objectContaining({ code: "layout/unknown-part", file: "list.csv", line: 3 }),
+  );
+});
+
+test.each([
+  [["nowhere.csv"], "can't be read"],
+  [["."], "is not a file"],
+  [["list.csv", "--width", "wide"], "not a length"],
+  [["list.csv", "--workshop", "list.csv"], "not a workshop"],
+  [["list.csv", "--out", "list.csv"], "already there"],
+])("%j is wrong use", async (args, hint) => {
+  const folder = withList();
+  const { code, stderr } = await arrange(folder, ...args);
+  expect(code).toBe(2);
+  expect(stderr).toContain(hint);
+  expect(readFileSync(join(folder, "list.csv"), "utf8")).toBe(LIST);
+});

@@ -1,0 +1,239 @@
+import { createHash } from "node:crypto";
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { join } from "node:path";
+import { beforeAll, expect, test } from "vitest";
+import { type Disk, realDisk } from "../../src/cli/disk.ts";
+import { type Outcome, type RunSettings, runIn } from "./run-in.ts";
+import { temporaryFolder } from "./temporary-folder.ts";
+import { testLibrary } from "./test-library.ts";
+
+const WORKSHOP = `consolewright: 1
+kind: workshop
+name: shed
+stock:
+  black-acrylic-3: { material: acrylic-cast, colour: black, nominal: 3 mm, measured: 2.9 mm, dated: 2026-01-31 }
+machines:
+  laser: { type: co2-laser, bed: [600, 400], spot: 0.15 mm, kerf: in-file, measured: [{ stock: black-acrylic-3, kerf: 0.2, dated: 2026-01-31 }] }
+use: { face: laser }
+`;
+
+const panelText = (name: string, part = "toggle-6"): string => `consolewright: 1
+kind: panel
+name: ${name}
+title: ${name} panel
+workshop: ../workshop.yaml
+mount: box-lid
+width: 80 mm
+height: 60 mm
+stack:
+  - { layer: face, sheet: black-acrylic-3 }
+components:
+  power: { part: ${part}, at: { x: centre, y: centre }, legend: POWER }
+`;
+
+/** A console of two panels, "good" and "other". */
+const layConsole = (other: string): string => {
+  const folder = temporaryFolder();
+  mkdirSync(join(folder, "panels"));
+  writeFileSync(join(folder, "workshop.yaml"), WORKSHOP);
+  writeFileSync(join(folder, "panels", "good.yaml"), panelText("good"));
+  writeFileSync(join(folder, "panels", "other.yaml"), other);
+  writeFileSync(
+    join(folder, "console.yaml"),
+    `consolewright: 1
+kind: console
+name: desk
+workshop: workshop.yaml
+panels:
+  - { file: panels/good.yaml, as: good }
+  - { file: panels/other.yaml, as: other }
+`,
+  );
+  return folder;
+};
+
+const make = (cwd: string, args: readonly string[], settings: RunSettings = {}): Promise<Outcome> =>
+  runIn(cwd, ["make", ...args], { library: testLibrary, ...settings });
+
+const SOUND = panelText("other");
+const FAULTY = panelText("other", "no-such-part");
+
+beforeAll(testLibrary);
+
+const everyFile = (folder: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => {
+        const place = join(entry.parentPath, entry.name);
+        return [place.slice(folder.length + 1), readFileSync(place, "base64")];
+      }),
+  );
+
+test("a panel's pack goes into out/NAME, and --json says each file with its hash", async () => {
+  const folder = layConsole(SOUND);
+  const { code, stdout, stderr } = await make(folder, ["panels/good.yaml", "--json"]);
+  expect([code, stderr]).toEqual([0, ""]);
+  const record = JSON.parse(stdout);
+  expect(Object.keys(record).slice(0, 3)).toEqual(["files", "findings", "inspection"]);
+  const out = join(folder, "out", "good");
+  for (const { path, bytes, sha256 } of record.files) {
+    const found = readFileSync(join(out, path));
+    expect(found.length).toBe(bytes);
+    expect(createHash("sha256").update(found).digest("hex")).toBe(sha256);
+  }
+  expect(Object.keys(everyFile(out)).sort()).toEqual(
+    record.files.map(({ path }: { path: string }) => path).sort(),
+  );
+  expect(record.inspection.length).toBeGreaterThan(50);
+  expect(record.inspection.every(({ passed }: { passed: boolean }) => passed)).toBe(true);
+});
+
+test("the kerf stands in the names; every kind of paper is there", async () => {
+  const folder = layConsole(SOUND);
+  await make(folder, ["panels/good.yaml", "--out", "p"]);
+  const names = Object.keys(everyFile(join(folder, "p")));
+  for (const name of [
+    "README.md",
+    "manifest.json",
+    "findings.md",
+    "inspection.md",
+    "inspection.csv",
+    "measuring-list.md",
+    "parts-list.md",
+    "parts-list.csv",
+    "cut/colour-key.md",
+    "cut/good-face-1-engrave-and-cut.kerf-0.20.svg",
+    "cut/good-face-1-engrave-and-cut.kerf-0.20.dxf",
+    "cut/good-face-1-engrave-and-cut.kerf-0.20.r12.dxf",
+    "template/good-face-front.pdf",
+    "template/good-face-back.pdf",
+    "drawings/good-front.svg",
+    "drawings/good-section.pdf",
+  ])
+    expect(names).toContain(name);
+});
+
+test("the same design gives the same bytes, whatever was there before", async () => {
+  const folder = layConsole(SOUND);
+  await make(folder, ["panels/good.yaml", "--out", "a"]);
+  const first = everyFile(join(folder, "a"));
+  await make(folder, ["panels/good.yaml", "--out", "a"]);
+  expect(everyFile(join(folder, "a"))).toEqual(first);
+  const elsewhere = layConsole(SOUND);
+  await make(join(elsewhere, "panels"), ["good.yaml", "--out", "../b"]);
+  expect(everyFile(join(elsewhere, "b"))).toEqual(first);
+});
+
+test("of a console the sound panel is written, the faulty one keeps its old pack, marked stale", async () => {
+  const folder = layConsole(SOUND);
+  expect((await make(folder, ["."])).code).toBe(0);
+  const before = everyFile(join(folder, "out", "desk", "other"));
+  writeFileSync(join(folder, "panels", "other.yaml"), FAULTY);
+  writeFileSync(join(folder, "panels", "good.yaml"), panelText("good", "toggle-12"));
+  const { code, stdout } = await make(folder, [".", "--json"]);
+  expect(code).toBe(1);
+  const record = JSON.parse(stdout);
+  expect(record.files.every(({ path }: { path: string }) => path.startsWith("good/"))).toBe(true);
+  expect(record.files.length).toBeGreaterThan(10);
+  expect(record.findings).toContainEqual(
+    expect.objectContaining({ code: "layout/unknown-part", panel: "other" }),
+  );
+  expect(record.panels).toMatchObject([
+    { name: "good", written: true, changes: [{ part: "good-face", change: "changed" }] },
+    { name: "other", written: false, stale: true },
+  ]);
+  const { "STALE.txt": note = "", ...kept } = everyFile(join(folder, "out", "desk", "other"));
+  expect(kept).toEqual(before);
+  expect(Buffer.from(note, "base64").toString()).toContain("layout/unknown-part");
+});
+
+test("what changed since the last pack is said in words", async () => {
+  const folder = layConsole(SOUND);
+  await make(folder, ["panels/good.yaml"]);
+  expect((await make(folder, ["panels/good.yaml"])).stdout).toContain("good-face as cut");
+  writeFileSync(join(folder, "panels", "good.yaml"), panelText("good", "toggle-12"));
+  expect((await make(folder, ["panels/good.yaml"])).stdout).toContain("good-face changed");
+});
+
+test("--strict writes nothing where any panel has a fault", async () => {
+  const folder = layConsole(FAULTY);
+  expect((await make(folder, [".", "--strict"])).code).toBe(1);
+  expect(existsSync(join(folder, "out"))).toBe(false);
+  expect((await make(folder, ["."])).code).toBe(1);
+  expect(readdirSync(join(folder, "out", "desk"))).toEqual(["good"]);
+});
+
+test("--only fascia writes no papers, --card adds its own files", async () => {
+  const folder = layConsole(SOUND);
+  await make(folder, ["panels/good.yaml", "--only", "fascia", "--card", "--out", "p"]);
+  expect(Object.keys(everyFile(join(folder, "p"))).sort()).toEqual([
+    "card/good-face-1-cut.kerf-0.15.dxf",
+    "card/good-face-1-cut.kerf-0.15.r12.dxf",
+    "card/good-face-1-cut.kerf-0.15.svg",
+    "cut/colour-key.md",
+    "cut/good-face-1-engrave-and-cut.kerf-0.20.dxf",
+    "cut/good-face-1-engrave-and-cut.kerf-0.20.r12.dxf",
+    "cut/good-face-1-engrave-and-cut.kerf-0.20.svg",
+    "inspection.csv",
+    "inspection.md",
+    "manifest.json",
+  ]);
+});
+
+test.each([
+  [["panels/good.yaml", "--only", "lamps"], "fascia"],
+  [["panels/good.yaml", "--out", "console.yaml"], "is a file"],
+  [["panels/good.yaml", "--out", "link"], "is a link"],
+  [["panels/good.yaml", "--out", "."], "folder of its own"],
+  [["panels/good.yaml", "--out", ".."], "folder of its own"],
+  [["nowhere"], "no file or folder"],
+])("%j is wrong use", async (args, hint) => {
+  const folder = layConsole(SOUND);
+  symlinkSync(temporaryFolder(), join(folder, "link"));
+  const before = everyFile(folder);
+  const { code, stderr } = await make(folder, args);
+  expect(code).toBe(2);
+  expect(stderr).toContain(hint);
+  expect(everyFile(folder)).toEqual(before);
+});
+
+test("a full disk is a finding, the old pack stays whole and the exit code is 1", async () => {
+  const folder = layConsole(SOUND);
+  await make(folder, ["panels/good.yaml"]);
+  const before = everyFile(join(folder, "out"));
+  writeFileSync(join(folder, "panels", "good.yaml"), panelText("good", "toggle-12"));
+  const disk: Disk = {
+    ...realDisk,
+    write: () => {
+      throw Object.assign(new Error("no space"), { code: "ENOSPC" });
+    },
+  };
+  const { code, stdout, stderr } = await make(folder, ["panels/good.yaml"], { disk });
+  expect(code).toBe(1);
+  expect(stderr).toContain("the disk is full");
+  expect(stderr).not.toContain("    at ");
+  expect(stdout).toContain("not written");
+  expect(everyFile(join(folder, "out"))).toEqual(before);
+});
+
+test("a link in a console's output that leads out is refused for that panel alone", async () => {
+  const folder = layConsole(SOUND);
+  const elsewhere = temporaryFolder();
+  mkdirSync(join(folder, "out", "desk"), { recursive: true });
+  symlinkSync(elsewhere, join(folder, "out", "desk", "other"));
+  const { code, stdout } = await make(folder, [".", "--json"]);
+  expect(code).toBe(1);
+  expect(JSON.parse(stdout).findings).toContainEqual(
+    expect.objectContaining({ code: "cli/cannot-write", panel: "other" }),
+  );
+  expect(readdirSync(elsewhere)).toEqual([]);
+  expect(existsSync(join(folder, "out", "desk", "good", "manifest.json"))).toBe(true);
+});
