@@ -27,17 +27,33 @@ export interface CutFilesOptions {
   readonly span: Span;
 }
 
+/** For several parts: what is said once each. */
+export type TogetherOptions = Omit<CutFilesOptions, "title" | "span"> & {
+  readonly titleOf: (part: SheetPart) => string;
+  readonly spanOf: (part: SheetPart) => Span;
+};
+
 /** The cut files of one part by itself. */
 export const cutFilesOf = (part: SheetPart, options: CutFilesOptions): PanelPack =>
-  cutFilesTogether([part], { ...options, spanOf: () => options.span });
+  cutFilesTogether([part], {
+    ...options,
+    titleOf: () => options.title,
+    spanOf: () => options.span,
+  });
 
 /** The cut files of parts that belong together: each measured by itself, then the layers laid on each other. */
 export const cutFilesTogether = (
   parts: readonly SheetPart[],
-  options: Omit<CutFilesOptions, "span"> & { readonly spanOf: (part: SheetPart) => Span },
+  options: TogetherOptions,
 ): PanelPack => {
   const sets = parts.flatMap((part) =>
-    part.setUps.map((setUp) => setUpFiles(part, setUp, { ...options, span: options.spanOf(part) })),
+    part.setUps.map((setUp) =>
+      setUpFiles(part, setUp, {
+        ...options,
+        title: options.titleOf(part),
+        span: options.spanOf(part),
+      }),
+    ),
   );
   const inspection = inspectFiles(sets.flatMap(({ written }) => written));
   return {

@@ -2,6 +2,7 @@
 // in true size from both sides. Pages carry the design's own date, never the day on which they were made.
 
 import { frontDrawing } from "../drawings/front-drawing.ts";
+import { pictureDrawing } from "../drawings/picture-drawing.ts";
 import { sectionDrawing } from "../drawings/section-drawing.ts";
 import { paperFace } from "../drawings/words.ts";
 import { pdfDrawing } from "../export/pdf-drawing.ts";
@@ -17,6 +18,7 @@ import { utf8Bytes } from "./utf8.ts";
 export const drawingFiles = (panel: PanelForPack): readonly PackFile[] => {
   const face = paperFace(panel.lettering);
   const name = safeName(panel.design.name);
+  const picture = pictureDrawing(panel.layout, panel.lettering);
   const drawings = [
     { name: `${name}-front`, drawing: frontDrawing(panel.layout, panel.findings, panel.lettering) },
     {
@@ -24,7 +26,8 @@ export const drawingFiles = (panel: PanelForPack): readonly PackFile[] => {
       drawing: sectionDrawing(panel.layout, panel.findings, panel.lettering),
     },
   ];
-  const screen = drawings.map(
+  // The picture comes first: people look before they read.
+  const screen = [{ name: `${name}-picture`, drawing: picture }, ...drawings].map(
     (each): PackFile => ({
       path: `drawings/${each.name}.svg`,
       kind: "drawing-svg",

@@ -8,7 +8,7 @@ import type { SheetPart } from "../parts/sheet-part.ts";
 import { cardParts } from "./card-parts.ts";
 import { REFUSED_COLOUR } from "./codes.ts";
 import { colourKey } from "./colour-key.ts";
-import { cutFilesOf } from "./cut-files.ts";
+import { cutFilesTogether } from "./cut-files.ts";
 import { drawingFiles } from "./drawing-files.ts";
 import { findingsPaper } from "./findings-paper.ts";
 import { handOperationsPaper } from "./hand-operations.ts";
@@ -22,10 +22,10 @@ import { partHash } from "./part-hash.ts";
 import { partsListPapers } from "./parts-list.ts";
 
 export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPack => {
-  const cut = panel.sheetParts.map((part) => partFiles(panel, part, "cut"));
-  const card = options.card ? cardParts(panel).map((part) => partFiles(panel, part, "card")) : [];
-  const inspection = [...cut, ...card].flatMap((pack) => pack.inspection);
-  const cutFiles = [...cut, ...card].flatMap(({ files }) => files);
+  const cut = cutFilesIn("cut", panel, panel.sheetParts);
+  const card = cutFilesIn("card", panel, options.card ? cardParts(panel) : []);
+  const inspection = [...cut.inspection, ...card.inspection];
+  const cutFiles = [...cut.files, ...card.files];
   const files = [
     ...cutFiles,
     ...(cutFiles.length === 0 ? [] : [colourKey(panel.colours)]),
@@ -37,7 +37,7 @@ export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPac
   return {
     files: [...withReadme, manifestFile(manifest)],
     inspection,
-    findings: [...refusedColours(panel), ...[...cut, ...card].flatMap(({ findings }) => findings)],
+    findings: [...refusedColours(panel), ...cut.findings, ...card.findings],
   };
 };
 
@@ -62,12 +62,16 @@ const papers = (panel: PanelForPack): readonly PackFile[] => {
   ];
 };
 
-const partFiles = (panel: PanelForPack, part: SheetPart, folder: "cut" | "card"): PanelPack =>
-  cutFilesOf(part, {
+const cutFilesIn = (
+  folder: "cut" | "card",
+  panel: PanelForPack,
+  parts: readonly SheetPart[],
+): PanelPack =>
+  cutFilesTogether(parts, {
     folder,
     colours: panel.colours,
-    title: folder === "card" ? `Card test: ${part.title}` : part.title,
-    span: layerSpan(panel, part.layer),
+    titleOf: ({ title }) => (folder === "card" ? `Card test: ${title}` : title),
+    spanOf: (part) => layerSpan(panel, part.layer),
   });
 
 const layerSpan = ({ design }: PanelForPack, layer: string): Span =>
