@@ -112,19 +112,43 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
   const laid = layoutPanel(design, { workshop, catalogue, lettering });
   const { layout } = laid;
   const base = { name, design, workshop, layout };
+  const read = withHeldBack(panel.findings, design, laid.heldBack);
   if (layout === null)
     return {
       ...base,
       sheetParts: [],
-      findings: named(name, [...panel.findings, ...laid.findings]),
+      findings: named(name, inTextOrder([...read, ...laid.findings])),
     };
   const made = sheetPartsOf(layout, lettering);
   const sheetParts = made.parts;
   const edit = editor(context.sources.files);
   const judged = judge({ layout, sheetParts, workshop, catalogue, edit });
-  const findings = [...panel.findings, ...laid.findings, ...made.findings, ...judged];
+  const findings = [...read, ...laid.findings, ...made.findings, ...judged];
   return { ...base, sheetParts, findings: named(name, inTextOrder(findings)) };
 };
+
+/** What was left out because a component could not be read is counted on the finding that says why it could not. */
+const withHeldBack = (
+  findings: readonly Finding[],
+  design: PanelDesign,
+  heldBack: ReadonlyMap<string, number>,
+): readonly Finding[] => {
+  const left = new Map(heldBack);
+  const spans = design.components.flatMap((entry) =>
+    entry.kind === "unreadable" && left.has(entry.id) ? [entry] : [],
+  );
+  if (spans.length === 0) return findings;
+  return findings.map((found) => {
+    const cause = spans.find(({ id, span }) => left.has(id) && isWithin(found.span, span));
+    if (cause === undefined || found.severity !== "fault") return found;
+    const suppressed = found.suppressed + (left.get(cause.id) ?? 0);
+    left.delete(cause.id);
+    return { ...found, suppressed };
+  });
+};
+
+const isWithin = (inner: Span, outer: Span): boolean =>
+  inner.file === outer.file && inner.start >= outer.start && inner.end <= outer.end;
 
 const named = (panel: string, findings: readonly Finding[]): readonly Finding[] =>
   findings.map((found) => ({ ...found, panel }));

@@ -45,6 +45,14 @@ export const SIZE_MISSING: CodeEntry = {
   example: "mount: box-lid\nheight: 100 mm",
 };
 
+export const SIZE_TOO_SMALL: CodeEntry = {
+  code: "layout/size-too-small",
+  severity: "fault",
+  title: "a panel that is all edge",
+  why: "The finished outline is the nominal size less what the mount keeps free, with rounded corners. Where nothing is left between the corners there is no panel.",
+  example: "mount: console-rail\nheight: 0.3 mm",
+};
+
 export const NO_SHEET: CodeEntry = {
   code: "layout/no-sheet",
   severity: "fault",
@@ -69,6 +77,22 @@ export const FIXING_PLACES: CodeEntry = {
   example: "fixings: { screws: m3, dowels: 3 mm }",
 };
 
+export const FIXING_ROOM: CodeEntry = {
+  code: "layout/fixing-room",
+  severity: "query",
+  title: "no free spot for a fixing",
+  why: "The house rule sets fixings round the edge and moves each along it, clear of holes, bodies, letters and the mount's strip. Where everything within reach is taken it sets none: make room, or give the places yourself with `at:` and `dowels-at:`.",
+  example: "fixings: { screws: m3, dowels: 3 mm }",
+};
+
+export const UNKNOWN_POSITION: CodeEntry = {
+  code: "layout/unknown-position",
+  severity: "fault",
+  title: "words for a position that the part does not have",
+  why: "Words stand at positions of a lever (up, down, left, right, centre) or at the numbered stops of a selector (1, 2, ...). A word for any other position would not be on the panel.",
+  example: "positions: { sideways: OFF }",
+};
+
 export const WINDOW_CORNER: CodeEntry = {
   code: "layout/window-corner",
   severity: "fault",
@@ -78,12 +102,54 @@ export const WINDOW_CORNER: CodeEntry = {
     "markings:\n  - window: { x: centre, y: centre, width: 20 mm, height: 4 mm, corner: 3 mm }",
 };
 
+export const MEASURED_SHAPE: CodeEntry = {
+  code: "layout/measured-shape",
+  severity: "fault",
+  title: "a measured size that no shape can have",
+  why: "Sizes under `measured` go over the record's own. Together they must still be a shape: diameters above zero, flats inside their circle, corners no rounder than their sides.",
+  example: "measured: { openings.clamp.diameter: -3 mm, dated: 2026-01-31 }",
+};
+
+export const HOLE_SIZE: CodeEntry = {
+  code: "layout/hole-size",
+  severity: "fault",
+  title: "a hole too small for its own shape",
+  why: "`hole` moves every side of the part's clamp hole alike, flats and notches with the rest. At this size a side would vanish.",
+  example:
+    "components:\n  fuse: { part: fuse-holder-5x20, hole: 0.5 mm, at: { x: centre, y: centre } }",
+};
+
+export const WINDOW_NOWHERE: CodeEntry = {
+  code: "layout/window-nowhere",
+  severity: "fault",
+  title: "a window that opens no layer",
+  why: "A window opens the layers that it names, or every opaque sheet where it names none. Name the sheets that it goes through: `layers: [face]`.",
+  example:
+    "markings:\n  - window: { x: centre, y: centre, width: 20 mm, height: 8 mm, layers: [spacer] }",
+};
+
 export const SCALE_TOO_FINE: CodeEntry = {
   code: "layout/scale-too-fine",
   severity: "fault",
   title: "more marks than a circle has degrees",
   why: "A scale counts from `from` to `to` in steps of `major` and `minor`. A step that is too small, or none at all, is most often a slip of the pen.",
   example: "scale: { from: 0, to: 10, major: 0.001 }",
+};
+
+export const SCALE_LABELS: CodeEntry = {
+  code: "layout/scale-labels",
+  severity: "fault",
+  title: "labels that do not go up with the figures of a scale",
+  why: "Labels take the place of figures, one for one from the first mark to the last. With one too many or too few a word stands at the wrong mark, or nowhere.",
+  example: "scale: { from: 1, to: 4, major: 1, labels: [OFF, LOW, HIGH] }",
+};
+
+export const NO_LENGTH: CodeEntry = {
+  code: "layout/no-length",
+  severity: "fault",
+  title: "an arrow that ends where it begins",
+  why: "An arrow needs two places that are apart: without a direction it can't be drawn.",
+  example: "markings:\n  - arrow: { from: { x: 20 mm, y: 20 mm }, to: { x: 20 mm, y: 20 mm } }",
 };
 
 export const LAYOUT_CODES: readonly CodeEntry[] = [
@@ -103,5 +169,13 @@ export const LAYOUT_CODES: readonly CodeEntry[] = [
   CLAMPS_APART,
   FIXING_PLACES,
   SCALE_TOO_FINE,
+  SCALE_LABELS,
+  NO_LENGTH,
   WINDOW_CORNER,
+  WINDOW_NOWHERE,
+  MEASURED_SHAPE,
+  HOLE_SIZE,
+  SIZE_TOO_SMALL,
+  FIXING_ROOM,
+  UNKNOWN_POSITION,
 ];

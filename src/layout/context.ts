@@ -38,7 +38,7 @@ export const unknownName = (
 };
 
 export const stockOf = (context: LayoutContext, id: string): StockDesign | null =>
-  context.workshop?.stock[id] ?? context.catalogue.stock.get(id) ?? null;
+  ownValue(context.workshop?.stock, id) ?? context.catalogue.stock.get(id) ?? null;
 
 export const stockNames = (context: LayoutContext): readonly string[] => [
   ...Object.keys(context.workshop?.stock ?? {}),
@@ -46,7 +46,7 @@ export const stockNames = (context: LayoutContext): readonly string[] => [
 ];
 
 export const finishOf = (context: LayoutContext, id: string): FinishDesign | null =>
-  context.workshop?.finishes[id] ?? context.catalogue.finishes.get(id) ?? null;
+  ownValue(context.workshop?.finishes, id) ?? context.catalogue.finishes.get(id) ?? null;
 
 export const finishNames = (context: LayoutContext): readonly string[] => [
   ...Object.keys(context.workshop?.finishes ?? {}),
@@ -55,9 +55,24 @@ export const finishNames = (context: LayoutContext): readonly string[] => [
 
 /** The machine that makes a layer: by the layer's id, else the workshop's default. */
 export const machineFor = (context: LayoutContext, layer: string): MachineDesign | null => {
-  const id = context.workshop?.use[layer] ?? context.workshop?.use["default"];
-  return id === undefined ? null : machineOf(context, id);
+  const id = machineNameFor(context, layer);
+  return id === null ? null : machineOf(context, id);
 };
 
+/** Own keys only: a layer may be called like something that every object has. */
+export const machineNameFor = ({ workshop }: LayoutContext, layer: string): string | null =>
+  ownValue(workshop?.use, layer) ?? ownValue(workshop?.use, "default");
+
 export const machineOf = (context: LayoutContext, id: string): MachineDesign | null =>
-  context.workshop?.machines[id] ?? context.catalogue.machines.get(id) ?? null;
+  ownValue(context.workshop?.machines, id) ?? context.catalogue.machines.get(id) ?? null;
+
+export const machineNames = (context: LayoutContext): readonly string[] => [
+  ...Object.keys(context.workshop?.machines ?? {}),
+  ...context.catalogue.machines.keys(),
+];
+
+const ownValue = <Value>(
+  values: Readonly<Record<string, Value>> | undefined,
+  key: string,
+): Value | null =>
+  values !== undefined && Object.hasOwn(values, key) ? (values[key] ?? null) : null;

@@ -3,10 +3,11 @@
 
 import type { Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
-import type { ShapeAt } from "../catalogue/shape.ts";
+import type { Shape, ShapeAt } from "../catalogue/shape.ts";
 import { shapeContour, shapeSize } from "../catalogue/shape-contour.ts";
 import type { Span } from "../diagnostics/finding.ts";
 import { type Contour, circle, type Point, point } from "../geometry/contour.ts";
+import { offsetContour } from "../geometry/offset.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { type Placement, placedContour, placedPoint, placement } from "../geometry/transform.ts";
 import type { Clamped } from "./clamping.ts";
@@ -85,17 +86,28 @@ const clampHole = (
   const { layer } = options;
   const size = shapeSize(openings.clamp);
   const fitted = Math.max(size, shapeSize(openings.passes) + options.fit);
-  const drawn = subject.holeAsCut ?? fitted;
+  const of = { subject, layer, purpose: "clamp" } as const;
   const hole = opening(
-    { subject, layer, purpose: "clamp", grow: (drawn - size) / 2 },
+    { ...of, grow: (fitted - size) / 2 },
     { shape: openings.clamp, at: point(0, 0) },
   );
-  const paint = subject.holeAsCut === null ? 0 : 2 * layer.holePaint.nominal;
+  const { holeAsCut } = subject;
+  const asCut = holeAsCut === null ? null : asCutContour(openings.clamp, holeAsCut);
+  if (holeAsCut === null || asCut === null)
+    return { ...hole, gauge: gaugeOf(subject, layer, mm(fitted)) };
   return {
     ...hole,
-    gauge: gaugeOf(subject, layer, mm(drawn - paint)),
-    asCut: subject.holeAsCut !== null,
+    contour: placedContour(asCut, subject.at),
+    gauge: gaugeOf(subject, layer, mm(holeAsCut - 2 * layer.holePaint.nominal)),
+    asCut: true,
   };
+};
+
+/** A clamp hole at the size that the design gives, every side moved alike; null where the shape does not bear it. */
+export const asCutContour = (clamp: Shape, size: Mm): Contour | null => {
+  if (clamp.kind === "round") return circle(point(0, 0), size / 2);
+  const moved = offsetContour(shapeContour(clamp), (size - shapeSize(clamp)) / 2, "miter");
+  return moved.kind === "offset" ? moved.contour : null;
 };
 
 /** Go: what must enter. No-go: what nut, washer or flange no longer covers. */

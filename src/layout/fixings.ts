@@ -1,99 +1,177 @@
 // What holds the stack together and registers it: screws round the edge and two dowels that fit only one way.
-// Where the design gives no places, they are set by a house rule: along an inset rectangle, at most `span` apart,
-// each moved along its side to the nearest free spot.
+// Where the design gives no places they are set by a house rule: along an inset rectangle, each moved to the nearest
+// free spot, and further ones between any two that came to lie too far apart. Where all is taken none is set, and said.
 
 import type { FixingsDesign, PlaceDesign } from "../design/panel-design.ts";
 import type { Span } from "../diagnostics/finding.ts";
-import { type Contour, circle, type Point, point } from "../geometry/contour.ts";
-import { contourDistance } from "../geometry/distance.ts";
+import { circle, type Point, point } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
-import { extentsOverlap, grownExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { CLEARANCE_HOLES } from "../standards/metric-fasteners.ts";
-import type { MountFrame } from "./mount-frame.ts";
+import { freeSpot, type SearchField } from "./free-spot.ts";
+import { type MountFrame, railWidth } from "./mount-frame.ts";
+import { contourObstacle, type Obstacle } from "./obstacle.ts";
 import type { PlacedFixing } from "./panel-layout.ts";
+import type { PlaceOf } from "./place-finder.ts";
 
-/** Stack fixings at most 60 to 80 mm apart: common practice for 3 mm acrylic. */
+/** Stack fixings at most 60 to 80 mm apart: common practice for 3 mm acrylic. Set at the middle, borne to the end. */
 const SPAN = 75;
+const MOST_APART = 80;
 /** Web left between a fixing and whatever it stands beside: common practice, one sheet thickness. */
 const CLEAR = 3;
-/** Step and reach of the search for a free spot. */
-const STEP = 1;
-const SEARCH_REACH = 36;
 /** How far the slotted dowel lies out of the round one's mirror place, so that no layer goes in turned or flipped. */
 const UNEVEN = 9.525;
 
 export interface FixingScene {
   readonly frame: MountFrame;
-  /** Everything that a fixing must stay clear of: cut-outs and bodies, any layer. */
-  readonly obstacles: readonly Contour[];
-  readonly placeOf: (place: PlaceDesign) => Point | null;
+  /** Everything that a fixing must stay clear of: cut-outs and bodies in any layer, markings. */
+  readonly obstacles: readonly Obstacle[];
+  readonly placeOf: PlaceOf;
 }
 
-export const placeFixings = (
-  design: FixingsDesign,
+export interface SetFixings {
+  readonly fixings: readonly PlacedFixing[];
+  /** Where one was wanted and no free spot lay within reach. */
+  readonly unset: readonly { readonly kind: "screw" | "dowel"; readonly near: Point }[];
+}
+
+export const placeFixings = (design: FixingsDesign, scene: FixingScene): SetFixings => {
+  const { span } = design.written;
+  const dowels = dowelPlaces(design, scene);
+  const taken = dowels.places.map((at) => contourObstacle(circle(at, design.dowels / 2)));
+  const diameter = CLEARANCE_HOLES[design.screws].medium;
+  const obstacles = [...scene.obstacles, ...taken];
+  const screws = screwPlaces(design, diameter, { ...scene, obstacles });
+  return {
+    fixings: [
+      ...screws.places.map((at, index) => screw(at, index, { diameter, span })),
+      ...dowels.places.map((at, index) => dowel(at, index, { diameter: design.dowels, span })),
+    ],
+    unset: [
+      ...screws.unset.map((near) => ({ kind: "screw" as const, near })),
+      ...dowels.unset.map((near) => ({ kind: "dowel" as const, near })),
+    ],
+  };
+};
+
+interface Sized {
+  readonly diameter: Mm;
+  readonly span: Span;
+}
+
+const screw = (at: Point, index: number, sized: Sized): PlacedFixing => ({
+  id: `fixing.${index + 1}`,
+  kind: "screw",
+  at,
+  ...sized,
+});
+
+const dowel = (at: Point, index: number, sized: Sized): PlacedFixing => ({
+  id: `dowel.${index + 1}`,
+  kind: index === 0 ? "dowel-round" : "dowel-slotted",
+  at,
+  ...sized,
+});
+
+interface Places {
+  readonly places: readonly Point[];
+  readonly unset: readonly Point[];
+}
+
+const givenPlaces = (
+  places: readonly PlaceDesign[],
+  name: string,
   scene: FixingScene,
-): readonly PlacedFixing[] => {
-  const span = design.written.span;
-  const screwDiameter = CLEARANCE_HOLES[design.screws].medium;
-  const dowels = dowelPlaces(design, scene).map(
-    (at, index): PlacedFixing => ({
-      id: `dowel.${index + 1}`,
-      kind: index === 0 ? "dowel-round" : "dowel-slotted",
-      at,
-      diameter: design.dowels,
-      span,
-    }),
-  );
-  const taken = dowels.map(({ at, diameter }) => circle(at, diameter / 2));
-  const screws = screwPlaces(design, screwDiameter, {
-    ...scene,
-    obstacles: [...scene.obstacles, ...taken],
-  });
-  return [
-    ...screws.map((at, index) => screw(at, index, { diameter: screwDiameter, span })),
-    ...dowels,
-  ];
-};
+): readonly Point[] => places.flatMap((place) => scene.placeOf(place, name) ?? []);
 
-const screw = (
-  at: Point,
-  index: number,
-  options: { readonly diameter: Mm; readonly span: Span },
-): PlacedFixing => ({ id: `fixing.${index + 1}`, kind: "screw", at, ...options });
-
-const screwPlaces = (design: FixingsDesign, diameter: Mm, scene: FixingScene): readonly Point[] => {
-  if (design.at !== null) return givenPlaces(design.at, scene);
+const screwPlaces = (design: FixingsDesign, diameter: Mm, scene: FixingScene): Places => {
+  if (design.at !== null) return { places: givenPlaces(design.at, "fixings", scene), unset: [] };
   const box = fixingBox(scene.frame, diameter);
-  const placed: Point[] = [];
+  const field = { box, reach: diameter / 2 + CLEAR, obstacles: [...scene.obstacles] };
+  const ring: Point[] = [];
+  const unset: Point[] = [];
   for (const wanted of aroundBox(box)) {
-    const obstacles = [...scene.obstacles, ...placed.map((at) => circle(at, diameter / 2))];
-    placed.push(nearestFree(wanted, diameter / 2, { box, obstacles }));
+    const spot = freeSpot(wanted, field);
+    if (spot === null) {
+      unset.push(wanted);
+      continue;
+    }
+    ring.push(spot);
+    field.obstacles.push(contourObstacle(circle(spot, diameter / 2)));
   }
-  return placed;
+  closeGaps(ring, field, diameter);
+  return { places: ring.toSorted((a, b) => a.y - b.y || a.x - b.x), unset };
 };
 
-const dowelPlaces = (design: FixingsDesign, scene: FixingScene): readonly Point[] => {
-  if (design.dowelsAt !== null) return givenPlaces(design.dowelsAt, scene);
+/** More screws between neighbours that came to lie too far apart, where there is room for them. */
+const closeGaps = (
+  ring: Point[],
+  field: SearchField & { readonly obstacles: Obstacle[] },
+  diameter: Mm,
+): void => {
+  for (let index = 0; index < ring.length && ring.length > 1; ) {
+    const from = ring[index];
+    const to = ring[(index + 1) % ring.length];
+    const spot = from === undefined || to === undefined ? null : spotBetween(from, to, field);
+    if (spot === null) {
+      index += 1;
+      continue;
+    }
+    // The same place again: the first half of the gap may still be too long.
+    ring.splice(index + 1, 0, spot);
+    field.obstacles.push(contourObstacle(circle(spot, diameter / 2)));
+  }
+};
+
+/** A free spot that shortens a gap; null where the gap is short enough, or nothing is free. */
+const spotBetween = (from: Point, to: Point, field: SearchField): Point | null => {
+  if (apart(from, to) <= MOST_APART) return null;
+  const middle = point((from.x + to.x) / 2, (from.y + to.y) / 2);
+  const spot = freeSpot(onEdge(middle, field.box), field);
+  if (spot === null) return null;
+  return Math.max(apart(from, spot), apart(spot, to)) < apart(from, to) ? spot : null;
+};
+
+/** Along an edge, not across the inset: what matters is the stretch of edge that two screws hold down. */
+const apart = (a: Point, b: Point): number => Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
+
+/** The nearest place on the box's own edge. */
+const onEdge = (at: Point, box: Extent): Point => {
+  const sides = [
+    { gap: Math.abs(at.x - box.minX), place: point(box.minX, at.y) },
+    { gap: Math.abs(box.maxX - at.x), place: point(box.maxX, at.y) },
+    { gap: Math.abs(at.y - box.minY), place: point(at.x, box.minY) },
+    { gap: Math.abs(box.maxY - at.y), place: point(at.x, box.maxY) },
+  ];
+  return sides.reduce((a, b) => (b.gap < a.gap ? b : a)).place;
+};
+
+const dowelPlaces = (design: FixingsDesign, scene: FixingScene): Places => {
+  if (design.dowelsAt !== null)
+    return { places: givenPlaces(design.dowelsAt, "dowels", scene), unset: [] };
   const box = fixingBox(scene.frame, design.dowels);
   const third = (box.maxY - box.minY) / 3;
   const low = point(box.minX, box.minY + third);
   const high = point(box.maxX, Math.min(box.maxY, box.maxY - third + UNEVEN));
-  const first = nearestFree(low, design.dowels / 2, { box, obstacles: scene.obstacles });
-  const rest = [...scene.obstacles, circle(first, design.dowels / 2)];
-  return [first, nearestFree(high, design.dowels / 2, { box, obstacles: rest })];
+  const field = { box, reach: design.dowels / 2 + CLEAR, obstacles: scene.obstacles };
+  const first = freeSpot(low, field);
+  const taken = first === null ? [] : [contourObstacle(circle(first, design.dowels / 2))];
+  const second = freeSpot(high, { ...field, obstacles: [...field.obstacles, ...taken] });
+  return {
+    places: [first, second].filter((at): at is Point => at !== null),
+    unset: [first === null ? low : null, second === null ? high : null].filter(
+      (at): at is Point => at !== null,
+    ),
+  };
 };
-
-const givenPlaces = (places: readonly PlaceDesign[], scene: FixingScene): readonly Point[] =>
-  places.map(scene.placeOf).filter((at): at is Point => at !== null);
 
 /** The rectangle that fixings stand on: clear of the rails and of the outline. */
 const fixingBox = (frame: MountFrame, diameter: number): Extent => {
-  const rail = frame.rails[0] === undefined ? 0 : frame.rails[0].maxX - frame.rails[0].minX;
+  const rail = railWidth(frame.rails, frame.nominal);
   const outline = contourExtent(frame.outline);
-  const side = Math.max(rail, outline.minX) + CLEAR + diameter / 2;
-  const end = outline.minY + CLEAR + diameter / 2;
+  const side = Math.max(rail.x, outline.minX) + CLEAR + diameter / 2;
+  const end = Math.max(rail.y, outline.minY) + CLEAR + diameter / 2;
   return {
     minX: mm(side),
     minY: mm(end),
@@ -102,58 +180,22 @@ const fixingBox = (frame: MountFrame, diameter: number): Extent => {
   };
 };
 
-/** Corners, and points between them so that none lies farther than SPAN from the next. */
+/** Once round the box from its lower left corner: corners, and points between them so that none lies farther than SPAN from the next. */
 const aroundBox = (box: Extent): readonly Point[] => {
   const columns = divided(box.minX, box.maxX);
   const rows = divided(box.minY, box.maxY);
-  const inner = rows.slice(1, -1);
   return [
     ...columns.map((x) => point(x, box.minY)),
-    ...inner.flatMap((y) => [point(box.minX, y), point(box.maxX, y)]),
-    ...columns.map((x) => point(x, box.maxY)),
+    ...rows.slice(1, -1).map((y) => point(box.maxX, y)),
+    ...columns.toReversed().map((x) => point(x, box.maxY)),
+    ...rows
+      .slice(1, -1)
+      .toReversed()
+      .map((y) => point(box.minX, y)),
   ];
 };
 
 const divided = (low: number, high: number): readonly number[] => {
   const gaps = Math.max(1, Math.ceil((high - low) / SPAN));
   return Array.from({ length: gaps + 1 }, (_, index) => low + ((high - low) * index) / gaps);
-};
-
-/** The free spot nearest to `wanted` inside the box; `wanted` itself where there is none within reach. */
-const nearestFree = (
-  wanted: Point,
-  radius: number,
-  options: { readonly box: Extent; readonly obstacles: readonly Contour[] },
-): Point => {
-  const { box } = options;
-  const isFree = freeSpot(radius, options.obstacles);
-  for (const [dx, dy] of SEARCH) {
-    const spot = point(wanted.x + dx, wanted.y + dy);
-    const isInside =
-      spot.x >= box.minX && spot.x <= box.maxX && spot.y >= box.minY && spot.y <= box.maxY;
-    if (isInside && isFree(spot)) return spot;
-  }
-  return wanted;
-};
-
-/** Offsets on a grid, nearest first; of two as near, the one along the edges before the one across. */
-const SEARCH: readonly (readonly [number, number])[] = (() => {
-  const steps = Math.round(SEARCH_REACH / STEP);
-  const offsets: [number, number][] = [];
-  for (let column = -steps; column <= steps; column += 1)
-    for (let row = -steps; row <= steps; row += 1) offsets.push([column * STEP, row * STEP]);
-  return offsets.sort((a, b) => a[0] * a[0] + a[1] * a[1] - (b[0] * b[0] + b[1] * b[1]));
-})();
-
-const freeSpot = (radius: number, obstacles: readonly Contour[]): ((spot: Point) => boolean) => {
-  const boxed = obstacles.map((contour) => ({ contour, box: contourExtent(contour) }));
-  return (spot) => {
-    const own = circle(spot, radius);
-    const zone = grownExtent(contourExtent(own), CLEAR);
-    return boxed.every(({ contour, box }) => {
-      if (!extentsOverlap(zone, box)) return true;
-      const { gap, overlaps } = contourDistance(own, contour);
-      return !overlaps && gap >= CLEAR;
-    });
-  };
 };

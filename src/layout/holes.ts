@@ -1,17 +1,15 @@
-// Holes that belong to no component: mount holes, fixings, dowels and windows, through every layer that they concern.
+// Holes that belong to no component: mount holes, fixings and dowels, through every layer that they concern.
 
 import type { Mount } from "../catalogue/mount.ts";
 import type { Shape } from "../catalogue/shape.ts";
 import { shapeContour, shapeSize } from "../catalogue/shape-contour.ts";
-import type { MarkingDesign } from "../design/panel-design.ts";
 import type { Span } from "../diagnostics/finding.ts";
-import { difference } from "../geometry/boolean.ts";
 import { containsContour } from "../geometry/containment.ts";
 import { type Contour, circle, type Point } from "../geometry/contour.ts";
-import { type Extent, extent } from "../geometry/extent.ts";
-import { degrees, type Mm, mm } from "../geometry/quantity.ts";
-import { rectangle, roundedRectangle, slotContour } from "../geometry/shapes.ts";
+import { type Degrees, degrees, type Mm, mm } from "../geometry/quantity.ts";
+import { slotContour } from "../geometry/shapes.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
+import { arcTangent2, toDegrees } from "../geometry/trigonometry.ts";
 import { contourCutOut, roundCutOut } from "./cut-outs.ts";
 import type { CutOut, Gauge, MountHole, PlacedFixing } from "./panel-layout.ts";
 import { type BareLayer, lastRigidSheet } from "./stack.ts";
@@ -50,69 +48,9 @@ export const mountCutOuts = (
     );
 };
 
-const isHeadRoom = (layer: BareLayer, mount: Mount, held: number): boolean =>
+/** A sheet in front of the one that is held opens for the fasteners' heads. */
+export const isHeadRoom = (layer: BareLayer, mount: Mount, held: number): boolean =>
   layer.index < held && mount.headClearance > 0;
-
-/**
- * A layer's outline. Where a head's room reaches the edge it is a notch, open to the edge: a circle there would leave
- * slivers at the corners.
- */
-export const layerOutline = (
-  layer: BareLayer,
-  holes: readonly MountHole[],
-  options: {
-    readonly mount: Mount;
-    readonly layers: readonly BareLayer[];
-    readonly outline: Contour;
-    readonly nominal: Extent;
-  },
-): Contour => {
-  const { mount, layers, outline, nominal } = options;
-  if (layer.kind !== "sheet" || !isHeadRoom(layer, mount, lastRigidSheet(layers))) return outline;
-  const notches = holes
-    .map((hole) => ({ hole, room: circle(hole.at, mount.headClearance / 2) }))
-    .filter(({ room }) => !containsContour(outline, room))
-    .flatMap(({ hole, room }) => [room, ...openToEdge(hole.at, mount.headClearance / 2, nominal)]);
-  if (notches.length === 0) return outline;
-  const left = difference([{ outline, holes: [] }], notches);
-  return left[0]?.outline ?? outline;
-};
-
-/** Rectangles that open a round room to each edge that it crosses, and to the corner between two such edges. */
-const openToEdge = (at: Point, radius: number, nominal: Extent): readonly Contour[] => {
-  const west = at.x - radius < nominal.minX + EDGE_BEYOND ? nominal.minX - EDGE_BEYOND : null;
-  const east = at.x + radius > nominal.maxX - EDGE_BEYOND ? nominal.maxX + EDGE_BEYOND : null;
-  const south = at.y - radius < nominal.minY + EDGE_BEYOND ? nominal.minY - EDGE_BEYOND : null;
-  const north = at.y + radius > nominal.maxY - EDGE_BEYOND ? nominal.maxY + EDGE_BEYOND : null;
-  const side = west ?? east;
-  const end = south ?? north;
-  const across =
-    side === null
-      ? []
-      : [rectangle(ordered(at.x, side, { low: at.y - radius, high: at.y + radius }))];
-  const along =
-    end === null
-      ? []
-      : [rectangle(ordered(at.x - radius, at.x + radius, { low: at.y, high: end }))];
-  const corner =
-    side === null || end === null ? [] : [rectangle(ordered(at.x, side, { low: at.y, high: end }))];
-  return [...across, ...along, ...corner];
-};
-
-/** A notch runs this far past the nominal edge: more than any undersize. */
-const EDGE_BEYOND = 1;
-
-const ordered = (
-  from: number,
-  to: number,
-  along: { readonly low: number; readonly high: number },
-): Extent =>
-  extent(
-    Math.min(from, to),
-    Math.min(along.low, along.high),
-    Math.max(from, to),
-    Math.max(along.low, along.high),
-  );
 
 const fastenerHole = (hole: MountHole, layer: BareLayer, options: MountOptions): CutOut => {
   const { mount, span, fastenerSize } = options;
@@ -158,12 +96,22 @@ const gaugeOf = (
 export const fixingCutOuts = (
   fixings: readonly PlacedFixing[],
   layers: readonly BareLayer[],
-): readonly CutOut[] =>
-  layers
+): readonly CutOut[] => {
+  const turn = slotTurn(fixings);
+  return layers
     .filter((layer) => layer.kind === "sheet")
-    .flatMap((layer) => fixings.map((fixing) => fixingCutOut(fixing, layer)));
+    .flatMap((layer) => fixings.map((fixing) => fixingCutOut(fixing, layer, turn)));
+};
 
-const fixingCutOut = (fixing: PlacedFixing, layer: BareLayer): CutOut => {
+/** The slotted dowel gives along the line to the round one, and holds across it. */
+const slotTurn = (fixings: readonly PlacedFixing[]): Degrees => {
+  const round = fixings.find(({ kind }) => kind === "dowel-round");
+  const slotted = fixings.find(({ kind }) => kind === "dowel-slotted");
+  if (round === undefined || slotted === undefined) return degrees(0);
+  return toDegrees(arcTangent2(slotted.at.y - round.at.y, slotted.at.x - round.at.x));
+};
+
+const fixingCutOut = (fixing: PlacedFixing, layer: BareLayer, slotAlong: Degrees): CutOut => {
   const options = { layer: layer.id, span: fixing.span };
   if (fixing.kind === "screw")
     return roundCutOut(fixing.id, fixing.at, {
@@ -190,7 +138,7 @@ const fixingCutOut = (fixing: PlacedFixing, layer: BareLayer): CutOut => {
   const slot = slotContour(fixing.at, {
     length: mm(width + DOWEL_SLOT),
     width: mm(width),
-    turn: degrees(0),
+    turn: slotAlong,
   });
   return contourCutOut(fixing.id, {
     ...options,
@@ -200,32 +148,3 @@ const fixingCutOut = (fixing: PlacedFixing, layer: BareLayer): CutOut => {
     gauge,
   });
 };
-
-/** A window written as a marking: through the layers named, or through every opaque sheet. */
-export const windowCutOuts = (
-  window: MarkingDesign & { readonly kind: "window" },
-  at: Point,
-  layers: readonly BareLayer[],
-): readonly CutOut[] =>
-  layers
-    .filter((layer) => layer.kind === "sheet" && isWindowed(layer, window.layers))
-    .map((layer) => {
-      const box = extent(
-        at.x - window.width / 2,
-        at.y - window.height / 2,
-        at.x + window.width / 2,
-        at.y + window.height / 2,
-      );
-      const contour = roundedRectangle(box, window.corner);
-      return contourCutOut(window.id, {
-        centre: at,
-        contour,
-        purpose: "window",
-        layer: layer.id,
-        span: window.written.span,
-        gauge: null,
-      });
-    });
-
-const isWindowed = (layer: BareLayer, named: readonly string[]): boolean =>
-  named.length === 0 ? layer.stock?.light === "opaque" : named.includes(layer.id);

@@ -6,6 +6,7 @@ import { partAsMeasured } from "../catalogue/library.ts";
 import { unknownPaths } from "../catalogue/own-records.ts";
 import type { Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
+import { shapeSize } from "../catalogue/shape-contour.ts";
 import type {
   ComponentCommon,
   ComponentEntry,
@@ -14,12 +15,15 @@ import type {
   PlaceDesign,
 } from "../design/panel-design.ts";
 import { spanOf, type Written } from "../design/written.ts";
-import type { Finding, Span } from "../diagnostics/finding.ts";
+import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { type Point, point } from "../geometry/contour.ts";
-import { degrees } from "../geometry/quantity.ts";
+import { decimal } from "../geometry/number.ts";
+import { degrees, type Mm } from "../geometry/quantity.ts";
 import { clockDirection } from "../geometry/trigonometry.ts";
-import { UNKNOWN_HARDWARE, UNKNOWN_PART } from "./codes.ts";
+import { HOLE_SIZE, MEASURED_SHAPE, UNKNOWN_HARDWARE, UNKNOWN_PART } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
+import { asCutContour } from "./cut-outs.ts";
+import { undrawable } from "./drawable.ts";
 
 /** One line of the design: a single component, or a pattern with its members. */
 export interface Entry {
@@ -60,7 +64,7 @@ export const entriesOf = (
 };
 
 const readEntry = (
-  component: Exclude<ComponentEntry, { readonly kind: "unreadable" }>,
+  component: Readable,
   context: LayoutContext,
   findings: Finding[],
 ): Entry | null => {
@@ -72,17 +76,54 @@ const readEntry = (
     findings.push(unknownName(UNKNOWN_PART, component.part, options));
     return null;
   }
-  if (component.measured !== null) findings.push(...unknownPaths(part, component.measured));
+  const measured = measuredPart(component, part, findings);
+  if (measured === null) return null;
   return {
     id: component.id,
     place: component.at,
-    part: component.measured === null ? part : partAsMeasured(part, component.measured),
+    part: measured,
     fitted: fittedOf(component, { part, catalogue: context.catalogue, findings }),
-    common: component,
+    common: { ...component, holeAsCut: holeAsCut(component, measured, findings) },
     members: membersOf(component),
     written: component.written,
     span: component.written.span,
   };
+};
+
+type Readable = Exclude<ComponentEntry, { readonly kind: "unreadable" }>;
+
+/** The part with what was measured on it; null where the two together can't be drawn. */
+const measuredPart = (component: Readable, part: Part, findings: Finding[]): Part | null => {
+  const { measured } = component;
+  if (measured !== null) findings.push(...unknownPaths(part, measured));
+  const whole = measured === null ? part : partAsMeasured(part, measured);
+  const [fault] = undrawable(whole);
+  if (fault === undefined) return whole;
+  findings.push(
+    finding(MEASURED_SHAPE, {
+      message: `${component.id}: with the measured sizes, ${fault.path} of ${part.id} can't be drawn: ${fault.says}.`,
+      span: measured?.written.span ?? spanOf(component.written, "part"),
+      subjects: [component.id],
+    }),
+  );
+  return null;
+};
+
+const holeAsCut = (component: Readable, part: Part, findings: Finding[]): Mm | null => {
+  const { holeAsCut: size } = component;
+  if (size === null || asCutContour(part.openings.clamp, size) !== null) return size;
+  const least = shapeSize(part.openings.clamp);
+  findings.push(
+    finding(HOLE_SIZE, {
+      message: `${component.id}: cut at ${decimal(size, 3)} mm, the hole of ${part.id} loses its shape; its record makes it ${decimal(least, 3)} mm.`,
+      span: spanOf(component.written, "hole"),
+      subjects: [component.id],
+      measured: { value: size, unit: "mm" },
+      limit: { value: least, unit: "mm" },
+      source: { kind: "datasheet", name: part.figures.source },
+    }),
+  );
+  return null;
 };
 
 /** What the design fits, and what the part usually wears where the design says nothing of that kind. */
@@ -102,9 +143,7 @@ const fittedOf = (
   return [...chosen, ...usual.filter(({ kind }) => !chosen.some((one) => one.kind === kind))];
 };
 
-const membersOf = (
-  component: Exclude<ComponentEntry, { readonly kind: "unreadable" }>,
-): readonly Member[] =>
+const membersOf = (component: Readable): readonly Member[] =>
   component.kind === "component"
     ? [{ id: component.id, offset: point(0, 0), legend: component.legend }]
     : patternOffsets(component.pattern).map((offset, index) => ({
@@ -114,7 +153,7 @@ const membersOf = (
       }));
 
 /** Offsets in reading order: left to right, top to bottom, clockwise. */
-export const patternOffsets = (pattern: PatternDesign): readonly Point[] => {
+const patternOffsets = (pattern: PatternDesign): readonly Point[] => {
   switch (pattern.kind) {
     case "row":
       return counted(pattern.count, (index) => point(index * pattern.pitch, 0));

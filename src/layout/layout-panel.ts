@@ -2,41 +2,49 @@
 // out with one finding; everything else is laid out all the same, so that it can still be judged.
 
 import type { Mount } from "../catalogue/mount.ts";
-import type { PanelDesign, PlaceDesign } from "../design/panel-design.ts";
+import type { PanelDesign } from "../design/panel-design.ts";
 import { spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
-import { type Contour, circle, type Point } from "../geometry/contour.ts";
+import { circle } from "../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
-import { decimal } from "../geometry/number.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
-import { rectangle } from "../geometry/shapes.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import { THREAD_DIAMETER } from "../standards/metric-fasteners.ts";
+import type { PlaceFrame } from "./axis-place.ts";
 import { partBodies } from "./bodies.ts";
-import { FIXING_PLACES, NO_SHEET, UNKNOWN_MOUNT, WINDOW_CORNER } from "./codes.ts";
+import { NO_SHEET, UNKNOWN_MOUNT } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
 import { componentCutOuts } from "./cut-outs.ts";
+import { fixingFindings } from "./fixing-findings.ts";
 import { placeFixings } from "./fixings.ts";
-import { fixingCutOuts, layerOutline, mountCutOuts, windowCutOuts } from "./holes.ts";
+import { countedFollowers, followerCounts } from "./followers.ts";
+import { fixingCutOuts, mountCutOuts } from "./holes.ts";
 import { type Entry, entriesOf } from "./instances.ts";
+import { layerOutline } from "./layer-outline.ts";
 import { layoutMarkings } from "./markings/markings.ts";
-import { type MountFrame, mountFrame } from "./mount-frame.ts";
+import { type MountFrame, mountFrame, railWidth } from "./mount-frame.ts";
+import { boxObstacle, contourObstacle, regionObstacle } from "./obstacle.ts";
 import type {
   CutOut,
   LayerLayout,
   PanelLayout,
   PlacedComponent,
   PlacedFixing,
+  PlacedMarking,
 } from "./panel-layout.ts";
 import { placeComponents } from "./place-components.ts";
-import { blockPlace, type Landmark, placeEntries } from "./places.ts";
+import { type PlaceFinder, placeFinder } from "./place-finder.ts";
+import { placeEntries } from "./places.ts";
 import { type BareLayer, resolveStack } from "./stack.ts";
+import { windowsOf } from "./windows.ts";
 
 export interface LaidOut {
   /** null where mount, size or stack leave nothing to lay out. */
   readonly layout: PanelLayout | null;
   readonly findings: readonly Finding[];
+  /** How many things were left out because of a component that could not be read, by its id. */
+  readonly heldBack: ReadonlyMap<string, number>;
 }
 
 export const layoutPanel = (design: PanelDesign, context: LayoutContext): LaidOut => {
@@ -46,17 +54,20 @@ export const layoutPanel = (design: PanelDesign, context: LayoutContext): LaidOu
       span: spanOf(design.written, "mount"),
       known: context.catalogue.mounts.keys(),
     };
-    return { layout: null, findings: [unknownName(UNKNOWN_MOUNT, design.mount, options)] };
+    const findings = [unknownName(UNKNOWN_MOUNT, design.mount, options)];
+    return { layout: null, findings, heldBack: new Map() };
   }
   const framed = mountFrame(design, mount);
   const stack = resolveStack(design.stack, context);
   const findings = [...framed.findings, ...stack.findings];
   const hasSheet = stack.layers.some((layer) => layer.kind === "sheet");
-  if (!hasSheet && stack.findings.length === 0) findings.push(noSheet(design));
-  if (framed.frame === null || !hasSheet) return { layout: null, findings };
+  if (!hasSheet && stack.isWhole) findings.push(noSheet(design));
+  // Without a sheet's thickness no depth is known: what would follow from it is not worth saying.
+  if (framed.frame === null || !hasSheet || !stack.isWhole)
+    return { layout: null, findings, heldBack: new Map() };
   const base: Base = { design, context, mount, frame: framed.frame, layers: stack.layers };
   const laid = layOut(base);
-  return { layout: laid.layout, findings: [...findings, ...laid.findings] };
+  return { ...laid, findings: [...findings, ...laid.findings] };
 };
 
 const noSheet = (design: PanelDesign): Finding =>
@@ -74,29 +85,38 @@ interface Base {
   readonly layers: readonly BareLayer[];
 }
 
-const layOut = (
-  base: Base,
-): { readonly layout: PanelLayout; readonly findings: readonly Finding[] } => {
+const layOut = (base: Base): LaidOut => {
   const { design, context, mount, frame, layers } = base;
   const read = entriesOf(design.components, context);
+  const placeFrame = placeFrameOf(base);
   const placed = placeEntries(read.entries, {
-    frame: placeFrame(base),
+    frame: placeFrame,
     reachOf: entryReach(context),
     lost: read.lost,
   });
+  const finder = placeFinder(placed, placeFrame);
   const { components, findings: clampFindings } = placeComponents(read.entries, {
     places: placed.places,
     layers,
     catalogue: context.catalogue,
   });
-  const scene = { ...base, components, placeOf: placeFinder(base, components) };
-  const windows = windowsOf(scene);
+  const windows = windowsOf(design.markings, layers, finder.placeOf);
   const holes = [...mountHolesOf(base), ...windows.cutOuts, ...componentHoles(components, base)];
-  const markings = layoutMarkings({ ...scene, holes, lost: placed.lost });
-  const letters = markings.markings.map(({ box }) => rectangle(box));
-  const heads = frame.holes.map(({ at }) => circle(at, mount.headClearance / 2));
-  const fixings = fixingsOf(scene, [...holes.map(({ contour }) => contour), ...heads, ...letters]);
-  const cutOuts = [...holes, ...fixingCutOuts(fixings, layers)];
+  const markings = layoutMarkings({ ...base, components, holes, finder });
+  const fixings = fixingsOf(base, finder, { holes, components, markings: markings.markings });
+  const cutOuts = [...holes, ...fixingCutOuts(fixings.fixings, layers)];
+  const { findings, others } = countedFollowers(
+    [
+      ...read.findings,
+      ...placed.findings,
+      ...clampFindings,
+      ...windows.findings,
+      ...markings.findings,
+      ...fixings.findings,
+      ...finder.findings,
+    ],
+    followerCounts(placed.lost, finder.causes),
+  );
   return {
     layout: {
       kind: "panel-layout",
@@ -108,32 +128,26 @@ const layOut = (
       layers: withCutOuts(base, cutOuts),
       components,
       markings: markings.markings,
-      fixings,
+      fixings: fixings.fixings,
       mountHoles: frame.holes,
       rails: frame.rails,
-      lost: placed.lost,
+      lost: [...placed.lost.keys()],
     },
-    findings: [
-      ...read.findings,
-      ...placed.findings,
-      ...clampFindings,
-      ...windows.findings,
-      ...markings.findings,
-      ...fixingNote(design, fixings),
-    ],
+    findings,
+    heldBack: others,
   };
 };
 
-/** `x: left` keeps a component this far clear of rail or edge: common practice, one sheet thickness. */
+/** `x: left` or `y: top` keeps a component this far clear of rail or edge: common practice, one sheet thickness. */
 const EDGE_MARGIN = 3;
 
-const placeFrame = ({
-  frame,
-  mount,
-}: Base): { readonly nominal: Extent; readonly edge: number } => ({
-  nominal: frame.nominal,
-  edge: mount.seat + EDGE_MARGIN,
-});
+const placeFrameOf = ({ frame }: Base): PlaceFrame => {
+  const rail = railWidth(frame.rails, frame.nominal);
+  return {
+    nominal: frame.nominal,
+    edge: { x: rail.x + EDGE_MARGIN, y: rail.y + EDGE_MARGIN },
+  };
+};
 
 /** How far one member reaches round its own centre on the face; worked out once an entry. */
 const entryReach = (context: LayoutContext): ((entry: Entry) => Extent) => {
@@ -150,65 +164,6 @@ const entryReach = (context: LayoutContext): ((entry: Entry) => Extent) => {
     return reach;
   };
 };
-
-export interface LayoutScene extends Base {
-  readonly components: readonly PlacedComponent[];
-  readonly placeOf: (place: PlaceDesign) => Point | null;
-}
-
-/** Places of windows, markings and fixings: they may lean on components, not on each other. */
-const placeFinder = (
-  base: Base,
-  components: readonly PlacedComponent[],
-): ((place: PlaceDesign) => Point | null) => {
-  const landmarks = new Map<string, Landmark>();
-  for (const component of components) {
-    const boxes = component.face.map(contourExtent);
-    const at = component.at;
-    const own = boxes.length === 0 ? extent(at.x, at.y, at.x, at.y) : boxes.reduce(joinedExtent);
-    landmarks.set(component.id, { at, reach: own });
-    const group = landmarks.get(component.entry);
-    if (component.entry !== component.id)
-      landmarks.set(component.entry, {
-        at: group?.at ?? at,
-        reach: joinedExtent(group?.reach ?? own, own),
-      });
-  }
-  const nothing = extent(0, 0, 0, 0);
-  const frame = placeFrame(base);
-  return (place) =>
-    blockPlace(
-      { id: "", subject: "", place, centres: nothing, reach: nothing },
-      { frame, landmarks },
-    );
-};
-
-const windowsOf = (
-  scene: LayoutScene,
-): { readonly cutOuts: readonly CutOut[]; readonly findings: readonly Finding[] } => {
-  const cutOuts: CutOut[] = [];
-  const findings: Finding[] = [];
-  for (const marking of scene.design.markings) {
-    if (marking.kind !== "window") continue;
-    const at = scene.placeOf(marking.at);
-    const most = Math.min(marking.width, marking.height) / 2;
-    if (marking.corner > most) findings.push(windowCorner(marking, most));
-    else if (at !== null) cutOuts.push(...windowCutOuts(marking, at, scene.layers));
-  }
-  return { cutOuts, findings };
-};
-
-const windowCorner = (window: WindowDesign, most: number): Finding =>
-  finding(WINDOW_CORNER, {
-    message: `${window.id}: a corner of ${decimal(window.corner, 3)} mm on a window whose shorter side takes ${decimal(most, 3)} mm. corner: ${decimal(most, 3)} mm rounds it fully.`,
-    span: spanOf(window.written, "corner"),
-    subjects: [window.id],
-    measured: { value: window.corner, unit: "mm" },
-    limit: { value: most, unit: "mm" },
-    source: { kind: "geometry", name: "half the shorter side" },
-  });
-
-type WindowDesign = PanelDesign["markings"][number] & { readonly kind: "window" };
 
 const mountHolesOf = ({ design, context, mount, frame, layers }: Base): readonly CutOut[] =>
   mountCutOuts(frame.holes, {
@@ -244,25 +199,31 @@ const componentHoles = (components: readonly PlacedComponent[], base: Base): rea
     ),
   );
 
-/** Fixings keep clear of every hole, letter and body. */
-const fixingsOf = (scene: LayoutScene, taken: readonly Contour[]): readonly PlacedFixing[] => {
-  const { design, frame, components, placeOf } = scene;
-  if (design.fixings === null) return [];
-  const bodies = components.flatMap((component) => component.bodies.map((body) => body.footprint));
-  const obstacles = [...taken, ...bodies];
-  return placeFixings(design.fixings, { frame, obstacles, placeOf });
-};
-
-/** Places that the program chose are said, so that nobody takes them for the builder's own. */
-const fixingNote = (design: PanelDesign, fixings: readonly PlacedFixing[]): readonly Finding[] => {
-  if (design.fixings === null || design.fixings.at !== null) return [];
-  const places = fixings.map(({ id, at }) => `${id} (${decimal(at.x, 3)}, ${decimal(at.y, 3)})`);
-  return [
-    finding(FIXING_PLACES, {
-      message: `No places are given for the fixings; they were set at ${places.join(", ")} mm.`,
-      span: design.fixings.written.span,
-    }),
+/** Fixings keep clear of every hole, letter, line and body; within a border they may stand. */
+const fixingsOf = (
+  base: Base,
+  finder: PlaceFinder,
+  taken: {
+    readonly holes: readonly CutOut[];
+    readonly components: readonly PlacedComponent[];
+    readonly markings: readonly PlacedMarking[];
+  },
+): { readonly fixings: readonly PlacedFixing[]; readonly findings: readonly Finding[] } => {
+  const { design, frame, mount } = base;
+  if (design.fixings === null) return { fixings: [], findings: [] };
+  const heads = frame.holes.map(({ at }) => circle(at, mount.headClearance / 2));
+  const bodies = taken.components.flatMap(({ bodies: own }) =>
+    own.map(({ footprint }) => footprint),
+  );
+  const solid = [...taken.holes.map(({ contour }) => contour), ...heads, ...bodies];
+  const obstacles = [
+    ...solid.map(contourObstacle),
+    ...taken.markings.flatMap((marking) =>
+      marking.kind === "border" ? marking.fills.map(regionObstacle) : [boxObstacle(marking.box)],
+    ),
   ];
+  const set = placeFixings(design.fixings, { frame, obstacles, placeOf: finder.placeOf });
+  return { fixings: set.fixings, findings: fixingFindings(design.fixings, set) };
 };
 
 const withCutOuts = (base: Base, cutOuts: readonly CutOut[]): readonly LayerLayout[] => {

@@ -5,12 +5,13 @@ import type { PanelDesign } from "../design/panel-design.ts";
 import { type Size, spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { type Contour, type Point, point } from "../geometry/contour.ts";
-import { type Extent, extent, grownExtent } from "../geometry/extent.ts";
+import { type Extent, extent, extentHeight, extentWidth, grownExtent } from "../geometry/extent.ts";
 import { decimal } from "../geometry/number.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { roundedRectangle } from "../geometry/shapes.ts";
+import { arithmeticNoise } from "../geometry/tolerance.ts";
 import { rackHoleRows } from "../standards/rack.ts";
-import { SIZE_MISSING, SIZE_UNIT } from "./codes.ts";
+import { SIZE_MISSING, SIZE_TOO_SMALL, SIZE_UNIT } from "./codes.ts";
 import type { MountHole } from "./panel-layout.ts";
 
 export interface MountFrame {
@@ -31,6 +32,8 @@ export const mountFrame = (
   if (width === null || height === null) return { frame: null, findings };
   const nominal = extent(0, 0, width, height);
   const finished = grownExtent(nominal, -mount.undersize);
+  if (Math.min(extentWidth(finished), extentHeight(finished)) <= 2 * mount.corner)
+    return { frame: null, findings: [...findings, tooSmall(design, mount, finished)] };
   return {
     frame: {
       nominal,
@@ -40,6 +43,18 @@ export const mountFrame = (
     },
     findings,
   };
+};
+
+const tooSmall = (design: PanelDesign, mount: Mount, finished: Extent): Finding => {
+  const key = extentHeight(finished) <= 2 * mount.corner ? "height" : "width";
+  const left = key === "height" ? extentHeight(finished) : extentWidth(finished);
+  return finding(SIZE_TOO_SMALL, {
+    message: `The ${key} leaves ${decimal(left, 3)} mm once the mount ${mount.id} has taken ${decimal(mount.undersize, 3)} mm off each side; its corners alone, of radius ${decimal(mount.corner, 3)} mm, take ${decimal(2 * mount.corner, 3)} mm.`,
+    span: spanOf(design.written, key),
+    measured: { value: left, unit: "mm" },
+    limit: { value: 2 * mount.corner, unit: "mm" },
+    source: { kind: "geometry", name: "the corners of the outline" },
+  });
 };
 
 const widthOf = (design: PanelDesign, mount: Mount, findings: Finding[]): Mm | null => {
@@ -100,10 +115,30 @@ const foreignUnit = (
   });
 };
 
-const railStrips = (mount: Mount, width: number, height: number): readonly Extent[] =>
-  mount.seat === 0
-    ? []
-    : [extent(0, 0, mount.seat, height), extent(width - mount.seat, 0, width, height)];
+/** Rails run up both sides; the walls of a box, all the way round. */
+const railStrips = (mount: Mount, width: number, height: number): readonly Extent[] => {
+  const { seat } = mount;
+  if (seat === 0) return [];
+  const sides = [extent(0, 0, seat, height), extent(width - seat, 0, width, height)];
+  if (!isSeatedAllRound(mount)) return sides;
+  return [...sides, extent(0, 0, width, seat), extent(0, height - seat, width, height)];
+};
+
+/** Width of the strips that are covered at the sides, and at the ends. */
+export const railWidth = (
+  rails: readonly Extent[],
+  nominal: Extent,
+): { readonly x: number; readonly y: number } => {
+  const widths = rails.map((rail) => ({ x: extentWidth(rail), y: extentHeight(rail) }));
+  return {
+    x: Math.max(0, ...widths.filter(({ x }) => x < extentWidth(nominal)).map(({ x }) => x)),
+    y: Math.max(0, ...widths.filter(({ y }) => y < extentHeight(nominal)).map(({ y }) => y)),
+  };
+};
+
+/** Screws in all four corners stand on a wall at each side; columns of holes on a rail at two. */
+const isSeatedAllRound = (mount: Mount): boolean =>
+  mount.seat > 0 && mount.holes.kind === "corners";
 
 const mountHoles = (mount: Mount, width: number, height: number): readonly MountHole[] => {
   const { holes } = mount;
@@ -113,7 +148,7 @@ const mountHoles = (mount: Mount, width: number, height: number): readonly Mount
     case "units":
       return twoColumns(holes.apart, { width, rows: rackRows(height, mount.height) });
     case "subrack":
-      return subrackHoles(holes, width, height);
+      return subrackHoles(holes, { width: width + mount.height.less, height });
     case "corners":
       return twoColumns(width - 2 * holes.inset, {
         width,
@@ -156,21 +191,24 @@ const twoColumns = (
   ]);
 };
 
+/** `width` is the whole of its pitches: the panel itself is a little narrower. */
 const subrackHoles = (
   holes: MountHoles & { readonly kind: "subrack" },
-  width: number,
-  height: number,
+  size: { readonly width: number; readonly height: number },
 ): readonly MountHole[] => {
-  const edge = (height - holes.rowsApart) / 2;
-  const last = lastOnPitch(holes, width);
+  const edge = (size.height - holes.rowsApart) / 2;
+  const last = lastOnPitch(holes, size.width);
   const columns: readonly number[] =
     last > holes.firstFromLeft ? [holes.firstFromLeft, last] : [holes.firstFromLeft];
-  const spots: Point[] = columns.flatMap((x) => [point(x, edge), point(x, height - edge)]);
+  const spots: Point[] = columns.flatMap((x) => [point(x, edge), point(x, size.height - edge)]);
   return spots.map((at, index) => ({ id: `mount.${index + 1}`, at, column: "none" as const }));
 };
 
-/** The last hole that the pitch allows and that still leaves the first hole's edge distance at the right. */
+/**
+ * The last hole that the pitch allows: as far from the right end of the pitches as the first is from the left, or a little
+ * more. On a panel of n pitches it lies n - 3 of them from the first (IEC 60297-3-101; agreeing secondary copies).
+ */
 const lastOnPitch = (holes: MountHoles & { readonly kind: "subrack" }, width: number): number => {
-  const steps = Math.floor((width - 2 * holes.firstFromLeft) / holes.pitch);
+  const steps = Math.floor((width - 2 * holes.firstFromLeft) / holes.pitch + arithmeticNoise);
   return holes.firstFromLeft + Math.max(0, steps) * holes.pitch;
 };

@@ -6,12 +6,15 @@ import type { FinishDesign, StockDesign } from "../design/workshop-design.ts";
 import { spanOf } from "../design/written.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import { mm } from "../geometry/quantity.ts";
-import { UNKNOWN_FINISH, UNKNOWN_STOCK } from "./codes.ts";
+import { UNKNOWN_FINISH, UNKNOWN_MACHINE, UNKNOWN_STOCK } from "./codes.ts";
 import {
   finishNames,
   finishOf,
   type LayoutContext,
   machineFor,
+  machineNameFor,
+  machineNames,
+  machineOf,
   stockNames,
   stockOf,
   unknownName,
@@ -25,11 +28,19 @@ const UNMEASURED_PAINT = between(0.05, 0.1, 0.15);
 /** A layer before its cut-outs are known. */
 export type BareLayer = Omit<LayerLayout, "cutOuts" | "outline">;
 
-/** The layers in order. A layer whose stock is unknown is left out, with a finding. */
+export interface ResolvedStack {
+  /** In order, without the sheets whose stock is unknown. */
+  readonly layers: readonly BareLayer[];
+  /** False where a sheet's thickness can't be known: then no depth can. */
+  readonly isWhole: boolean;
+  readonly findings: readonly Finding[];
+}
+
+/** The layers in order, each miss with a finding. */
 export const resolveStack = (
   stack: readonly LayerDesign[],
   context: LayoutContext,
-): { readonly layers: readonly BareLayer[]; readonly findings: readonly Finding[] } => {
+): ResolvedStack => {
   const findings: Finding[] = [];
   const layers: BareLayer[] = [];
   let front = mm(0);
@@ -42,7 +53,27 @@ export const resolveStack = (
     layers.push({ ...parts, id: design.id, design, index: layers.length, front, rear });
     front = rear;
   }
-  return { layers, findings };
+  return {
+    layers,
+    isWhole: layers.length === stack.length,
+    findings: [...findings, ...unknownMachines(layers, context)],
+  };
+};
+
+/** The workshop's `use` names a machine for each layer; each wrong name is told once. */
+const unknownMachines = (
+  layers: readonly BareLayer[],
+  context: LayoutContext,
+): readonly Finding[] => {
+  const { workshop } = context;
+  if (workshop === null) return [];
+  const used = layers
+    .filter(({ kind }) => kind === "sheet")
+    .flatMap(({ id }) => machineNameFor(context, id) ?? []);
+  const span = spanOf(workshop.written, "use");
+  return [...new Set(used)]
+    .filter((name) => machineOf(context, name) === null)
+    .map((name) => unknownName(UNKNOWN_MACHINE, name, { span, known: machineNames(context) }));
 };
 
 /** Faces that paint adds to: light must leave a translucent sheet's rear, so that only its front is painted. */
@@ -60,13 +91,31 @@ const layerParts = (
     case "sheet":
       return sheetParts(design, context, findings);
     case "spacer":
-      return { ...bare("spacer", known(design.depth)), stock: stockOf(context, design.print) };
+      return {
+        ...bare("spacer", known(design.depth)),
+        stock: printStock(design, context, findings),
+      };
     case "air":
       return bare("air", known(design.depth));
     case "tray":
       return bare("tray", known(design.behind));
   }
 };
+
+/** What a spacer is printed of; its depth is known without it. */
+const printStock = (
+  design: LayerDesign & { readonly kind: "spacer" },
+  context: LayoutContext,
+  findings: Finding[],
+): StockDesign | null => {
+  const stock = stockOf(context, design.print);
+  if (stock === null)
+    findings.push(unknownStock(design.print, spanOf(design.written, "print"), context));
+  return stock;
+};
+
+const unknownStock = (name: string, span: Finding["span"], context: LayoutContext): Finding =>
+  unknownName(UNKNOWN_STOCK, name, { span, known: stockNames(context) });
 
 const bare = (kind: LayerParts["kind"], thickness: Range): LayerParts => ({
   kind,
@@ -86,8 +135,7 @@ const sheetParts = (
 ): LayerParts | null => {
   const stock = stockOf(context, design.sheet);
   if (stock === null) {
-    const span = spanOf(design.written, "sheet");
-    findings.push(unknownName(UNKNOWN_STOCK, design.sheet, { span, known: stockNames(context) }));
+    findings.push(unknownStock(design.sheet, spanOf(design.written, "sheet"), context));
     return null;
   }
   const finish = design.finish === null ? null : finishOf(context, design.finish);

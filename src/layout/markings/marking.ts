@@ -2,8 +2,7 @@
 
 import type { Span } from "../../diagnostics/finding.ts";
 import { type Point, point, type Region } from "../../geometry/contour.ts";
-import { type Extent, joinedExtent } from "../../geometry/extent.ts";
-import { contourExtent, pathExtent } from "../../geometry/measure.ts";
+import { type Extent, extent, joinedExtent } from "../../geometry/extent.ts";
 import { pointDistance } from "../../geometry/point.ts";
 import { type Degrees, degrees, type Mm, mm } from "../../geometry/quantity.ts";
 import { slotContour } from "../../geometry/shapes.ts";
@@ -11,7 +10,7 @@ import { placedPath, placedRegion, placement } from "../../geometry/transform.ts
 import { arcTangent2, toDegrees } from "../../geometry/trigonometry.ts";
 import type { PlacedMarking } from "../panel-layout.ts";
 import type { TextStyle } from "./style.ts";
-import { type Align, textBlock } from "./text-block.ts";
+import { type Align, inkBox, textBlock } from "./text-block.ts";
 
 /** What identifies a marking, whatever its shape. */
 export type MarkingHead = Pick<PlacedMarking, "id" | "owner" | "kind" | "layer" | "side"> & {
@@ -24,6 +23,8 @@ export interface MarkingShapes {
   readonly strokes: PlacedMarking["strokes"];
   readonly thinnest: Mm;
   readonly missing: readonly string[];
+  /** Round fills and centre lines; null where there is nothing to see. */
+  readonly box: Extent | null;
 }
 
 export const NO_SHAPES: MarkingShapes = {
@@ -31,14 +32,19 @@ export const NO_SHAPES: MarkingShapes = {
   strokes: [],
   thinnest: mm(Infinity),
   missing: [],
+  box: null,
 };
 
 export const joinedShapes = (all: readonly MarkingShapes[]): MarkingShapes => ({
   fills: all.flatMap((shapes) => shapes.fills),
   strokes: all.flatMap((shapes) => shapes.strokes),
   thinnest: mm(Math.min(Infinity, ...all.map((shapes) => shapes.thinnest))),
-  missing: all.flatMap((shapes) => shapes.missing),
+  missing: [...new Set(all.flatMap((shapes) => shapes.missing))],
+  box: boxRound(all.flatMap((shapes) => shapes.box ?? [])),
 });
+
+const boxRound = (boxes: readonly Extent[]): Extent | null =>
+  boxes.length === 0 ? null : boxes.reduce(joinedExtent);
 
 /** Text about its middle (or start, or end) at a point, turned counter-clockwise about that point. */
 export const textAt = (
@@ -49,16 +55,19 @@ export const textAt = (
   const { style, align = "middle", turn = degrees(0) } = options;
   const block = textBlock(text, style, align);
   const place = placement(at.x, at.y, turn);
+  const fills = block.fills.map((region) => placedRegion(region, place));
+  const paths = block.strokes.map((path) => placedPath(path, place));
   return {
-    fills: block.fills.map((region) => placedRegion(region, place)),
-    strokes: block.strokes.map((path) => ({
-      path: placedPath(path, place),
-      width: style.cutWidth,
-    })),
+    fills,
+    strokes: paths.map((path) => ({ path, width: style.cutWidth })),
     thinnest: block.thinnest,
     missing: block.missing,
+    box: turn === 0 ? movedBox(block.ink, at) : inkBox(fills, paths),
   };
 };
+
+const movedBox = (box: Extent | null, by: Point): Extent | null =>
+  box === null ? null : extent(box.minX + by.x, box.minY + by.y, box.maxX + by.x, box.maxY + by.y);
 
 /** A straight line with round ends, as a filled shape. */
 export const lineShape = (from: Point, to: Point, width: Mm): MarkingShapes => {
@@ -76,6 +85,7 @@ export const regionShapes = (fills: readonly Region[], thinnest: Mm): MarkingSha
   strokes: [],
   thinnest,
   missing: [],
+  box: inkBox(fills, []),
 });
 
 /** A marking from its shapes; null where nothing is left to mark (a text of blanks). */
@@ -84,7 +94,7 @@ export const marking = (
   shapes: MarkingShapes,
   lettered: { readonly text: string; readonly capHeight: Mm } | null,
 ): PlacedMarking | null => {
-  const box = boxOf(shapes);
+  const { box } = shapes;
   if (box === null && shapes.missing.length === 0) return null;
   const { span } = head;
   return {
@@ -101,11 +111,3 @@ export const marking = (
 };
 
 const EMPTY: Extent = { minX: mm(0), minY: mm(0), maxX: mm(0), maxY: mm(0) };
-
-const boxOf = (shapes: MarkingShapes): Extent | null => {
-  const boxes = [
-    ...shapes.fills.map((region) => contourExtent(region.outline)),
-    ...shapes.strokes.map(({ path }) => pathExtent(path)),
-  ];
-  return boxes.length === 0 ? null : boxes.reduce(joinedExtent);
-};

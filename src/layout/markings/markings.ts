@@ -1,16 +1,17 @@
 // Everything read on the face: scales and legends of components in order, then what stands by itself or goes round a group.
 
-import type { PanelDesign, PlaceDesign } from "../../design/panel-design.ts";
+import type { PanelDesign } from "../../design/panel-design.ts";
 import { spanOf } from "../../design/written.ts";
 import type { Finding } from "../../diagnostics/finding.ts";
-import type { Point } from "../../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { LayoutContext } from "../context.ts";
 import type { CutOut, PlacedComponent, PlacedMarking } from "../panel-layout.ts";
+import type { PlaceFinder } from "../place-finder.ts";
 import type { BareLayer } from "../stack.ts";
 import { freeMarking } from "./free-markings.ts";
-import { componentLegends, type LegendScene } from "./legends.ts";
+import type { LegendScene } from "./legend-scene.ts";
+import { componentLegends } from "./legends.ts";
 import { componentScale } from "./scales.ts";
 import { panelStyle } from "./style.ts";
 
@@ -21,8 +22,7 @@ export interface MarkingScene {
   readonly components: readonly PlacedComponent[];
   /** All cut-outs but those of the fixings: letters stand clear of a component's own opening. */
   readonly holes: readonly CutOut[];
-  readonly placeOf: (place: PlaceDesign) => Point | null;
-  readonly lost: readonly string[];
+  readonly finder: PlaceFinder;
 }
 
 export interface PlacedMarkings {
@@ -44,8 +44,7 @@ export const layoutMarkings = (scene: MarkingScene): PlacedMarkings => {
   const reaches = componentMarkings(scene, legends, { markings, findings });
   for (const design of scene.design.markings) {
     if (design.kind === "window") continue;
-    const { placeOf, lost } = scene;
-    const free = freeMarking(design, { ...legends, placeOf, reaches, lost });
+    const free = freeMarking(design, { ...legends, finder: scene.finder, reaches });
     markings.push(...free.markings);
     findings.push(...free.findings);
   }
