@@ -1,7 +1,9 @@
-// The one place of judgement: every rule over one panel's facts, findings in the order of the text.
+// The one place of judgement: every rule over one panel's facts. What follows from another finding's cause is held back
+// and counted there.
 
 import type { CodeEntry, Finding } from "../diagnostics/finding.ts";
 import { LAYOUT_RULES } from "./layout/rules.ts";
+import { oneCauseOneFinding } from "./one-cause.ts";
 import { PARTS_RULES } from "./parts/rules.ts";
 import type { PanelFacts, Rule } from "./rule.ts";
 
@@ -11,7 +13,7 @@ export const RULES: readonly Rule[] = [...LAYOUT_RULES, ...PARTS_RULES];
 export const CHECK_CODES: readonly CodeEntry[] = RULES.map(({ entry }) => entry);
 
 export const judge = (facts: PanelFacts): readonly Finding[] =>
-  RULES.flatMap((rule) => rule.judge(facts)).map((found) => ({
+  oneCauseOneFinding(RULES.flatMap((rule) => rule.judge(facts))).map((found) => ({
     ...found,
     panel: facts.layout.name,
   }));

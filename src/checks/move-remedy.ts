@@ -1,43 +1,50 @@
-// A remedy that moves a component by changing the one number that places it along an axis.
-// Where no number does (centred, in line), there is no edit to offer.
+// A remedy that moves a component by changing the one number that places it along an axis: the nearest round number at
+// which it stands well. Where no number places it (centred, in line), or none within reach does, nothing is offered.
 
 import type { AxisPlace } from "../design/panel-design.ts";
 import { spanOf } from "../design/written.ts";
 import type { Remedy } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
+import { samePlace } from "../geometry/tolerance.ts";
 import type { PlacedComponent } from "../layout/panel-layout.ts";
+import { standsWell } from "./place-trouble.ts";
+import { roundUnit } from "./round-length.ts";
 import type { PanelFacts } from "./rule.ts";
 
-export interface Move {
-  readonly axis: "across" | "along";
-  /** By how much at least, in mm, with its sign: right and up are positive. */
-  readonly by: number;
+export type Axis = "across" | "along";
+
+export interface Way {
+  readonly axis: Axis;
+  /** Right and up are 1. */
+  readonly toward: 1 | -1;
 }
 
-/** Distances in a design are round numbers: a move ends on the next half millimetre beyond what is needed. */
-const STEP = 0.5;
+/** Nobody wants to hear of a place farther off than this, in steps. */
+const MOST_STEPS = 120;
 
 export const moveRemedy = (
   component: PlacedComponent,
-  move: Move,
+  way: Way,
   facts: PanelFacts,
-): readonly Remedy[] => {
-  const place = component.place[move.axis];
-  const number = placingNumber(place);
-  if (number === null) return [];
-  const wanted = number.value + number.sign * move.by;
-  const rounded =
-    number.sign * move.by > 0 ? Math.ceil(wanted / STEP) * STEP : Math.floor(wanted / STEP) * STEP;
-  const span = component.place.written.keys[number.key];
-  if (span === undefined || rounded <= 0) return [];
-  const text = `${decimal(rounded, 3)} mm`;
-  const title = `${number.key}: ${text} (${component.entry})`;
-  return [{ title, edits: [facts.edit(spanOf(component.place.written, number.key), text)] }];
+): Remedy | null => {
+  const number = placingNumber(component.place[way.axis]);
+  if (number === null || component.place.written.keys[number.key] === undefined) return null;
+  const span = spanOf(component.place.written, number.key);
+  const unit = roundUnit(facts, span);
+  const value = firstThatWorks({ component, way, facts }, { ...number, unit });
+  if (value === null) return null;
+  const text = `${decimal(value, 5)} ${unit.name}`;
+  return { title: `${number.key}: ${text} (${component.entry})`, edits: [facts.edit(span, text)] };
 };
 
-const placingNumber = (
-  place: AxisPlace,
-): { readonly key: string; readonly value: number; readonly sign: number } | null => {
+interface PlacingNumber {
+  readonly key: string;
+  readonly value: number;
+  /** Which way the component goes where the number grows. */
+  readonly sign: 1 | -1;
+}
+
+const placingNumber = (place: AxisPlace): PlacingNumber | null => {
   switch (place.kind) {
     case "from-low":
       return { key: place.key, value: place.distance, sign: 1 };
@@ -53,11 +60,46 @@ const placingNumber = (
   }
 };
 
-/** The move that brings `b` away from `a` until `need` more millimetres lie between them, along the axis they already lie apart on. */
-export const awayFrom = (a: PlacedComponent, b: PlacedComponent, need: number): Move => {
-  const dx = b.at.x - a.at.x;
-  const dy = b.at.y - a.at.y;
-  return Math.abs(dx) >= Math.abs(dy)
-    ? { axis: "across", by: dx >= 0 ? need : -need }
-    : { axis: "along", by: dy >= 0 ? need : -need };
+/** In the unit that the number is written in. */
+const firstThatWorks = (
+  move: { readonly component: PlacedComponent; readonly way: Way; readonly facts: PanelFacts },
+  number: PlacingNumber & { readonly unit: { readonly mm: number; readonly step: number } },
+): number | null => {
+  const { component, way, facts } = move;
+  const { step, mm } = number.unit;
+  const grows = number.sign === way.toward;
+  const written = number.value / mm / step;
+  const start = grows ? Math.floor(written + samePlace) + 1 : Math.ceil(written - samePlace) - 1;
+  const moved = movedWith(component.entry, way.axis, facts);
+  for (let count = 0; count < MOST_STEPS; count += 1) {
+    const value = (start + (grows ? count : -count)) * step;
+    if (value <= 0) return null;
+    const by = (value * mm - number.value) * number.sign;
+    const shift = way.axis === "across" ? { x: by, y: 0 } : { x: 0, y: by };
+    if (standsWell(moved, shift, facts)) return value;
+  }
+  return null;
 };
+
+/** The instances that move along: the entry's own, and whoever takes its place on this axis from one that moves. */
+const movedWith = (entry: string, axis: Axis, facts: PanelFacts): ReadonlySet<string> => {
+  const { components } = facts.layout;
+  const entries = new Set([entry]);
+  const ids = new Set<string>();
+  for (let settled = false; !settled; ) {
+    settled = true;
+    for (const component of components) {
+      if (ids.has(component.id)) continue;
+      const neighbour = neighbourOf(component.place[axis]);
+      const leans = neighbour !== null && (entries.has(neighbour) || ids.has(neighbour));
+      if (!leans && !entries.has(component.entry)) continue;
+      entries.add(component.entry);
+      ids.add(component.id);
+      settled = false;
+    }
+  }
+  return ids;
+};
+
+const neighbourOf = (place: AxisPlace): string | null =>
+  place.kind === "beside" || place.kind === "in-line" ? place.neighbour : null;

@@ -15,6 +15,8 @@ export interface PanelFacts {
   readonly catalogue: Catalogue;
   /** An edit that replaces the text at a span; for remedies. */
   readonly edit: (span: Span, text: string) => TextEdit;
+  /** The design's texts by path, where the caller has them: units as written, and keys that a remedy adds. */
+  readonly texts?: ReadonlyMap<string, string>;
 }
 
 export interface Rule {

@@ -3,12 +3,14 @@
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { contourDistance } from "../../geometry/distance.ts";
 import { contourExtent } from "../../geometry/measure.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
 import type { PanelLayout, PlacedBody, PlacedComponent } from "../../layout/panel-layout.ts";
+import { onePerPair } from "../one-finding.ts";
+import { pairRemedies, standing } from "../pair-remedies.ts";
 import { eachNearPair } from "../pairs.ts";
+import { type Parting, partingOf } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
-import { measureMm, millimetres } from "../words.ts";
-import { pairRemedies } from "./pair-remedies.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import { shareHeight } from "./share-height.ts";
 
 const entry: CodeEntry = {
   code: "checks/bodies-collide",
@@ -16,71 +18,78 @@ const entry: CodeEntry = {
   title: "two components want the same space",
   why: "The holes may lie well apart while the bodies behind them, the nuts, the plugs or the knobs in front do not. One of the two can't be mounted. Move it, or turn it about its axis.",
   example:
-    "components:\n  a: { part: pot-24, at: { left: 40 mm, top: 30 mm } }\n  b: { part: pot-24, at: { right-of: a, centres: 16 mm } }",
+    "components:\n  a: { part: pot-16, at: { left: 40 mm, top: 30 mm } }\n  b: { part: pot-16, at: { right-of: a, centres: 16 mm } }",
 };
-
-interface Meeting {
-  readonly a: PlacedBody;
-  readonly b: PlacedBody;
-}
 
 export const bodiesCollide: Rule = {
   entry,
   judge: (facts) =>
-    [...firstMeetings(facts.layout).values()].map((meeting) => collision(meeting, facts)),
+    onePerPair(
+      [...worstMeetings(facts.layout).values()].map((meeting) => collision(meeting, facts)),
+    ),
 };
 
-/** The first meeting of each two owners. */
-const firstMeetings = (layout: PanelLayout): ReadonlyMap<string, Meeting> => {
-  const bodies = layout.components.flatMap((component) => component.bodies);
-  const boxed = bodies.map((thing) => ({ thing, box: contourExtent(thing.footprint) }));
+interface Standing {
+  readonly component: PlacedComponent;
+  readonly body: PlacedBody;
+}
+
+interface Meeting {
+  /** Written first. */
+  readonly a: Standing;
+  readonly b: Standing;
+  readonly parting: Parting;
+}
+
+/** Of each two components, the two bodies that have to part the farthest. */
+const worstMeetings = (layout: PanelLayout): ReadonlyMap<string, Meeting> => {
+  const boxed = layout.components.flatMap((component) =>
+    component.bodies.map((body) => ({
+      thing: { component, body },
+      box: contourExtent(body.footprint),
+    })),
+  );
   const found = new Map<string, Meeting>();
-  eachNearPair(boxed, 0, (a, b) => {
-    const key = a.owner < b.owner ? `${a.owner} ${b.owner}` : `${b.owner} ${a.owner}`;
-    if (a.owner === b.owner || found.has(key) || !shareHeight(a, b)) return;
-    if (contourDistance(a.footprint, b.footprint).overlaps) found.set(key, { a, b });
+  eachNearPair(boxed, 0, (first, second) => {
+    if (first.component === second.component || !shareHeight(first.body, second.body)) return;
+    if (!contourDistance(first.body.footprint, second.body.footprint).overlaps) return;
+    const [a, b] = inTextOrder(first, second);
+    const key = `${a.component.id} ${b.component.id}`;
+    const parting = partingOf(contourExtent(a.body.footprint), contourExtent(b.body.footprint));
+    const before = found.get(key);
+    if (before === undefined || short(parting) > short(before.parting))
+      found.set(key, { a, b, parting });
   });
   return found;
 };
 
-const shareHeight = (a: PlacedBody, b: PlacedBody): boolean =>
-  a.low < b.high - samePlace && b.low < a.high - samePlace;
+const short = ({ apart, needed }: Parting): number => needed - apart;
 
-const collision = (meeting: Meeting, facts: PanelFacts): Finding => {
-  const { components } = facts.layout;
-  const find = (id: string): PlacedComponent | undefined =>
-    components.find((component) => component.id === id);
-  const isOrdered =
-    (find(meeting.a.owner)?.span.start ?? 0) <= (find(meeting.b.owner)?.span.start ?? 0);
-  const [a, b] = isOrdered ? [meeting.a, meeting.b] : [meeting.b, meeting.a];
-  const first = find(a.owner);
-  const second = find(b.owner);
-  const need = overlapDepth(a, b, { first, second });
-  const where = Math.min(a.high, b.high) <= 0 ? "behind the face" : "in front";
+const inTextOrder = (first: Standing, second: Standing): readonly [Standing, Standing] => {
+  const order = first.component.span.start - second.component.span.start;
+  const isFirst = order === 0 ? first.component.id < second.component.id : order < 0;
+  return isFirst ? [first, second] : [second, first];
+};
+
+const collision = ({ a, b, parting }: Meeting, facts: PanelFacts): Finding => {
+  const [first, second] = [a.component, b.component];
+  const more = short(parting);
+  const words = lengthWords(facts, placingKeySpan(second));
+  const where = Math.min(a.body.high, b.body.high) <= 0 ? "behind the face" : "in front";
   return finding(entry, {
-    message: `${a.owner}'s ${a.role} and ${b.owner}'s ${b.role} overlap by ${millimetres(need)} ${where}.`,
-    span: second?.placeSpan ?? facts.layout.design.written.span,
-    related: first === undefined ? [] : [{ what: a.owner, span: first.placeSpan }],
-    subjects: [b.owner, a.owner],
-    measured: measureMm(-need),
-    limit: measureMm(0),
+    message: `${first.id}'s ${a.body.role} and ${second.id}'s ${b.body.role} want the same space ${where}: centres ${words(parting.apart)} apart, ${words(parting.needed)} would part them, ${words(more)} more.`,
+    span: second.placeSpan,
+    related: [{ what: first.id, span: first.placeSpan }],
+    subjects: [second.id, first.id],
+    measured: measureMm(parting.apart),
+    limit: measureMm(parting.needed),
     source: { kind: "geometry", name: "bodies of two components lie apart" },
-    remedies: pairRemedies(a, b, { need, facts }),
+    remedies: pairRemedies(standing(first), standing(second), { more, facts }),
   });
 };
 
-/** How far the two must part along the axis that their centres lie apart on. */
-const overlapDepth = (
-  a: PlacedBody,
-  b: PlacedBody,
-  of: { readonly first: PlacedComponent | undefined; readonly second: PlacedComponent | undefined },
-): number => {
-  const boxA = contourExtent(a.footprint);
-  const boxB = contourExtent(b.footprint);
-  const across = Math.min(boxA.maxX - boxB.minX, boxB.maxX - boxA.minX);
-  const along = Math.min(boxA.maxY - boxB.minY, boxB.maxY - boxA.minY);
-  if (of.first === undefined || of.second === undefined) return Math.min(across, along);
-  const dx = Math.abs(of.second.at.x - of.first.at.x);
-  const dy = Math.abs(of.second.at.y - of.first.at.y);
-  return dx >= dy ? across : along;
-};
+/** The number that places it, for its unit. */
+const placingKeySpan = ({ place }: PlacedComponent): Finding["span"] | undefined =>
+  place.written.keys["centres"] ??
+  place.written.keys["gap"] ??
+  Object.values(place.written.keys)[0];

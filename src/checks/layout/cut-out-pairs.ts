@@ -7,6 +7,7 @@ import type { CutOut, LayerLayout, PanelLayout } from "../../layout/panel-layout
 import { eachNearPair } from "../pairs.ts";
 
 export interface CutOutPair {
+  /** Written first. */
   readonly a: CutOut;
   readonly b: CutOut;
   readonly layer: LayerLayout;
@@ -32,13 +33,19 @@ const closestPairs = (layout: PanelLayout): readonly CutOutPair[] => {
     const boxed = layer.cutOuts.map((thing) => ({ thing, box: contourExtent(thing.contour) }));
     eachNearPair(boxed, REACH, (first, second) => {
       if (first.owner === second.owner) return;
-      const [a, b] = first.span.start <= second.span.start ? [first, second] : [second, first];
+      const [a, b] = inTextOrder(first, second);
       const key = `${a.owner} ${b.owner}`;
       const pair = { a, b, layer, distance: contourDistance(a.contour, b.contour) };
       if (isCloser(pair, closest.get(key))) closest.set(key, pair);
     });
   }
   return [...closest.values()];
+};
+
+const inTextOrder = (first: CutOut, second: CutOut): readonly [CutOut, CutOut] => {
+  const order = first.span.start - second.span.start;
+  const isFirst = order === 0 ? first.owner < second.owner : order < 0;
+  return isFirst ? [first, second] : [second, first];
 };
 
 const isCloser = (pair: CutOutPair, than: CutOutPair | undefined): boolean => {
@@ -50,9 +57,3 @@ const isCloser = (pair: CutOutPair, than: CutOutPair | undefined): boolean => {
 /** Fixings, dowels and mount holes have a rule of their own. */
 export const isFixed = (cutOut: CutOut): boolean =>
   cutOut.purpose === "fixing" || cutOut.purpose === "dowel" || cutOut.purpose === "mount";
-
-export const centreDistance = (a: CutOut, b: CutOut): number => {
-  const dx = b.centre.x - a.centre.x;
-  const dy = b.centre.y - a.centre.y;
-  return Math.sqrt(dx * dx + dy * dy);
-};

@@ -1,15 +1,16 @@
 // Controls too close for a hand: edge to edge, by how each of the two is taken hold of.
 
-import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { contourDistance } from "../../geometry/distance.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PlacedComponent } from "../../layout/panel-layout.ts";
-import { separation } from "../../standards/separation.ts";
+import { type Separation, separation } from "../../standards/separation.ts";
 import { isUnder } from "../limits.ts";
+import { onePerPair } from "../one-finding.ts";
+import { pairRemedies, standing } from "../pair-remedies.ts";
 import { eachNearPair } from "../pairs.ts";
-import type { Rule } from "../rule.ts";
-import { measureMm, millimetres } from "../words.ts";
-import { pairRemedies } from "./pair-remedies.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { lengthWords, measureMm } from "../words.ts";
 
 const entry: CodeEntry = {
   code: "checks/hands",
@@ -17,7 +18,7 @@ const entry: CodeEntry = {
   title: "controls too close for a hand",
   why: "A finger that reaches for one control must not move its neighbour. The published tables give the least free distance between the edges of two controls for a bare hand; gloves want more. Keys of one keypad count as one component.",
   example:
-    "components:\n  a: { part: toggle-12, at: { left: 40 mm, top: 30 mm } }\n  b: { part: toggle-12, at: { right-of: a, centres: 15 mm } }",
+    "components:\n  a: { part: toggle-6, at: { left: 40 mm, top: 30 mm } }\n  b: { part: toggle-6, at: { right-of: a, centres: 18 mm } }",
 };
 
 /** The largest figure of the table. */
@@ -32,45 +33,39 @@ export const hands: Rule = {
       (component): component is Held => component.grasp !== null,
     );
     const boxed = held.map((thing) => ({ thing, box: contourExtent(thing.grasp) }));
-    const found: ReturnType<Rule["judge"]>[number][] = [];
+    const found: Finding[] = [];
     eachNearPair(boxed, REACH, (first, second) => {
       const rule = separation(first.part.hand, second.part.hand);
       if (rule === null) return;
       const { gap, overlaps } = contourDistance(first.grasp, second.grasp);
       if (overlaps || !isUnder(gap, rule.least)) return;
-      const [a, b] = ordered(first, second);
-      const need = rule.least - gap;
-      found.push(
-        finding(entry, {
-          message: `${a.id} and ${b.id} leave ${millimetres(gap)} between them for a hand; a ${words(a)} beside a ${words(b)} wants ${millimetres(rule.least)}, ${millimetres(need)} more.`,
-          span: b.placeSpan,
-          related: [{ what: a.id, span: a.placeSpan }],
-          subjects: [b.id, a.id],
-          measured: measureMm(gap),
-          limit: measureMm(rule.least),
-          source: { kind: "standard", name: rule.source },
-          remedies: pairRemedies({ owner: a.id }, { owner: b.id }, { need, facts }),
-        }),
-      );
+      found.push(tooClose(inTextOrder(first, second), { gap, rule, facts }));
     });
-    return oneOfEachEntry(found);
+    return onePerPair(found);
   },
 };
 
-const words = (component: PlacedComponent): string => component.part.hand.replaceAll("-", " ");
-
-const ordered = (a: Held, b: Held): readonly [Held, Held] =>
+const inTextOrder = (a: Held, b: Held): readonly [Held, Held] =>
   a.span.start < b.span.start || (a.span.start === b.span.start && a.id < b.id) ? [a, b] : [b, a];
 
-/** A row with too small a pitch is one cause: its members are counted, not listed. */
-const oneOfEachEntry = (
-  found: readonly ReturnType<Rule["judge"]>[number][],
-): ReturnType<Rule["judge"]> => {
-  const kept = new Map<string, ReturnType<Rule["judge"]>[number]>();
-  for (const one of found) {
-    const key = one.subjects.map((id) => id.split(".")[0]).join(" ");
-    const first = kept.get(key);
-    kept.set(key, first === undefined ? one : { ...first, suppressed: first.suppressed + 1 });
-  }
-  return [...kept.values()];
+const tooClose = (
+  [a, b]: readonly [Held, Held],
+  of: { readonly gap: number; readonly rule: Separation; readonly facts: PanelFacts },
+): Finding => {
+  const { gap, rule, facts } = of;
+  const { keys } = b.place.written;
+  const words = lengthWords(facts, keys["centres"] ?? keys["gap"] ?? Object.values(keys)[0]);
+  const more = rule.least - gap;
+  return finding(entry, {
+    message: `${a.id} and ${b.id} leave ${words(gap)} between them for a hand; a ${holdOf(a)} beside a ${holdOf(b)} wants ${words(rule.least)}, ${words(more)} more.`,
+    span: b.placeSpan,
+    related: [{ what: a.id, span: a.placeSpan }],
+    subjects: [b.id, a.id],
+    measured: measureMm(gap),
+    limit: measureMm(rule.least),
+    source: { kind: "standard", name: rule.source },
+    remedies: pairRemedies(standing(a), standing(b), { more, facts }),
+  });
 };
+
+const holdOf = (component: PlacedComponent): string => component.part.hand.replaceAll("-", " ");

@@ -1,15 +1,19 @@
 // Two markings that run into each other: neither can be read.
 
-import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { containsContour } from "../../geometry/containment.ts";
 import type { Region } from "../../geometry/contour.ts";
 import { contourDistance, contourToPathDistance } from "../../geometry/distance.ts";
-import { extentsOverlap } from "../../geometry/extent.ts";
+import { extentCentre, extentsOverlap } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PlacedMarking } from "../../layout/panel-layout.ts";
+import { onePerPair } from "../one-finding.ts";
+import { type PairMember, pairRemedies } from "../pair-remedies.ts";
 import { eachNearPair } from "../pairs.ts";
-import type { Rule } from "../rule.ts";
-import { measureMm } from "../words.ts";
+import { partingOf } from "../parting.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import { capitalised, isShown, markingName } from "./marking-shapes.ts";
 
 const entry: CodeEntry = {
   code: "checks/markings-overlap",
@@ -17,39 +21,56 @@ const entry: CodeEntry = {
   title: "two markings that run into each other",
   why: "Letters engraved over letters are neither. Give one of them another side, a line break, fewer letters or a smaller height, or set the components farther apart.",
   example:
-    "components:\n  lamps: { row: { part: led-5, count: 4, pitch: 10 mm, left: 24 mm, top: 30 mm }, legends: [PAY OUT, HAUL IN, SLIP, TRIP] }",
+    "components:\n  lamps: { row: { part: led-5, count: 2, pitch: 12 mm, left: 40 mm, top: 30 mm }, legends: [PAY OUT, HAUL IN] }",
 };
 
 export const markingsOverlap: Rule = {
   entry,
-  judge: ({ layout }) => {
-    const boxed = layout.markings
-      .filter(({ fills, strokes }) => fills.length + strokes.length > 0)
-      .map((thing) => ({ thing, box: thing.box }));
-    const found: ReturnType<Rule["judge"]>[number][] = [];
+  judge: (facts) => {
+    const boxed = facts.layout.markings.filter(isShown).map((thing) => ({ thing, box: thing.box }));
+    const found: Finding[] = [];
     eachNearPair(boxed, 0, (first, second) => {
       if (!runIntoEachOther(first, second)) return;
       const [a, b] = first.span.start <= second.span.start ? [first, second] : [second, first];
-      found.push(
-        finding(entry, {
-          message: `${nameOf(a)} and ${nameOf(b)} run into each other.`,
-          span: b.span,
-          related: [{ what: nameOf(a), span: a.span }],
-          subjects: [b.owner, a.owner],
-          measured: measureMm(0),
-          limit: measureMm(0),
-          source: { kind: "geometry", name: "markings lie apart" },
-        }),
-      );
+      found.push(overlap(a, b, facts));
     });
-    return found;
+    return onePerPair(found);
   },
 };
 
-const nameOf = (marking: PlacedMarking): string =>
-  marking.text === null
-    ? `the ${marking.kind} of ${marking.owner}`
-    : `"${marking.text.replaceAll("\n", " / ").slice(0, 24)}"`;
+const overlap = (a: PlacedMarking, b: PlacedMarking, facts: PanelFacts): Finding => {
+  const { apart, needed } = partingOf(a.box, b.box, b.capHeight ?? b.strokeWidth);
+  const words = lengthWords(facts, b.span);
+  return finding(entry, {
+    message: `${capitalised(markingName(a))} and ${markingName(b)} run into each other: their middles are ${words(apart)} apart, ${words(needed)} would leave a letter's gap, ${words(needed - apart)} more.`,
+    span: b.span,
+    related: [{ what: markingName(a), span: a.span }],
+    subjects: [b.owner, a.owner],
+    measured: measureMm(apart),
+    limit: measureMm(needed),
+    source: { kind: "geometry", name: "markings lie apart" },
+    remedies: ofOneRow(a, b, { more: needed - apart, facts }),
+  });
+};
+
+/** Legends of one row want a larger pitch; what else would part two markings is for a person to choose. */
+const ofOneRow = (
+  a: PlacedMarking,
+  b: PlacedMarking,
+  options: { readonly more: number; readonly facts: PanelFacts },
+): Finding["remedies"] => {
+  const entryOf = (marking: PlacedMarking): string | undefined =>
+    options.facts.layout.components.find(({ id }) => id === marking.owner)?.entry;
+  const own = entryOf(a);
+  return own !== undefined && own === entryOf(b) && a.owner !== b.owner
+    ? pairRemedies(placed(a), placed(b), options)
+    : [];
+};
+
+const placed = ({ owner, box }: PlacedMarking): PairMember => ({
+  owner,
+  centre: extentCentre(box),
+});
 
 const runIntoEachOther = (a: PlacedMarking, b: PlacedMarking): boolean =>
   a.fills.some((one) => b.fills.some((other) => regionsMeet(one, other))) ||
@@ -70,5 +91,17 @@ const strokesMeet = (a: PlacedMarking, b: PlacedMarking): boolean =>
   a.strokes.some(
     ({ path }) =>
       b.strokes.length > 0 ||
-      b.fills.some(({ outline }) => contourToPathDistance(outline, path).overlaps),
+      b.fills.some(({ outline, holes }) => {
+        if (!contourToPathDistance(outline, path).overlaps) return false;
+        return !holes.some((hole) => isDrawnInside(hole, path));
+      }),
   );
+
+/** A stroke in the open middle of a ring. */
+const isDrawnInside = (
+  hole: Region["outline"],
+  path: PlacedMarking["strokes"][number]["path"],
+): boolean => {
+  const { gap, overlaps } = contourToPathDistance(hole, path);
+  return overlaps && gap > 0;
+};

@@ -1,67 +1,67 @@
-// A scale with more stops than the selector has, or a knob that does not go with its shaft.
+// A scale with more marks than the selector has stops.
 
-import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
-import { isUnder } from "../limits.ts";
-import { onePerEntry } from "../per-entry.ts";
-import type { Rule } from "../rule.ts";
-import { measureMm, measureOf, millimetres } from "../words.ts";
+import type { ScaleDesign } from "../../design/panel-design.ts";
+import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
+import type { PlacedComponent } from "../../layout/panel-layout.ts";
+import { onePerEntry } from "../one-finding.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { measureOf } from "../words.ts";
 
-const stops: CodeEntry = {
+const entry: CodeEntry = {
   code: "checks/scale-stops",
   severity: "fault",
   title: "a scale with more stops than its selector",
   why: "The marks follow the detents. A mark beyond the last stop can never be reached, and the switch stands on the wrong word.",
   example:
-    "components:\n  range: { part: rotary-12, knob: knob-pointer, scale: { from: 1, to: 16, major: 1 }, at: { x: centre, y: centre } }",
-};
-
-const bore: CodeEntry = {
-  code: "checks/knob-bore",
-  severity: "fault",
-  title: "a knob whose bore does not go with the shaft",
-  why: "A 6 mm knob stays off a 6.35 mm shaft, and wobbles on a 4 mm one.",
-  example: "components:\n  volume: { part: pot-24, knob: knob-12, at: { x: centre, y: centre } }",
+    "components:\n  range: { part: rotary-12, scale: { from: 1, to: 16, major: 1 }, at: { x: centre, y: centre } }",
 };
 
 export const scaleStops: Rule = {
-  entry: stops,
-  judge: ({ layout }) =>
-    onePerEntry(layout.components, (component) => {
+  entry,
+  judge: (facts) =>
+    onePerEntry(facts.layout.components, (component) => {
       const { scale } = component.common;
       const positions = component.part.turning?.positions ?? null;
       if (scale === null || positions === null) return null;
-      const marks = Math.floor(Math.abs(scale.to - scale.from) / scale.major) + 1;
-      if (marks <= positions) return null;
-      return finding(stops, {
-        message: `${component.id}: its scale has ${marks} marks and the selector ${positions} positions.`,
-        span: scale.written.span,
-        subjects: [component.id],
-        measured: measureOf(marks, "count"),
-        limit: measureOf(positions, "count"),
-        source: { kind: "datasheet", name: component.part.figures.source },
-      });
+      const marks = Math.floor(Math.abs(scale.to - scale.from) / scale.major + samePlace) + 1;
+      return marks <= positions ? null : tooMany(component, { scale, marks, positions, facts });
     }),
 };
 
-/** A bore this much wider than its shaft wobbles: common practice. */
-const LOOSE = 0.15;
+const tooMany = (
+  component: PlacedComponent,
+  of: {
+    readonly scale: ScaleDesign;
+    readonly marks: number;
+    readonly positions: number;
+    readonly facts: PanelFacts;
+  },
+): Finding => {
+  const { scale, marks, positions } = of;
+  const last = scale.from + Math.sign(scale.to - scale.from) * (positions - 1) * scale.major;
+  const advice =
+    scale.labels === null
+      ? `to: ${decimal(last, 6)} would end at the last one.`
+      : `Take ${positions} labels.`;
+  return finding(entry, {
+    message: `${component.id}: its scale has ${marks} marks and ${component.part.id} has ${positions} positions, ${marks - positions} too few. ${advice}`,
+    span: scale.written.span,
+    subjects: [component.id],
+    measured: measureOf(marks, "count"),
+    limit: measureOf(positions, "count"),
+    source: { kind: "datasheet", name: component.part.figures.source },
+    remedies: lastMark(component, decimal(last, 6), of),
+  });
+};
 
-export const knobBore: Rule = {
-  entry: bore,
-  judge: ({ layout }) =>
-    onePerEntry(layout.components, (component) => {
-      const { shaft } = component.part;
-      const knob = component.fitted.find((hardware) => hardware.kind === "knob");
-      if (shaft === null || knob?.kind !== "knob") return null;
-      if (!isUnder(knob.bore, shaft.diameter) && !isUnder(shaft.diameter + LOOSE, knob.bore))
-        return null;
-      return finding(bore, {
-        message: `${component.id}: ${knob.id} has a bore of ${millimetres(knob.bore)} and the shaft is ${millimetres(shaft.diameter)}.`,
-        span: component.span,
-        subjects: [component.id],
-        measured: measureMm(knob.bore),
-        limit: measureMm(shaft.diameter),
-        source: { kind: "datasheet", name: knob.figures.source },
-      });
-    }),
+const lastMark = (
+  component: PlacedComponent,
+  last: string,
+  of: { readonly scale: ScaleDesign; readonly facts: PanelFacts },
+): readonly Remedy[] => {
+  const span = of.scale.written.keys["to"];
+  if (span === undefined) return [];
+  return [{ title: `to: ${last} (${component.entry})`, edits: [of.facts.edit(span, last)] }];
 };

@@ -1,0 +1,73 @@
+// The rim left between a cut-out and the panel's edge.
+
+import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { containsContour } from "../../geometry/containment.ts";
+import { contourDistance } from "../../geometry/distance.ts";
+import { contourExtent } from "../../geometry/measure.ts";
+import { houseLimit } from "../house-rule.ts";
+import { isUnder } from "../limits.ts";
+import { onePerOwner } from "../one-finding.ts";
+import type { Rule } from "../rule.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import { EDGE } from "./edge-limit.ts";
+import { inwardRemedies } from "./inward-remedies.ts";
+import { type PanelOpening, panelOpenings } from "./panel-openings.ts";
+import { placingSpan } from "./placing-span.ts";
+
+const entry: CodeEntry = {
+  code: "checks/edge-distance",
+  severity: "query",
+  title: "a cut-out close to the edge",
+  why: "A narrow rim cracks at the first knock. Holes drilled in acrylic want their centre at least one and a half diameters from the edge.",
+  example: "components:\n  a: { part: led-5, at: { left: 30 mm, top: 4 mm } }",
+};
+
+export const edgeDistance: Rule = {
+  entry,
+  judge: (facts) => {
+    const { limit, source } = houseLimit(facts, EDGE);
+    return onePerOwner(panelOpenings(facts.layout), (opening) => {
+      const gap = rim(opening, limit);
+      if (gap === null || !isUnder(gap, limit)) return null;
+      const { cutOut } = opening;
+      const span = placingSpan(facts.layout, cutOut);
+      const words = lengthWords(facts, span);
+      return finding(entry, {
+        message: `${cutOut.owner} leaves a rim of ${words(gap)} in ${cutOut.layer}; ${words(limit)} is wanted, ${words(limit - gap)} more.`,
+        span,
+        subjects: [cutOut.owner],
+        measured: measureMm(gap),
+        limit: measureMm(limit),
+        source,
+        remedies: inwardRemedies(cutOut.owner, facts),
+      });
+    });
+  },
+};
+
+/** Material between an opening and the outline; null where the opening isn't inside, or lies deep within. */
+const rim = ({ cutOut, outline }: PanelOpening, limit: number): number | null => {
+  if (isDeepInside(cutOut.contour, outline, limit)) return null;
+  if (!containsContour(outline, cutOut.contour)) return null;
+  return contourDistance(outline, cutOut.contour).gap;
+};
+
+/** Only an outline without notches lies all along its box. */
+const isDeepInside = (
+  contour: PanelOpening["outline"],
+  outline: PanelOpening["outline"],
+  limit: number,
+): boolean => {
+  const box = contourExtent(contour);
+  const room = contourExtent(outline);
+  const deep = limit + NOTCH;
+  return (
+    box.minX > room.minX + deep &&
+    box.maxX < room.maxX - deep &&
+    box.minY > room.minY + deep &&
+    box.maxY < room.maxY - deep
+  );
+};
+
+/** No notch for a fastener's head reaches farther in than this: a head of 13 on a hole 9 from the edge, doubled. */
+const NOTCH = 32;

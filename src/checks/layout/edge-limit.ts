@@ -1,0 +1,9 @@
+// The least rim between an opening and the panel's edge, unless the workshop says otherwise.
+
+import type { HouseRule } from "../house-rule.ts";
+
+export const EDGE: HouseRule = {
+  key: "edge",
+  usual: 2.5,
+  name: "a rim of at least 2.5 mm (common practice)",
+};

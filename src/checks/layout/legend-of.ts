@@ -1,0 +1,12 @@
+// The legend that a marking was set from: its own height, gap and alert stand there. null for scales, lines and the words
+// at a lever's positions, which follow the panel's lettering.
+
+import type { LegendDesign } from "../../design/panel-design.ts";
+import type { PanelLayout, PlacedMarking } from "../../layout/panel-layout.ts";
+
+export const legendOf = (marking: PlacedMarking, layout: PanelLayout): LegendDesign | null => {
+  if (marking.kind === "legend" && marking.id === `${marking.owner}/legend`)
+    return layout.components.find(({ id }) => id === marking.owner)?.legend ?? null;
+  const design = layout.design.markings.find(({ id }) => id === marking.id);
+  return design !== undefined && "legend" in design ? design.legend : null;
+};

@@ -1,0 +1,75 @@
+// Can the legend be read from where the operator sits.
+
+import { spanOf } from "../../design/written.ts";
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import { arcMinutes, CHARACTER_ANGLES, characterHeight } from "../../standards/characters.ts";
+import { isUnder } from "../limits.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import { legendOf } from "./legend-of.ts";
+import {
+  andOthers,
+  byCause,
+  type CauseGroup,
+  heightRemedy,
+  type Lettered,
+  letteredMarkings,
+} from "./lettering-cause.ts";
+import { capitalised, markingName } from "./marking-shapes.ts";
+
+const entry: CodeEntry = {
+  code: "checks/legend-too-small",
+  severity: "query",
+  title: "a legend too small for the viewing distance",
+  why: "What counts is the angle that a capital fills at the eye: 16 minutes of arc at the least, 20 to 22 for comfort and for anything that alerts. At 700 mm that is 3.3, and 4.1 to 4.5 mm.",
+  example: "viewing-distance: 700 mm\nlettering: { height: 2.5 mm }",
+};
+
+export const legendTooSmall: Rule = {
+  entry,
+  judge: (facts) => {
+    const small = letteredMarkings(facts).filter((marking) =>
+      isUnder(marking.capHeight, neededHeight(marking, facts)),
+    );
+    const shortBy = (marking: Lettered): number => neededHeight(marking, facts) / marking.capHeight;
+    return byCause(small, facts, shortBy).map((group) => tooSmall(group, facts));
+  },
+};
+
+/** Legends under this angle are hard to read: the stricter of two editions. What alerts wants more. */
+const angleFor = (
+  marking: Lettered,
+  facts: PanelFacts,
+): { readonly arcMinutes: number; readonly source: string } => {
+  const alert = legendOf(marking, facts.layout)?.alert ?? "none";
+  return alert === "none" ? CHARACTER_ANGLES.leastInRevision2 : CHARACTER_ANGLES.alerting;
+};
+
+const neededHeight = (marking: Lettered, facts: PanelFacts): number =>
+  characterHeight(facts.layout.design.viewingDistance, angleFor(marking, facts).arcMinutes);
+
+const tooSmall = (group: CauseGroup, facts: PanelFacts): Finding => {
+  const { cause, markings } = group;
+  const [worst] = markings;
+  const { design } = facts.layout;
+  const distance = design.viewingDistance;
+  const angle = angleFor(worst, facts);
+  const needed = neededHeight(worst, facts);
+  const words = lengthWords(facts, cause.isOwn ? cause.span : undefined);
+  const { text, remedies } = heightRemedy(cause, (cause.height * needed) / worst.capHeight, facts);
+  return finding(entry, {
+    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: capitals of ${words(worst.capHeight)} fill ${decimal(arcMinutes(worst.capHeight, distance), 1)} minutes of arc at ${lengthWords(facts, design.written.keys["viewing-distance"])(distance)}; ${angle.arcMinutes} want ${words(Math.ceil(needed * 1000) / 1000)}. height: ${text} does.`,
+    span: cause.span,
+    related: [
+      { what: "viewing-distance", span: spanOf(design.written, "viewing-distance") },
+      { what: worst.owner, span: worst.span },
+    ],
+    subjects: [...new Set(markings.map(({ owner }) => owner))],
+    measured: measureMm(worst.capHeight),
+    limit: measureMm(needed),
+    source: { kind: "standard", name: `${angle.arcMinutes} minutes of arc: ${angle.source}` },
+    remedies,
+    suppressed: markings.length - 1,
+  });
+};

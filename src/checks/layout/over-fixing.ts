@@ -1,0 +1,85 @@
+// A cut-out or a body that is in the way of a stack fixing, a dowel or a mount hole.
+
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { contoursOverlap } from "../../geometry/distance.ts";
+import { contourExtent } from "../../geometry/measure.ts";
+import type { CutOut } from "../../layout/panel-layout.ts";
+import { houseLimit } from "../house-rule.ts";
+import { onePerPair } from "../one-finding.ts";
+import { pairRemedies } from "../pair-remedies.ts";
+import { partingOf } from "../parting.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import { cutOutPairs, isFixed } from "./cut-out-pairs.ts";
+import { placingSpan } from "./placing-span.ts";
+import { isRearBody, seatedLayer } from "./rear.ts";
+import { WEB } from "./web-limit.ts";
+
+const entry: CodeEntry = {
+  code: "checks/over-fixing",
+  severity: "fault",
+  title: "a cut-out or body over a fixing, dowel or mount hole",
+  why: "The screw, dowel or stud has nothing left to hold, or its nut stands under a case. Move the component, or give the fixing another place with `fixings: { at: ... }`; mount holes stay where the mount puts them.",
+  example:
+    "mount: corner-screws\ncomponents:\n  a: { part: led-5, at: { left: 8 mm, bottom: 9 mm } }",
+};
+
+export const overFixing: Rule = {
+  entry,
+  judge: (facts) => onePerPair([...openingsOver(facts), ...bodiesOver(facts)]),
+};
+
+const openingsOver = (facts: PanelFacts): readonly Finding[] =>
+  cutOutPairs(facts.layout)
+    .filter(({ a, b, distance }) => distance.overlaps && (isFixed(a) || isFixed(b)))
+    .map(({ a, b, layer }) => {
+      const [fixed, other] = isFixed(a) ? [a, b] : [b, a];
+      return inTheWay({ ...other, what: "opening", where: `in ${layer.id}` }, { fixed, facts });
+    });
+
+/** Behind the seated sheet a fixing's nut or standoff needs the place of its hole at least. */
+const bodiesOver = (facts: PanelFacts): readonly Finding[] => {
+  const { layout } = facts;
+  const fixings = (seatedLayer(layout)?.cutOuts ?? []).filter(
+    ({ purpose }) => purpose === "fixing" || purpose === "dowel",
+  );
+  return layout.components.flatMap((component) =>
+    fixings.flatMap((fixed) => {
+      const body = component.bodies.find(
+        (one) => isRearBody(one, layout) && contoursOverlap(one.footprint, fixed.contour),
+      );
+      if (body === undefined) return [];
+      const other = {
+        owner: component.id,
+        centre: component.at,
+        contour: body.footprint,
+        span: component.span,
+      };
+      return [inTheWay({ ...other, what: body.role, where: "behind the panel" }, { fixed, facts })];
+    }),
+  );
+};
+
+const inTheWay = (
+  other: Pick<CutOut, "owner" | "centre" | "contour" | "span"> & {
+    readonly what: string;
+    readonly where: string;
+  },
+  of: { readonly fixed: CutOut; readonly facts: PanelFacts },
+): Finding => {
+  const { fixed, facts } = of;
+  const boxes = [contourExtent(fixed.contour), contourExtent(other.contour)] as const;
+  const { apart, needed } = partingOf(...boxes, houseLimit(facts, WEB).limit);
+  const span = placingSpan(facts.layout, other);
+  const words = lengthWords(facts, span);
+  return finding(entry, {
+    message: `${other.owner}: its ${other.what} runs into ${fixed.owner} ${other.where}: centres ${words(apart)} apart; ${words(needed)} would clear it, ${words(needed - apart)} more.`,
+    span,
+    related: [{ what: fixed.owner, span: fixed.span }],
+    subjects: [other.owner, fixed.owner],
+    measured: measureMm(apart),
+    limit: measureMm(needed),
+    source: { kind: "geometry", name: "a fixing needs material round it" },
+    remedies: pairRemedies(fixed, other, { more: needed - apart, facts }),
+  });
+};

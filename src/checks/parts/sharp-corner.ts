@@ -1,0 +1,67 @@
+// A sharp inside corner in acrylic, where cracks start.
+
+import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { tightestInsideRadius } from "../../geometry/corners.ts";
+import { decimal } from "../../geometry/number.ts";
+import type { LayerLayout } from "../../layout/panel-layout.ts";
+import { type HouseRule, houseLimit } from "../house-rule.ts";
+import { isUnder } from "../limits.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import { designedWindow, windowRemedy } from "./designed-window.ts";
+
+const entry: CodeEntry = {
+  code: "checks/sharp-corner",
+  severity: "query",
+  title: "a sharp inside corner in acrylic",
+  why: "Cracks start in sharp inside corners. Half a millimetre of radius costs nothing on a laser.",
+  example:
+    "markings:\n  - window: { at: { x: 60 mm, y: 30 mm }, width: 20 mm, height: 10 mm, corner: 0 mm, layers: [face] }",
+};
+
+const SAFE: HouseRule = {
+  key: "acrylic-corner",
+  usual: 0.5,
+  name: "inside corners of at least 0.5 mm in acrylic (common practice)",
+};
+
+/** A part's own opening is the maker's shape; a window's corners are the design's. */
+export const sharpCorner: Rule = {
+  entry,
+  judge: (facts) => {
+    const layers = facts.layout.layers.filter(
+      ({ material }) => material?.startsWith("acrylic") ?? false,
+    );
+    const seen = new Set<string>();
+    return layers.flatMap((layer) => layerCorners(layer, seen, facts));
+  },
+};
+
+const layerCorners = (
+  layer: LayerLayout,
+  seen: Set<string>,
+  facts: PanelFacts,
+): ReturnType<Rule["judge"]> => {
+  const { limit, source } = houseLimit(facts, SAFE);
+  return layer.cutOuts.flatMap(({ owner, contour }) => {
+    const window = designedWindow(owner, facts.layout);
+    const tightest = window === null ? null : tightestInsideRadius(contour);
+    if (window === null || tightest === null || !isUnder(tightest, limit) || seen.has(owner))
+      return [];
+    seen.add(owner);
+    const span = window.design.written.keys["corner"] ?? window.design.written.span;
+    const words = lengthWords(facts, span);
+    const works = `${decimal(limit, 3)} mm`;
+    return [
+      finding(entry, {
+        message: `${owner}: its corners in ${layer.id} have a radius of ${words(tightest)}; ${words(limit)} keeps cracks from starting, ${words(limit - tightest)} more. corner: ${works} works.`,
+        span,
+        subjects: [owner],
+        measured: measureMm(tightest),
+        limit: measureMm(limit),
+        source,
+        remedies: windowRemedy(window, works, facts),
+      }),
+    ];
+  });
+};
