@@ -119,10 +119,13 @@ function sameBytesFault(node: SyntaxNode): string | null {
   }
 }
 
-/** `2 ** 32`, a power of two written out, is exact in every engine; so is whatever BigInt does. */
+/** `2 ** 32` or `2 ** -10`, a power of two written out, is exact in every engine; so is whatever BigInt does. */
 const isExactPower = (node: SyntaxNode): boolean =>
-  (literalValue(node["left"]) === 2 && Number.isInteger(literalValue(node["right"]))) ||
+  (literalValue(node["left"]) === 2 && Number.isInteger(literalValue(unsigned(node["right"])))) ||
   isBigIntCall(node["right"]);
+
+const unsigned = (value: unknown): unknown =>
+  isNode(value) && value.type === "UnaryExpression" ? value["argument"] : value;
 
 const isBigIntCall = (value: unknown): boolean =>
   isNode(value) && value.type === "CallExpression" && isNamed(value["callee"], "BigInt");
