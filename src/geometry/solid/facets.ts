@@ -71,17 +71,19 @@ const clearAngle = (radius: number): Radians =>
 const chordAngle = (radius: number): Radians =>
   radians(2 * arcCosine(Math.max(Math.SQRT1_2, 1 - chordHeight / radius)));
 
+const roundingMove = meshGrid * Math.SQRT1_2;
+
 const circleCorners = (
   centre: Point,
   radius: Mm,
   of: { readonly count: number; readonly clear: ClearSide },
 ): readonly Point[] => {
-  // Rounding to the grid moves a corner by less than one step: a clear circle is a step larger.
+  // Rounding to the grid moves a corner by up to half a diagonal of a step: a clear circle makes up for it.
   const size =
     of.clear === "inside"
-      ? (radius + meshGrid) * circumscribed(of.count)
+      ? (radius + roundingMove) * circumscribed(of.count)
       : of.clear === "outside"
-        ? radius - meshGrid
+        ? radius - roundingMove
         : radius * equalArea(of.count);
   return Array.from({ length: of.count }, (_, index) => {
     const { x, y } = direction(degrees((360 * index) / of.count));
