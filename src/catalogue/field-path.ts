@@ -1,5 +1,5 @@
 // Paths into a record: "hold.length", "hold.holes.2.at.x", "bodies.case.from". Segments may be written in the text's
-// spelling (stand-off) or in the data's (standOff); an item of a list is named by its index or by its role.
+// spelling (stand-off) or in the data's (standOff); an item of a list is named by its index, its role or its name.
 
 /** The value at a path; undefined where the record has no such field. */
 export function fieldAt(record: unknown, path: string): unknown {
@@ -15,7 +15,7 @@ export function withNumber(record: unknown, path: string, number: number): unkno
     : null;
 }
 
-/** Every path of a record that leads to a number, in the text's spelling; lists of bodies by role. */
+/** Every path of a record that leads to a number, in the text's spelling; bodies by role, connectors by name. */
 export function numberPaths(record: unknown, path = ""): readonly string[] {
   if (typeof record === "number") return [path];
   if (typeof record !== "object" || record === null) return [];
@@ -37,7 +37,7 @@ function keyOf(value: unknown, segment: string): string | null {
   if (typeof value !== "object" || value === null) return null;
   if (Object.hasOwn(value, segment)) return segment;
   if (Array.isArray(value)) {
-    const index = value.findIndex((item) => roleOf(item) === segment);
+    const index = value.findIndex((item) => callOf(item) === segment);
     return index < 0 ? null : `${index}`;
   }
   const spelled = camel(segment);
@@ -55,18 +55,18 @@ function replaced(value: unknown, segments: readonly string[], number: number): 
   );
 }
 
-/** By role where it is the first of its role in the list, else by index. */
+/** By role or name where it is the first of them in the list, else by index. */
 function itemName(list: readonly unknown[], item: unknown, index: number): string {
-  const role = roleOf(item);
-  return role !== null && list.findIndex((other) => roleOf(other) === role) === index
-    ? role
+  const called = callOf(item);
+  return called !== null && list.findIndex((other) => callOf(other) === called) === index
+    ? called
     : `${index}`;
 }
 
-const roleOf = (item: unknown): string | null =>
-  typeof item === "object" && item !== null && "role" in item && typeof item.role === "string"
-    ? item.role
-    : null;
+/** What an item of a list is called. */
+const callOf = (item: unknown): string | null =>
+  ["role", "name"].map((key) => childOf(item, key)).find((word) => typeof word === "string") ??
+  null;
 
 const camel = (segment: string): string =>
   segment.replaceAll(/-([a-z])/g, (_, letter: string) => letter.toUpperCase());
