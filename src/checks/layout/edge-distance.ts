@@ -4,10 +4,11 @@ import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { containsContour } from "../../geometry/containment.ts";
 import { contourDistance } from "../../geometry/distance.ts";
 import { contourExtent } from "../../geometry/measure.ts";
+import type { CutOut } from "../../layout/panel-layout.ts";
 import { houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
 import { onePerOwner } from "../one-finding.ts";
-import type { Rule } from "../rule.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { EDGE } from "./edge-limit.ts";
 import { inwardRemedies } from "./inward-remedies.ts";
@@ -26,7 +27,8 @@ export const edgeDistance: Rule = {
   entry,
   judge: (facts) => {
     const { limit, source } = houseLimit(facts, EDGE);
-    return onePerOwner(panelOpenings(facts.layout), (opening) => {
+    const asked = panelOpenings(facts.layout).filter(({ cutOut }) => isPlacedByHand(cutOut, facts));
+    return onePerOwner(asked, (opening) => {
       const gap = rim(opening, limit);
       if (gap === null || !isUnder(gap, limit)) return null;
       const { cutOut } = opening;
@@ -43,6 +45,13 @@ export const edgeDistance: Rule = {
       });
     });
   },
+};
+
+/** Fixings that the program set by its own house rule are no question to a builder. */
+const isPlacedByHand = ({ purpose }: CutOut, { layout }: PanelFacts): boolean => {
+  const { fixings } = layout.design;
+  if (purpose === "fixing") return fixings?.at != null;
+  return purpose !== "dowel" || fixings?.dowelsAt != null;
 };
 
 /** Material between an opening and the outline; null where the opening isn't inside, or lies deep within. */

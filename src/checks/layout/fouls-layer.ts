@@ -21,7 +21,7 @@ const entry: CodeEntry = {
   title: "a nut or body that fouls a layer",
   why: "The layer's opening is smaller than what must pass through it or lie in it at that depth. A nut that lies on the layer in front holds nothing; a body that stands on the sheet behind lifts the stack.",
   example:
-    "components:\n  a: { part: toggle-6, clamps: backing, at: { left: 40 mm, top: 30 mm }, measured: { openings.front.diameter: 7 mm } }",
+    "components:\n  a: { part: toggle-6, clamps: backing, at: { left: 40 mm, top: 30 mm }, measured: { openings.front.diameter: 7 mm, dated: 2026-01-31 } }",
 };
 
 /** Layers pressed together may share this much without a body being in the way: a tenth of a paint coat. */

@@ -13,7 +13,7 @@ const entry: CodeEntry = {
   title: "a thickness that the part can't hold",
   why: "Snap-in parts, screwed parts and bushes take a range of thickness. Below it they rattle or bottom out, above it they don't latch or their screws don't reach.",
   example:
-    "components:\n  gauge: { part: gauge-52, clamps: [face, backing], at: { x: centre, y: centre } }",
+    "components:\n  audio: { part: xlr-3, clamps: [face, backing], at: { x: centre, y: centre } }",
 };
 
 export const grip: Rule = {

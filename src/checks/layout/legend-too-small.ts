@@ -59,7 +59,7 @@ const tooSmall = (group: CauseGroup, facts: PanelFacts): Finding => {
   const words = lengthWords(facts, cause.isOwn ? cause.span : undefined);
   const { text, remedies } = heightRemedy(cause, (cause.height * needed) / worst.capHeight, facts);
   return finding(entry, {
-    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: capitals of ${words(worst.capHeight)} fill ${decimal(arcMinutes(worst.capHeight, distance), 1)} minutes of arc at ${lengthWords(facts, design.written.keys["viewing-distance"])(distance)}; ${angle.arcMinutes} want ${words(Math.ceil(needed * 1000) / 1000)}. height: ${text} does.`,
+    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: capitals of ${words(worst.capHeight)} fill ${decimal(arcMinutes(worst.capHeight, distance), 1)} minutes of arc at ${lengthWords(facts, design.written.keys["viewing-distance"])(distance)}; ${angle.arcMinutes} minutes want ${words(Math.ceil(needed * 1000) / 1000)}. height: ${text} does.`,
     span: cause.span,
     related: [
       { what: "viewing-distance", span: spanOf(design.written, "viewing-distance") },

@@ -14,7 +14,7 @@ const entry: CodeEntry = {
   title: "a marking under a knob, cap or guard",
   why: "What is fitted on the face hides the marking. It can be made; somebody must say that it should be.",
   example:
-    "components:\n  volume: { part: pot-16, at: { x: 60 mm, y: 30 mm } }\nmarkings:\n  - legend: { text: MAX, at: { x: 60 mm, y: 38 mm } }",
+    "components:\n  volume: { part: pot-16, at: { x: 60 mm, y: 30 mm } }\nmarkings:\n  - legend: { text: MAX, at: { x: 60 mm, y: 40 mm } }",
 };
 
 const COVERING: readonly PlacedBody["role"][] = ["knob", "cap", "guard", "flange", "washer", "nut"];

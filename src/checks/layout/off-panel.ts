@@ -4,7 +4,7 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { containsContour } from "../../geometry/containment.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { CutOut } from "../../layout/panel-layout.ts";
-import { isUnder } from "../limits.ts";
+import { isOver, isUnder } from "../limits.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -33,18 +33,23 @@ export const offPanel: Rule = {
 
 const leaving = (cutOut: CutOut, facts: PanelFacts): Finding => {
   const { layout } = facts;
-  const { edge, reaches, limit } = farthestOut(cutOut, facts);
+  const { edge, reaches, limit, over: beyond } = farthestOut(cutOut, facts);
   const span = placingSpan(layout, cutOut);
   const words = lengthWords(facts, span);
   const over = Math.abs(reaches - limit);
+  const base = { span, subjects: [cutOut.owner], remedies: inwardRemedies(cutOut.owner, facts) };
+  if (!isOver(beyond, 0))
+    return finding(entry, {
+      ...base,
+      message: `${cutOut.owner} runs over a rounded corner or a notch in the edge of ${cutOut.layer}, near its ${edge} edge.`,
+      source: { kind: "geometry", name: `the finished outline of ${cutOut.layer}` },
+    });
   return finding(entry, {
+    ...base,
     message: `${cutOut.owner} leaves the panel at its ${edge} edge by ${words(over)}: its opening in ${cutOut.layer} reaches to ${words(reaches)}, the finished panel to ${words(limit)} from its lower left corner.`,
-    span,
-    subjects: [cutOut.owner],
     measured: measureMm(reaches),
     limit: measureMm(limit),
     source: { kind: "geometry", name: "the panel's finished outline" },
-    remedies: inwardRemedies(cutOut.owner, facts),
   });
 };
 
@@ -52,7 +57,12 @@ const leaving = (cutOut: CutOut, facts: PanelFacts): Finding => {
 const farthestOut = (
   cutOut: CutOut,
   { layout }: PanelFacts,
-): { readonly edge: string; readonly reaches: number; readonly limit: number } => {
+): {
+  readonly edge: string;
+  readonly reaches: number;
+  readonly limit: number;
+  readonly over: number;
+} => {
   const box = contourExtent(cutOut.contour);
   const room = contourExtent(layout.outline);
   const sides = [

@@ -40,9 +40,7 @@ const openingsOver = (facts: PanelFacts): readonly Finding[] =>
 /** Behind the seated sheet a fixing's nut or standoff needs the place of its hole at least. */
 const bodiesOver = (facts: PanelFacts): readonly Finding[] => {
   const { layout } = facts;
-  const fixings = (seatedLayer(layout)?.cutOuts ?? []).filter(
-    ({ purpose }) => purpose === "fixing" || purpose === "dowel",
-  );
+  const fixings = (seatedLayer(layout)?.cutOuts ?? []).filter(isFixed);
   return layout.components.flatMap((component) =>
     fixings.flatMap((fixed) => {
       const body = component.bodies.find(

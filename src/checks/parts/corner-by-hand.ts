@@ -17,7 +17,7 @@ const entry: CodeEntry = {
   title: "a part's corner that the tool leaves round",
   why: "The part has square corners, and a round tool leaves its radius in those of the opening, so that the part stops short. Square them with a file, let the cutter run a relief into them (a dogbone), or take a smaller tool.",
   example:
-    "# the face is cut by a router whose finest tool is 3.175 mm\ncomponents:\n  gauge: { part: meter-48, at: { x: 60 mm, y: 40 mm } }",
+    "# all sheets are cut by a router whose finest tool is 3.175 mm\ncomponents:\n  gauge: { part: meter-48, at: { x: 60 mm, y: 40 mm } }",
 };
 
 /** One finding a layer: it is the tool that is to blame, and the file goes round all the corners at once. */

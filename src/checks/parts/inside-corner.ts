@@ -16,7 +16,7 @@ const entry: CodeEntry = {
   title: "an inside corner tighter than the tool",
   why: "A round tool leaves its own radius in every inside corner. Round the window's corners by at least that, or give the workshop a smaller tool.",
   example:
-    "# the face is cut by a router whose finest tool is 3.175 mm\nmarkings:\n  - window: { at: { x: 60 mm, y: 30 mm }, width: 20 mm, height: 10 mm, corner: 0.5 mm, layers: [face] }",
+    "# all sheets are cut by a router whose finest tool is 3.175 mm\nmarkings:\n  - window: { at: { x: 60 mm, y: 30 mm }, width: 20 mm, height: 10 mm, corner: 0.5 mm, layers: [face] }",
 };
 
 export const insideCorner: Rule = {

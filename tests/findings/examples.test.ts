@@ -1,0 +1,111 @@
+// Every code of the floors that judge has an example that gives it, at its line, with its numbers, and nothing else; and
+// every remedy that edits a text clears its finding without a new fault.
+
+import { readdirSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { CHECK_CODES } from "../../src/checks/judge.ts";
+import type { Finding, Remedy } from "../../src/diagnostics/finding.ts";
+import { applyEdits } from "../../src/diagnostics/text-edit.ts";
+import { LAYOUT_CODES } from "../../src/layout/codes.ts";
+import { PARTS_CODES } from "../../src/parts/sheet-parts.ts";
+import {
+  expectedLines,
+  findingsOf,
+  foundLines,
+  notesIn,
+  readExample,
+  type Texts,
+} from "./example.ts";
+
+const FLOORS = ["checks", "layout", "parts"];
+
+const examples = FLOORS.flatMap((floor) =>
+  readdirSync(join(import.meta.dirname, floor))
+    .filter((file) => file.endsWith(".yaml"))
+    .sort()
+    .map((file) => `${floor}/${file.slice(0, -".yaml".length)}`),
+);
+
+const textsOf = (code: string): Texts => readExample(join(import.meta.dirname, `${code}.yaml`));
+
+test("every code has an example, and every example a code", () => {
+  const codes = [...CHECK_CODES, ...LAYOUT_CODES, ...PARTS_CODES].map(({ code }) => code);
+  expect(examples.toSorted()).toEqual([...new Set(codes)].toSorted());
+  expect(codes).toHaveLength(examples.length);
+});
+
+describe.each(examples)("%s", (code) => {
+  const texts = textsOf(code);
+
+  test("is found where the example says, and nothing else is", () => {
+    const expected = expectedLines(texts);
+    expect(expected.some((line) => line.includes(` ${code}`))).toBe(true);
+    expect(foundLines(texts, notesIn(texts)).toSorted()).toEqual(expected.toSorted());
+  });
+
+  const remedies = findingsOf(texts).flatMap((found) =>
+    found.remedies
+      .filter(({ edits }) => edits.length > 0)
+      .map((remedy) => ({ title: remedy.title, found, remedy })),
+  );
+
+  test.each(remedies)("goes with $title, and brings no fault", ({ found, remedy }) => {
+    const mended = findingsOf(applied(texts, remedy));
+    expect(mended.filter((other) => isSame(found, other)).map(said)).toEqual([]);
+    const before = faultsOf(findingsOf(texts));
+    expect(faultsOf(mended).filter((fault) => !before.includes(fault))).toEqual([]);
+  });
+});
+
+const isSame = (one: Finding, other: Finding): boolean =>
+  one.code === other.code && one.subjects.join() === other.subjects.join();
+
+const said = ({ code, message }: Finding): string => `${code}: ${message}`;
+
+const faultsOf = (findings: readonly Finding[]): readonly string[] =>
+  findings
+    .filter(({ severity }) => severity === "fault")
+    .map(({ code, subjects }) => `${code} ${subjects.join()}`);
+
+const applied = (texts: Texts, remedy: Remedy): Texts => {
+  const next = new Map(texts);
+  for (const file of new Set(remedy.edits.map((edit) => edit.file))) {
+    const edits = remedy.edits.filter((edit) => edit.file === file);
+    const result = applyEdits(texts.get(file) ?? "", edits);
+    if (result.kind === "refused") throw new Error(result.why);
+    next.set(file, result.text);
+  }
+  return next;
+};
+
+test("codes whose finding a change of one number mends say so with an edit", () => {
+  const mended = examples.filter((code) =>
+    findingsOf(textsOf(code)).some(({ remedies }) =>
+      remedies.some(({ edits }) => edits.length > 0),
+    ),
+  );
+  expect(mended).toEqual([
+    "checks/bodies-collide",
+    "checks/cut-outs-overlap",
+    "checks/edge-distance",
+    "checks/hands",
+    "checks/hole-too-small",
+    "checks/hole-uncovered",
+    "checks/inside-corner",
+    "checks/instrument-fit",
+    "checks/knob-bore",
+    "checks/legend-too-small",
+    "checks/markings-overlap",
+    "checks/mount-in-acrylic",
+    "checks/off-panel",
+    "checks/over-fixing",
+    "checks/rail-strip",
+    "checks/scale-stops",
+    "checks/sharp-corner",
+    "checks/stack-loose",
+    "checks/stroke-below-tool",
+    "checks/web",
+    "checks/whole-modules",
+  ]);
+});
