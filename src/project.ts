@@ -122,7 +122,8 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
   const made = sheetPartsOf(layout, lettering);
   const sheetParts = made.parts;
   const edit = editor(context.sources.files);
-  const judged = judge({ layout, sheetParts, workshop, catalogue, edit });
+  const { files: texts } = context.sources;
+  const judged = judge({ layout, sheetParts, workshop, catalogue, edit, texts });
   const findings = [...read, ...laid.findings, ...made.findings, ...judged];
   return { ...base, sheetParts, findings: named(name, inTextOrder(findings)) };
 };
