@@ -3,10 +3,10 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { realDisk } from "./disk.ts";
-import { libraryFrom } from "./library-file.ts";
 import { run } from "./run.ts";
 
 const { env, stderr, stdout } = process;
+const libraryFile = fileURLToPath(new URL("../library.json", import.meta.url));
 
 const packageVersion = (): string => {
   const text = readFileSync(new URL("../../package.json", import.meta.url), "utf8");
@@ -30,8 +30,8 @@ process.exitCode = await run(
     stdout: (text) => void stdout.write(text),
     stderr: (text) => void stderr.write(text),
     colour: stderr.isTTY === true && (env["NO_COLOR"] ?? "") === "",
-    library: () =>
-      libraryFrom(fileURLToPath(new URL("../library.json", import.meta.url)), realDisk),
+    // Fonts and catalogue are opened only by the commands that need them: help stays quick.
+    library: async () => (await import("./library-file.ts")).libraryFrom(libraryFile, realDisk),
     version: packageVersion,
   },
   (env["CONSOLEWRIGHT_TRACE"] ?? "") !== "",

@@ -1,5 +1,5 @@
 // Packs of a project's panels, made and written: sound panels are, panels with a fault keep their old pack, marked stale.
-// A fault that belongs to no panel speaks for all of them.
+// A fault that belongs to no panel speaks against all of them.
 
 import { join } from "node:path";
 import { type Finding, finding } from "../diagnostics/finding.ts";
@@ -9,6 +9,7 @@ import type { PackOptions, PanelPack } from "../pack/panel-pack.ts";
 import type { PanelProject } from "../project.ts";
 import { CANNOT_WRITE } from "./codes.ts";
 import { attempt } from "./disk-trouble.ts";
+import { faultsAgainst } from "./faults-against.ts";
 import { markStale } from "./mark-stale.ts";
 import type { OpenProject } from "./open-project.ts";
 import type { Shell } from "./shell.ts";
@@ -48,15 +49,16 @@ export const makePacks = async (
   const { packOfProject } = await import("../project.ts");
   const { panels } = opened.project;
   const folders = panelFolders(opened);
+  const against = faultsAgainst(opened);
   const drafts = panels.map((panel, index): Draft => {
-    const pack = hasFault(panel.findings) ? NO_PACK : packOfProject(opened.project, panel, options);
-    const isSound = !hasFault([...panel.findings, ...pack.findings]);
-    return { panel, pack, folder: folders[index] ?? "", isSound };
+    const known = [...against(panel), ...panel.findings].filter(isFault);
+    const pack = known.length > 0 ? NO_PACK : packOfProject(opened.project, panel, options);
+    const faults = [...known, ...pack.findings.filter(isFault)];
+    return { panel, pack, folder: folders[index] ?? "", faults };
   });
-  const isBlocked =
-    hasFault([...opened.loaded.findings, ...opened.project.findings]) ||
-    (options.strict && drafts.some(({ isSound }) => !isSound));
-  const made = drafts.map((draft) => settled(draft, { isBlocked, out: options.out }, shell));
+  const isWithheld =
+    options.strict && (hasFault(opened.findings) || drafts.some(({ faults }) => faults.length > 0));
+  const made = drafts.map((draft) => settled(draft, { isWithheld, out: options.out }, shell));
   return {
     out: options.out,
     opened,
@@ -69,13 +71,16 @@ export const makePacks = async (
   };
 };
 
+const isFault = ({ severity }: Finding): boolean => severity === "fault";
+
 const NO_PACK: PanelPack = { files: [], inspection: [], findings: [] };
 
 interface Draft {
   readonly panel: PanelProject;
   readonly pack: PanelPack;
   readonly folder: string;
-  readonly isSound: boolean;
+  /** Everything that speaks against writing it. */
+  readonly faults: readonly Finding[];
 }
 
 /** A panel that is called by its own file has the output folder to itself; a console's panels have one each. */
@@ -93,14 +98,14 @@ interface Settled {
 
 const settled = (
   draft: Draft,
-  { isBlocked, out }: { readonly isBlocked: boolean; readonly out: string },
+  { isWithheld, out }: { readonly isWithheld: boolean; readonly out: string },
   shell: Shell,
 ): Settled => {
-  const { panel, pack, folder, isSound } = draft;
+  const { panel, pack, folder, faults } = draft;
   const target = join(out, folder);
   const made = { name: panel.name, folder, pack, isWritten: false, isStale: false, changes: null };
-  if (!isSound || isBlocked) {
-    const marked = attempt(() => markStale(target, staleReasons(draft), shell.disk));
+  if (faults.length > 0 || isWithheld) {
+    const marked = attempt(() => markStale(target, staleReasons(faults), shell.disk));
     const isStale = marked.kind === "done" && marked.result;
     return { panel: { ...made, isStale }, findings: [] };
   }
@@ -112,11 +117,7 @@ const settled = (
   return { panel: made, findings: [trouble] };
 };
 
-const staleReasons = ({ panel, pack, isSound }: Draft): readonly string[] => {
-  const faults = [...panel.findings, ...pack.findings].filter(
-    ({ severity }) => severity === "fault",
-  );
-  return isSound
-    ? ["The design that it belongs to has a fault elsewhere."]
+const staleReasons = (faults: readonly Finding[]): readonly string[] =>
+  faults.length === 0
+    ? ["Another panel of its console has a fault, and nothing was to be written."]
     : faults.map(({ code, message }) => `${code}: ${message}`);
-};

@@ -98,6 +98,6 @@ const CAUTIONS: readonly Caution[] = [
   },
   {
     applies: always,
-    text: "This is a training panel and no certified control. Never fit it to a real vehicle, vessel, aircraft or machine. Nothing on it may look like an emergency stop; a real one is a matter for licensed practice (ISO 13850).",
+    text: "Panels made with this program are for training, exhibits and desks, and no certified controls. Never fit one to a real vehicle, vessel, aircraft or machine. Nothing on it may look like an emergency stop; a real one is a matter for licensed practice (ISO 13850).",
   },
 ];

@@ -84,7 +84,7 @@ test("queries are HOLD lines with their place", async () => {
 test("the first page shows picture, holds, the cautions that apply, the steps in order and every file", async () => {
   const { files } = await wholePumpPack();
   const page = textOf(files.find(({ path }) => path === "README.md"));
-  expect(page).toContain("](drawings/pumps-front.svg)");
+  expect(page).toContain("](drawings/pumps-picture.svg)");
   expect(page).toContain("**HOLD:");
   for (const word of ["Laser:", "Paint:", "Drilling:", "Acrylic:", "Aluminium:", "Low volts"])
     expect(page).toContain(`- ${word}`);
