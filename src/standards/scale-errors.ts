@@ -33,7 +33,7 @@ const unitTaken = (written: string, read: string, ratio: number): ScaleError => 
   cure: `set the import's unit to ${written}`,
 });
 
-export const SCALE_ERRORS: readonly ScaleError[] = [
+const SCALE_ERRORS: readonly ScaleError[] = [
   perInch(POSTSCRIPT, CSS),
   perInch(CSS, POSTSCRIPT),
   perInch(OLD_DRAWING, CSS),

@@ -1,0 +1,71 @@
+import { mkdirSync, symlinkSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { realDisk } from "../../src/cli/disk.ts";
+import { type LoadedDesign, loadDesign } from "../../src/cli/load-design.ts";
+import { temporaryFolder } from "./temporary-folder.ts";
+
+const load = (root: string): LoadedDesign => loadDesign({ root, entry: "panel.yaml" }, realDisk);
+
+const head = "consolewright: 1\nkind: panel\nname: a\n";
+
+const codes = ({ findings }: LoadedDesign): readonly string[] => findings.map(({ code }) => code);
+
+test("files are read until no new name comes up, circles included; bytes stay what they are", () => {
+  const root = temporaryFolder();
+  const text = `\uFEFF${head}workshop: shop/workshop.yaml\r\ncatalogue: [own.yaml]\n`;
+  writeFileSync(join(root, "panel.yaml"), text);
+  mkdirSync(join(root, "shop"));
+  writeFileSync(join(root, "shop", "workshop.yaml"), "kind: workshop\ncatalogue: [../own.yaml]\n");
+  writeFileSync(join(root, "own.yaml"), "kind: parts\ncatalogue: [own.yaml, panel.yaml]\n");
+  writeFileSync(join(root, "bystander.yaml"), head);
+  const loaded = load(root);
+  expect(codes(loaded)).toEqual([]);
+  expect([...loaded.files.keys()].sort()).toEqual(["own.yaml", "panel.yaml", "shop/workshop.yaml"]);
+  expect(loaded.files.get("panel.yaml")).toBe(text);
+});
+
+test("a file that is not there is left to the place that names it", () => {
+  const root = temporaryFolder();
+  writeFileSync(join(root, "panel.yaml"), `${head}workshop: gone.yaml\n`);
+  expect(codes(load(root))).toEqual([]);
+});
+
+test("a folder, bytes that are no text and a file of megabytes are findings", () => {
+  const root = temporaryFolder();
+  writeFileSync(join(root, "panel.yaml"), `${head}catalogue: [folder, film.yaml, utf16.yaml]\n`);
+  mkdirSync(join(root, "folder"));
+  writeFileSync(join(root, "film.yaml"), Buffer.alloc(5_000_000, 0x61));
+  writeFileSync(join(root, "utf16.yaml"), Buffer.from("kind: parts", "utf16le").fill(0xff, 0, 1));
+  const loaded = load(root);
+  expect(codes(loaded)).toEqual([
+    "cli/unreadable-file",
+    "cli/oversize-file",
+    "cli/unreadable-file",
+  ]);
+  expect([...loaded.files.keys()]).toEqual(["panel.yaml"]);
+});
+
+test("a chain of files without end is cut off", () => {
+  const root = temporaryFolder();
+  writeFileSync(join(root, "panel.yaml"), `${head}catalogue: [0.yaml]\n`);
+  for (let index = 0; index < 600; index++)
+    writeFileSync(join(root, `${index}.yaml`), `kind: parts\ncatalogue: [${index + 1}.yaml]\n`);
+  const loaded = load(root);
+  expect(codes(loaded)).toEqual(["cli/too-many-files"]);
+  expect(loaded.files.size).toBeLessThanOrEqual(500);
+});
+
+test("links inside the root are followed, links out of it and round in a circle are not", () => {
+  const root = temporaryFolder();
+  const elsewhere = temporaryFolder();
+  writeFileSync(join(elsewhere, "secret.yaml"), "kind: parts\n");
+  writeFileSync(join(root, "panel.yaml"), `${head}catalogue: [near.yaml, far.yaml, round.yaml]\n`);
+  writeFileSync(join(root, "real.yaml"), "kind: parts\n");
+  symlinkSync("real.yaml", join(root, "near.yaml"));
+  symlinkSync(join(elsewhere, "secret.yaml"), join(root, "far.yaml"));
+  symlinkSync("round.yaml", join(root, "round.yaml"));
+  const loaded = load(root);
+  expect(codes(loaded)).toEqual(["cli/outside-root", "cli/unreadable-file"]);
+  expect([...loaded.files.keys()]).toEqual(["panel.yaml", "near.yaml"]);
+});
