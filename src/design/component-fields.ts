@@ -61,6 +61,10 @@ const COMPONENT_KEYS = {
     someMillimetres("a diameter"),
     "Diameter that its hole is cut at, whatever paint and fit would ask for",
   ),
+  washer: optional(
+    oneOf("a kind of washer", ["light-tight"]),
+    "light-tight: a printed washer closes the hole round its nut",
+  ),
   measured: optional(MEASURED, "Sizes of the part as measured on the real thing"),
   note: dispensable(optional(longText("a note"), "For the build book")),
 };
@@ -151,6 +155,7 @@ const commonOf = (values: Values, part: string): ComponentCommon => ({
   scale: values.scale,
   dial: values.dial,
   holeAsCut: values.hole,
+  lightTight: values.washer !== null,
   measured: values.measured,
   note: values.note,
 });

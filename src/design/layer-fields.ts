@@ -6,19 +6,41 @@ import { byKey } from "./choice-fields.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { type Field, mapped, read, refined } from "./field.ts";
 import { list, optional, record, required, usual } from "./fields.ts";
-import { someMillimetres } from "./length-fields.ts";
-import type { FixingsDesign, LayerDesign, LightingDesign } from "./panel-design.ts";
+import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
+import type { FixingsDesign, LayerDesign, LightingDesign, LitAreaDesign } from "./panel-design.ts";
 import { place } from "./place-fields.ts";
-import { name, oneOf } from "./text-fields.ts";
+import { name, oneOf, reference } from "./text-fields.ts";
 import { about } from "./text-node.ts";
+import { AREA_GAP } from "./usual-values.ts";
 import { spanOf } from "./written.ts";
 
 const LAYER = required(name("the name of a layer"), "Its name in the panel: face, backing, spacer");
 const STOCK = name("the name of a stock");
 
+const CIRCUIT = required(name("the name of a circuit"), "What switches and dims it");
+
+const APART: Field<LitAreaDesign> = record("an area", {
+  circuit: CIRCUIT,
+  around: required(
+    list("a list of components", reference("the name of a component"), { least: 1, most: 200 }),
+    "The components whose faces and legends it lights",
+  ),
+  gap: usual(noOrSomeMillimetres("a gap"), {
+    value: AREA_GAP,
+    about: "From what stands in it to its wall",
+  }),
+});
+
 const LIGHTING: Field<LightingDesign> = record("lighting", {
-  strip: required(name("the name of a part"), "The strip of lamps, from the catalogue"),
-  circuit: required(name("the name of a circuit"), "What switches and dims it"),
+  strip: required(
+    name("the name of a strip"),
+    "The strip of lamps, or the board of them, from the catalogue",
+  ),
+  circuit: CIRCUIT,
+  apart: usual(list("a list of areas", APART, { most: 50 }), {
+    value: [],
+    about: "Areas on circuits of their own, with a wall round each",
+  }),
 });
 
 const SHEET: Field<LayerDesign> = mapped(

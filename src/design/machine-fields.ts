@@ -3,18 +3,20 @@
 import type { Mm } from "../geometry/quantity.ts";
 import { byWord } from "./choice-fields.ts";
 import { type Field, mapped, read, refined } from "./field.ts";
-import { list, optional, record, required, tuple, usual } from "./fields.ts";
+import { type Key, list, optional, record, required, tuple, usual } from "./fields.ts";
 import { millimetres, noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
 import { lengthList } from "./length-list.ts";
 import { undated } from "./stock-fields.ts";
 import { date, name, oneOf } from "./text-fields.ts";
 import { NOTHING } from "./usual-values.ts";
 import type {
+  ClearanceClasses,
   DrillDesign,
   KerfReading,
   LaserDesign,
   PrinterDesign,
   RouterDesign,
+  SizeAllowance,
 } from "./workshop-design.ts";
 
 /** A machine without its name, which is the key it stands under. */
@@ -122,6 +124,32 @@ const DRILL_BENCH: Field<NamelessMachine> = mapped(
   ({ bed, drills, written }): NamelessMachine => ({ kind: "drill-bench", bed, drills, written }),
 );
 
+const allowances = (what: string, upTo: string): Field<readonly SizeAllowance[]> =>
+  mapped(
+    list(
+      what,
+      record("an allowance", {
+        to: required(someMillimetres("a diameter"), upTo),
+        add: required(millimetres("an allowance", { least: -5, most: 5 }), "Added to the diameter"),
+      }),
+      { most: 50 },
+    ),
+    (rows) => rows.map(({ to, add }) => ({ to, add })),
+  );
+
+const clearance = (fit: string): Key<Mm> =>
+  required(noOrSomeMillimetres("a clearance"), `A side, for a ${fit} fit`);
+
+const CLEARANCES: Field<ClearanceClasses> = mapped(
+  record("clearances", {
+    press: clearance("press"),
+    snug: clearance("snug"),
+    sliding: clearance("sliding"),
+    loose: clearance("loose"),
+  }),
+  ({ press, snug, sliding, loose }) => ({ press, snug, sliding, loose }),
+);
+
 const PRINTER: Field<NamelessMachine> = mapped(
   record("a printer", {
     ...type("printer"),
@@ -131,27 +159,38 @@ const PRINTER: Field<NamelessMachine> = mapped(
     ),
     line: required(someMillimetres("a width"), "Width of a printed line"),
     layer: required(someMillimetres("a thickness"), "Thickness of a layer"),
-    holes: usual(
-      list(
-        "what holes need",
-        record("an allowance", {
-          to: required(someMillimetres("a diameter"), "Holes up to this diameter"),
-          add: required(
-            millimetres("an allowance", { least: -5, most: 5 }),
-            "Added to the diameter",
-          ),
-        }),
-        { most: 50 },
-      ),
-      { value: [], about: "What is added to a hole's diameter, by size" },
+    holes: usual(allowances("what holes need", "Holes up to this diameter"), {
+      value: [],
+      about: "What is added to a hole's diameter, by size",
+    }),
+    pegs: usual(allowances("what pegs need", "Pegs up to this diameter"), {
+      value: [],
+      about: "What is added to a peg's diameter, by size: most often less than nothing",
+    }),
+    "first-layer": optional(
+      noOrSomeMillimetres("a length"),
+      "How far its first layer spreads beyond the outline",
     ),
+    clearances: optional(CLEARANCES, "Clearance a side by class of fit, from the test piece"),
   }),
-  ({ bed, line, layer, holes, written }): NamelessMachine => ({
+  ({
+    bed,
+    line,
+    layer,
+    holes,
+    pegs,
+    "first-layer": firstLayer,
+    clearances,
+    written,
+  }): NamelessMachine => ({
     kind: "printer",
     bed,
     line,
     layer,
-    holes: holes.map(({ to, add }) => ({ to, add })),
+    holes,
+    pegs,
+    firstLayer,
+    clearances,
     written,
   }),
 );

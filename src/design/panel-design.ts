@@ -65,8 +65,20 @@ export type LayerDesign =
     };
 
 export interface LightingDesign {
+  /** A strip, or a board of lamps, from the catalogue. */
   readonly strip: string;
   readonly circuit: string;
+  /** Areas on circuits of their own, with a wall round each. */
+  readonly apart: readonly LitAreaDesign[];
+  readonly written: Written;
+}
+
+export interface LitAreaDesign {
+  readonly circuit: string;
+  /** The components whose faces and legends stand in it. */
+  readonly around: readonly string[];
+  /** From what stands in it to its wall. */
+  readonly gap: Mm;
   readonly written: Written;
 }
 
@@ -124,6 +136,8 @@ export interface ComponentCommon {
   readonly dial: DialDesign | null;
   /** Key `hole`: the clamp hole is cut at this size, whatever paint and fit would ask for. */
   readonly holeAsCut: Mm | null;
+  /** Key `washer: light-tight`: a printed washer closes the hole round its nut. */
+  readonly lightTight: boolean;
   /** Values of the part as measured on the real thing; each names the part's field. */
   readonly measured: MeasuredDesign | null;
   readonly note: string | null;

@@ -36,5 +36,8 @@ export const BORDER_CORNER: Mm = mm(2);
 /** Windows: corners carry a radius, because sharp inside corners start cracks. Common practice for a laser. */
 export const WINDOW_CORNER: Mm = mm(0.5);
 
+/** From a lit area's components and legends to its wall: common practice, a little over a printed wall. */
+export const AREA_GAP: Mm = mm(2);
+
 export const UNTURNED: Degrees = degrees(0);
 export const NOTHING: Mm = mm(0);

@@ -16,6 +16,8 @@ export interface WorkshopDesign {
   readonly houseRules: Readonly<Record<string, Mm>>;
   readonly processColours: Readonly<Record<string, string>>;
   readonly paper: "A4" | "Letter";
+  /** What makes the inside of a printed light box white: a second material, a loose liner, or paint. */
+  readonly inside: "white-body" | "liner" | "paint";
 }
 
 export type Material =
@@ -106,6 +108,25 @@ export interface PrinterDesign {
   readonly bed: readonly [Mm, Mm, Mm];
   readonly line: Mm;
   readonly layer: Mm;
-  readonly holes: readonly { readonly to: Mm; readonly add: Mm }[];
+  readonly holes: readonly SizeAllowance[];
+  readonly pegs: readonly SizeAllowance[];
+  /** How far the first layer spreads beyond its outline; null where nobody has measured it. */
+  readonly firstLayer: Mm | null;
+  /** Clearance a side by class of fit; null where nobody has measured it. */
+  readonly clearances: ClearanceClasses | null;
   readonly written: Written;
+}
+
+/** Added to a diameter, for diameters up to a size; negative where it makes them smaller. */
+export interface SizeAllowance {
+  readonly to: Mm;
+  readonly add: Mm;
+}
+
+/** A side. */
+export interface ClearanceClasses {
+  readonly press: Mm;
+  readonly snug: Mm;
+  readonly sliding: Mm;
+  readonly loose: Mm;
 }

@@ -70,6 +70,12 @@ export const WORKSHOP: Field<WorkshopDesign> = refined(
     "process-colours": dispensable(
       usual(PROCESS_COLOURS, { value: NONE, about: "Colours that your cutter's software expects" }),
     ),
+    inside: dispensable(
+      usual(oneOf("what makes a light box white inside", ["white-body", "liner", "paint"]), {
+        value: "paint",
+        about: "A second material in the print, a loose white liner, or paint",
+      }),
+    ),
     paper: dispensable(
       usual(oneOf("a size of paper", ["A4", "Letter"]), {
         value: "A4",
@@ -91,6 +97,7 @@ export const WORKSHOP: Field<WorkshopDesign> = refined(
         houseRules: values["house-rules"],
         processColours: values["process-colours"],
         paper: values.paper,
+        inside: values.inside,
       },
       node,
     ),
