@@ -4,6 +4,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { realDisk } from "./disk.ts";
 import { run } from "./run.ts";
+import { wantsColour } from "./shell.ts";
 
 const { env, stderr, stdout } = process;
 const libraryFile = fileURLToPath(new URL("../library.json", import.meta.url));
@@ -29,7 +30,7 @@ process.exitCode = await run(
     disk: realDisk,
     stdout: (text) => void stdout.write(text),
     stderr: (text) => void stderr.write(text),
-    colour: stderr.isTTY === true && (env["NO_COLOR"] ?? "") === "",
+    colour: wantsColour(stderr, env["NO_COLOR"]),
     // Fonts and catalogue are opened only by the commands that need them: help stays quick.
     library: async () => (await import("./library-file.ts")).libraryFrom(libraryFile, realDisk),
     version: packageVersion,

@@ -20,3 +20,9 @@ export interface Shell {
 export const EXIT = { fine: 0, faults: 1, wrongUse: 2, bug: 70 } as const;
 
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
+
+/** Colour for a terminal, unless NO_COLOR is set to anything at all (no-color.org). */
+export const wantsColour = (
+  stream: { readonly isTTY?: boolean },
+  noColour: string | undefined,
+): boolean => stream.isTTY === true && (noColour ?? "") === "";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { COMMANDS } from "../../src/cli/command-list.ts";
+import { wantsColour } from "../../src/cli/shell.ts";
 import { runIn } from "./run-in.ts";
 
 const here = import.meta.dirname;
@@ -64,4 +65,14 @@ test("words after -- are words", async () => {
   const { code, stderr } = await runIn(here, ["why", "--", "--json"]);
   expect(code).toBe(2);
   expect(stderr).toContain('"--json"');
+});
+
+test.each([
+  [{ isTTY: true }, undefined, true],
+  [{ isTTY: true }, "", true],
+  [{ isTTY: true }, "1", false],
+  [{ isTTY: false }, undefined, false],
+  [{}, undefined, false],
+])("on %j with NO_COLOR %j colour is %s", (stream, noColour, wanted) => {
+  expect(wantsColour(stream, noColour)).toBe(wanted);
 });
