@@ -27,6 +27,16 @@ export function numberPaths(record: unknown, path = ""): readonly string[] {
   );
 }
 
+/** The one spelling of a path that leads somewhere: text's spelling, items by name where they have one. */
+export function pathOf(record: unknown, path: string): string {
+  const [segment, ...rest] = path.split(".");
+  const key = segment === undefined ? null : keyOf(record, segment);
+  if (key === null) return path;
+  const child = childOf(record, key);
+  const called = Array.isArray(record) ? itemName(record, child, Number(key)) : kebab(key);
+  return rest.length === 0 ? called : `${called}.${pathOf(child, rest.join("."))}`;
+}
+
 const childOf = (value: unknown, key: string | null): unknown =>
   key !== null && typeof value === "object" && value !== null
     ? Object.entries(value).find(([name]) => name === key)?.[1]

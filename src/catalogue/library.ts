@@ -7,9 +7,9 @@ import { invariant } from "../geometry/invariant.ts";
 import type { FontRecord } from "../lettering/font-record.ts";
 import { type Lettering, openLettering } from "../lettering/lettering.ts";
 import { derivedBodies, writtenBodies } from "./derived-bodies.ts";
-import { withNumber } from "./field-path.ts";
 import { HARDWARE_KINDS, type Hardware } from "./hardware.ts";
-import type { Figures, Part } from "./part.ts";
+import { measuredFigures, withReadings } from "./measured-figures.ts";
+import type { Part } from "./part.ts";
 import type { Catalogue, CatalogueRecord } from "./record.ts";
 import { shapeSize } from "./shape-contour.ts";
 
@@ -92,17 +92,11 @@ const EMPTY_CATALOGUE: Catalogue = {
 
 /** A part with the values that were measured on the real thing. Paths that it has no number at are left alone. */
 export function partAsMeasured(part: Part, measured: MeasuredDesign): Part {
-  const fields = Object.entries(measured.values);
-  const changed = fields.reduce((so, [path, value]) => {
-    const next = withNumber(so, path, value);
-    // Only a number took a number's place: it is a part as before.
-    return next === null ? so : (next as Part);
-  }, part);
-  const bush = withMeasuredBush(part, changed);
+  const bush = withMeasuredBush(part, withReadings(part, measured));
   return {
     ...bush,
     bodies: [...writtenBodies(bush.bodies), ...derivedBodies(bush)],
-    figures: measuredFigures(part.figures, measured),
+    figures: measuredFigures(part, measured),
   };
 }
 
@@ -116,19 +110,6 @@ function withMeasuredBush(before: Part, after: Part): Part {
   return {
     ...after,
     openings: { ...after.openings, passes: { ...passes, diameter: after.hold.diameter } },
-  };
-}
-
-function measuredFigures(figures: Figures, measured: MeasuredDesign): Figures {
-  const source = measured.dated === null ? "measured" : `measured ${measured.dated}`;
-  const paths = Object.keys(measured.values);
-  return {
-    ...figures,
-    exceptions: {
-      ...figures.exceptions,
-      ...Object.fromEntries(paths.map((path) => [path, { source, kind: "measured" as const }])),
-    },
-    measureFirst: figures.measureFirst.filter((path) => !paths.includes(path)),
   };
 }
 

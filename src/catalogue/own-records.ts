@@ -5,12 +5,11 @@ import type { MeasuredDesign } from "../design/panel-design.ts";
 import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { nearestNames } from "../diagnostics/nearest.ts";
 import { MEASURED_UNKNOWN, RECORD_FAULT, RECORD_REPLACES } from "./codes.ts";
-import { numberPaths } from "./field-path.ts";
-import { catalogueWith, partAsMeasured } from "./library.ts";
+import { catalogueWith } from "./library.ts";
 import { lintRecord } from "./lint.ts";
-import type { Part } from "./part.ts";
 import { readRecords, type WrittenMeasures, type WrittenRecord } from "./read-records.ts";
-import type { Catalogue, CatalogueRecord } from "./record.ts";
+import { type Catalogue, type CatalogueRecord, recordsById } from "./record.ts";
+import { isMeasurable, measurablePaths, recordAsMeasured } from "./record-as-measured.ts";
 
 export interface OwnRecords {
   readonly records: readonly CatalogueRecord[];
@@ -30,7 +29,7 @@ export function readOwnRecords(file: string, text: string, library: Catalogue): 
     notes: replacementNotes(written, library),
   }));
   const sound = judged.filter(({ faults }) => faults.length === 0).map(({ record }) => record);
-  const bench = measuredParts(measured, catalogueWith(library, sound));
+  const bench = measuredRecords(measured, catalogueWith(library, sound));
   return {
     records: [...sound, ...bench.records],
     findings: [
@@ -41,43 +40,49 @@ export function readOwnRecords(file: string, text: string, library: Catalogue): 
   };
 }
 
-/** Parts with what was measured on the bench over their records' figures. */
-function measuredParts(measures: readonly WrittenMeasures[], catalogue: Catalogue): OwnRecords {
+/** Records with what was measured on the bench over their figures. */
+function measuredRecords(measures: readonly WrittenMeasures[], catalogue: Catalogue): OwnRecords {
   const findings: Finding[] = [];
-  const records = measures.flatMap(({ part: id, measured, span }): readonly Part[] => {
-    const part = catalogue.parts.get(id);
-    if (part === undefined) {
-      findings.push(unknownMeasured(id, span, catalogue));
+  const known = recordsById(catalogue);
+  const records = measures.flatMap(({ id, measured, span }): readonly CatalogueRecord[] => {
+    const record = known.get(id);
+    if (record === undefined) {
+      findings.push(unknownMeasured(id, span, known));
       return [];
     }
-    findings.push(...unknownPaths(part, measured));
-    return [partAsMeasured(part, measured)];
+    findings.push(...unknownPaths(record, measured));
+    return [recordAsMeasured(record, measured)];
   });
   return { records, findings };
 }
 
-const unknownMeasured = (id: string, span: Span, catalogue: Catalogue): Finding => {
-  const nearest = nearestNames(id, catalogue.parts.keys());
+const unknownMeasured = (
+  id: string,
+  span: Span,
+  known: ReadonlyMap<string, CatalogueRecord>,
+): Finding => {
+  const nearest = nearestNames(id, known.keys());
   return finding(MEASURED_UNKNOWN, {
-    message: `There is no part called "${id}" to put measured sizes on. Nearest: ${nearest.join(", ")}.`,
+    message: `Nothing in the catalogue is called "${id}", so its measured sizes have no place. Nearest: ${nearest.join(", ")}.`,
     span,
     subjects: [id],
   });
 };
 
-/** A finding for each measured path that the part has no number at: it would be lost in silence. */
-export const unknownPaths = (part: Part, measured: MeasuredDesign): readonly Finding[] => {
-  const known = numberPaths(part);
-  return Object.keys(measured.values)
-    .filter((path) => !known.includes(path))
+/** A finding for each measured path that the record has no number at: it would be lost in silence. */
+export const unknownPaths = (
+  record: CatalogueRecord,
+  measured: MeasuredDesign,
+): readonly Finding[] =>
+  Object.keys(measured.values)
+    .filter((path) => !isMeasurable(record, path))
     .map((path) =>
       finding(MEASURED_UNKNOWN, {
-        message: `${part.id} has no size at ${path}. Nearest: ${nearestNames(path, known).join(", ")}.`,
+        message: `${record.id} has no size at ${path}. Nearest: ${nearestNames(path, measurablePaths(record)).join(", ")}.`,
         span: measured.written.keys[path] ?? measured.written.span,
-        subjects: [part.id],
+        subjects: [record.id],
       }),
     );
-};
 
 const faultsOf = ({ record, span }: WrittenRecord, catalogue: Catalogue): readonly Finding[] =>
   lintRecord(record, catalogue).map(({ path, says }) =>
@@ -103,11 +108,4 @@ const replacementNotes = (
     : [];
 
 const isBuiltIn = ({ id }: CatalogueRecord, library: Catalogue): boolean =>
-  library.parts.has(id) ||
-  library.hardware.has(id) ||
-  library.boards.has(id) ||
-  library.strips.has(id) ||
-  library.ledBoards.has(id) ||
-  library.inserts.has(id) ||
-  library.mounts.has(id) ||
-  library.materials.has(id);
+  recordsById(library).has(id);

@@ -45,13 +45,13 @@ export interface WrittenRecord {
 export interface ReadRecords {
   /** By kind, in the order of the file. */
   readonly records: readonly WrittenRecord[];
-  /** Sizes measured on parts that the catalogue already holds, by the part's name. */
+  /** Sizes measured on things that the catalogue already holds, by the record's name. */
   readonly measured: readonly WrittenMeasures[];
   readonly findings: readonly Finding[];
 }
 
 export interface WrittenMeasures {
-  readonly part: string;
+  readonly id: string;
   readonly measured: MeasuredDesign;
   readonly span: Span;
 }
@@ -143,16 +143,14 @@ const SECTIONS = {
 
 const MEASURES: Key<readonly WrittenMeasures[]> = dispensable(
   usual(
-    mapped(mapById("measured parts by name", MEASURED, NAME_RULE), (entries) =>
+    mapped(mapById("measured things by name", MEASURED, NAME_RULE), (entries) =>
       entries.flatMap((entry) =>
-        entry.kind === "read"
-          ? [{ part: entry.id, measured: entry.value, span: entry.keySpan }]
-          : [],
+        entry.kind === "read" ? [{ id: entry.id, measured: entry.value, span: entry.keySpan }] : [],
       ),
     ),
     {
       value: [],
-      about: "Sizes of bought parts as measured on the bench, for every panel that uses them",
+      about: "Sizes of bought things as measured on the bench, for every panel that uses them",
     },
   ),
 );

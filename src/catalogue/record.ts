@@ -70,3 +70,16 @@ export interface Catalogue {
   readonly finishes: ReadonlyMap<string, FinishDesign>;
   readonly machines: ReadonlyMap<string, MachineDesign>;
 }
+
+/** Every record by its name; stock, finishes and machines belong to a workshop and are none. */
+export const recordsById = (catalogue: Catalogue): ReadonlyMap<string, CatalogueRecord> =>
+  new Map<string, CatalogueRecord>([
+    ...catalogue.parts,
+    ...catalogue.hardware,
+    ...catalogue.boards,
+    ...catalogue.strips,
+    ...catalogue.ledBoards,
+    ...catalogue.inserts,
+    ...catalogue.mounts,
+    ...catalogue.materials,
+  ]);
