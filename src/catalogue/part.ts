@@ -9,11 +9,15 @@ import type { Shape, ShapeAt } from "./shape.ts";
 
 export type PartFamily =
   | "toggle"
+  | "rocker"
+  | "lever"
   | "rotary-switch"
+  | "thumbwheel"
   | "push-button"
   | "key"
   | "keypad"
   | "potentiometer"
+  | "slide"
   | "encoder"
   | "lamp"
   | "display"
@@ -46,6 +50,8 @@ export interface Part {
   readonly supply: Supply | null;
   /** Wears the look of an emergency stop (red mushroom on yellow): a dummy of it is refused. */
   readonly emergencyLook: boolean;
+  /** What a builder must be told wherever this part is used; null for most. Defers to local codes and licensed practice. */
+  readonly caution: string | null;
   readonly figures: Figures;
 }
 

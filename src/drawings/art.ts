@@ -76,11 +76,15 @@ const familyArt = (scene: Scene): readonly ArtPiece[] => {
   if (scene.component.fitted.some(({ kind }) => kind === "knob")) return knobArt(scene);
   switch (scene.component.part.family) {
     case "toggle":
+    case "lever":
       return toggleArt(scene);
     case "rotary-switch":
     case "potentiometer":
     case "encoder":
       return knobArt(scene);
+    case "rocker":
+    case "slide":
+    case "thumbwheel":
     case "push-button":
     case "key":
     case "keypad":

@@ -4,6 +4,7 @@ import { HARDWARE_KINDS } from "../../src/catalogue/hardware.ts";
 import { lintRecord } from "../../src/catalogue/lint.ts";
 import type { Part } from "../../src/catalogue/part.ts";
 import { readRecords } from "../../src/catalogue/read-records.ts";
+import { recordsById } from "../../src/catalogue/record.ts";
 import { shapeSize } from "../../src/catalogue/shape-contour.ts";
 import { NAME } from "../../src/design/text-fields.ts";
 import { mm } from "../../src/geometry/quantity.ts";
@@ -17,12 +18,7 @@ import { ROTARY_SELECTOR } from "../../src/standards/reach.ts";
 import { testLibrary } from "../support/test-library.ts";
 
 const { catalogue } = testLibrary();
-const all = [
-  ...catalogue.parts.values(),
-  ...catalogue.hardware.values(),
-  ...catalogue.mounts.values(),
-  ...catalogue.materials.values(),
-];
+const all = [...recordsById(catalogue).values()];
 const part = (id: string): Part => catalogue.parts.get(id)!;
 
 test.each(recordFiles())("%s is read without a finding", (file) => {
@@ -39,7 +35,7 @@ test.each(all.map((record) => [record.id, record] as const))(
 );
 
 test("there are parts of every family and hardware of every kind", () => {
-  expect(catalogue.parts.size).toBeGreaterThanOrEqual(45);
+  expect(catalogue.parts.size).toBeGreaterThanOrEqual(75);
   const families = new Set([...catalogue.parts.values()].map((record) => record.family));
   expect([...families].toSorted()).toEqual([
     "connector",
@@ -51,11 +47,15 @@ test("there are parts of every family and hardware of every kind", () => {
     "key-switch",
     "keypad",
     "lamp",
+    "lever",
     "potentiometer",
     "push-button",
+    "rocker",
     "rotary-switch",
     "servo",
+    "slide",
     "speaker",
+    "thumbwheel",
     "toggle",
   ]);
   const kinds = new Set([...catalogue.hardware.values()].map((record) => record.kind));
@@ -94,13 +94,25 @@ describe("parts against what is published", () => {
   });
 
   // IEC 60947-5-1: 22.3 with a notch 3.2 wide, 24.1 over it.
-  test("22 mm push buttons take the hole of IEC 60947-5-1", () => {
-    for (const id of ["push-button-22", "push-button-22-mushroom-red"])
+  test("22 mm devices take the hole of IEC 60947-5-1", () => {
+    for (const id of ["push-button-22", "push-button-22-mushroom-red", "selector-22", "lamp-22"])
       expect(part(id).openings.clamp).toEqual({
         kind: "notch",
         diameter: 22.3,
         width: 3.2,
         over: 24.1,
+        clock: 0,
+      });
+  });
+
+  // IEC 60947-5-1, from memory, unverified: 30.5 with a notch 4.8 wide, 33 over it.
+  test("30 mm devices take the hole of IEC 60947-5-1", () => {
+    for (const id of ["push-button-30", "selector-30"])
+      expect(part(id).openings.clamp).toEqual({
+        kind: "notch",
+        diameter: 30.5,
+        width: 4.8,
+        over: 33,
         clock: 0,
       });
   });
@@ -146,6 +158,24 @@ describe("parts against what is published", () => {
   test("only the red mushroom looks like an emergency stop", () => {
     const looks = [...catalogue.parts.values()].filter((record) => record.emergencyLook);
     expect(looks.map(({ id }) => id)).toEqual(["push-button-22-mushroom-red"]);
+  });
+});
+
+describe("displays and cautions", () => {
+  // Active areas of 1.8 and 2.8 in colour displays (makers' datasheets): 4 by 3 or 5 by 4, the diagonal in the name.
+  test.each([
+    ["tft-1-8", 1.8, 160 / 128],
+    ["tft-2-8", 2.8, 320 / 240],
+  ])("%s: diagonal and shape of its active area", (id, inches, ratio) => {
+    const { width, height } = part(id).display!.active;
+    expect(Math.sqrt(width ** 2 + height ** 2) / 25.4).toBeCloseTo(inches, 1);
+    expect(width / height).toBeCloseTo(ratio, 2);
+  });
+
+  test("what may hurt carries its caution, and defers to local rules and licensed practice", () => {
+    const cautioned = [...catalogue.parts.values()].filter(({ caution }) => caution !== null);
+    expect(cautioned.map(({ id }) => id)).toEqual(["mains-inlet-c14", "vacuum-display-20x2"]);
+    expect(part("mains-inlet-c14").caution).toMatch(/licensed electrician.*local codes/);
   });
 });
 

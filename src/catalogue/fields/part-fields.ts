@@ -162,11 +162,15 @@ export const partField: Field<Omit<Part, "id">> = mapped(
     family: required(
       oneOf("a family of parts", [
         "toggle",
+        "rocker",
+        "lever",
         "rotary-switch",
+        "thumbwheel",
         "push-button",
         "key",
         "keypad",
         "potentiometer",
+        "slide",
         "encoder",
         "lamp",
         "display",
@@ -211,6 +215,7 @@ export const partField: Field<Omit<Part, "id">> = mapped(
       value: false,
       about: "wears the look of an emergency stop",
     }),
+    caution: optional(text("a caution", 300), "what a builder must be told wherever it is used"),
     figures: required(figuresField, "where the numbers come from"),
   }),
   ({ written: _written, "emergency-look": emergencyLook, ...fields }) => {

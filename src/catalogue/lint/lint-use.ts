@@ -8,7 +8,7 @@ import { placedContour, placement } from "../../geometry/transform.ts";
 import type { Boot } from "../hardware.ts";
 import type { DisplayArea, Part, PartFamily, Turning } from "../part.ts";
 import type { Catalogue } from "../record.ts";
-import { shapeContour } from "../shape-contour.ts";
+import { shapeContour, shapeSize } from "../shape-contour.ts";
 import { type LintFault, unless } from "./lint-fault.ts";
 
 export function useFaults(part: Part, catalogue: Catalogue): readonly LintFault[] {
@@ -74,11 +74,24 @@ function usualFaults(part: Part, catalogue: Catalogue): readonly LintFault[] {
 }
 
 /** It is screwed on instead of the nut, and covers the lever. */
-const bootFaults = ({ hold, lever }: Part, boot: Boot): readonly LintFault[] => [
+const bootFaults = (
+  { hold, lever, openings: { front } }: Part,
+  boot: Boot,
+): readonly LintFault[] => [
   ...unless(
     hold.kind === "bush" && hold.thread === boot.thread,
     "usual",
     `the thread of ${boot.id} is ${boot.thread}`,
+  ),
+  ...unless(
+    hold.kind !== "bush" || hold.length - boot.thickness >= hold.grip.most,
+    "usual",
+    `the foot of ${boot.id} leaves too little thread for the grip`,
+  ),
+  ...unless(
+    front === null || shapeSize(front) >= boot.diameter,
+    "openings.front",
+    `${boot.id} does not go through it`,
   ),
   ...unless(
     lever !== null && (hold.kind !== "bush" || lever.length - hold.grip.least <= boot.height),
