@@ -41,3 +41,12 @@ export const smoothSine = 0.0087;
 
 /** Area of engraving: its line may wander by a fiftieth of a spot on the whole, more only here and there. */
 export const engravedAreaAllowance = (length: number): number => length * 0.003 + 0.001;
+
+/** Facets, the grid under them and float32 corners may take this share of a printed part's volume, or add it. */
+export const volumeShare = 0.001;
+
+/** Facets that keep a circle's area stand two thirds of their 0.01 beyond it; twice that, and the grid's step, is room. */
+export const boxAllowance = 0.015;
+
+/** A triangle lower than this over its longest side has no direction: one step of a float32 at 128 mm. */
+export const flatHeight = 1.5e-5;

@@ -23,7 +23,14 @@ export interface InspectionRow {
     | "revision"
     | "side"
     | "content"
-    | "register";
+    | "register"
+    | "closed"
+    | "outward"
+    | "shells"
+    | "triangles"
+    | "volume"
+    | "box"
+    | "bed";
   readonly expected: string;
   readonly measured: string;
   /** Absolute difference in mm (mm² for areas); null where it is not a number. */
