@@ -1,5 +1,5 @@
 // Knobs: skirt, body with its grips, cap, and a pointer that stands where it stands at the first stop.
-// A selector's knob is a bar; a bare shaft shows its flat.
+// A selector's knob or handle is a bar; a bare shaft shows its flat.
 
 import { circle } from "../geometry/contour.ts";
 import { degrees, mm } from "../geometry/quantity.ts";
@@ -71,7 +71,7 @@ const barKnob = (scene: Scene, radius: number): readonly ArtPiece[] => {
 
 const shaftArt = (scene: Scene): readonly ArtPiece[] => {
   const { shaft } = scene.component.part;
-  if (shaft === null) return [];
+  if (shaft === null) return handleArt(scene);
   const centre = at(scene);
   const radius = shaft.diameter / 2;
   const toward = turned(scene, shaft.flatAt ?? 0);
@@ -79,6 +79,15 @@ const shaftArt = (scene: Scene): readonly ArtPiece[] => {
     area("metal-light", circle(centre, radius)),
     area("metal-dark", bar(centre, along(centre, toward, radius), radius * 0.3)),
   ];
+};
+
+/** A selector whose handle is its own: rim, turning disc, and a bar that stands at the first position. */
+const handleArt = (scene: Scene): readonly ArtPiece[] => {
+  const rim = scene.body("flange");
+  const handle = scene.body("button");
+  if (handle === null) return [];
+  const radius = reachOf(handle.footprint);
+  return [...(rim === null ? [] : [area("metal", rim.footprint)]), ...barKnob(scene, radius)];
 };
 
 /** As the scale reads it: the shaft's flat and the knob's angle from flat to pointer, or the part's own first stop. */
