@@ -1,6 +1,6 @@
 // A mesh as a binary STL, written by @jscad/stl-serializer. STL has no unit: the pack's file names give the size in mm.
-// Its binary writer is taken without the front door, which first rounds to a hundred-thousandth of the part's size and
-// drops what falls flat there: a mesh that is clean in float32 already came back with flat triangles.
+// Its binary writer is taken without the front door, which first rounds every corner to a hundred-thousandth of the part's
+// size: the STL would hold other corners than the 3MF, and than the mesh that was checked.
 
 import modeling from "@jscad/modeling";
 import serializer from "@jscad/stl-serializer/CSGToStlb.js";

@@ -1,13 +1,24 @@
 // What is wrong with a recipe before any mesher sees it: shapes that are not simple, layers that leave a gap, a profile
 // across its axis, sections that don't match. Gives sentences; an empty list can be meshed.
 
+import { containsPoint } from "../containment.ts";
 import type { Contour } from "../contour.ts";
+import { boundariesTouch } from "../distance.ts";
 import { edgesOf } from "../edges.ts";
+import { extentGap } from "../extent.ts";
 import { invariant } from "../invariant.ts";
-import { contourArea } from "../measure.ts";
+import { contourExtent } from "../measure.ts";
 import { loopFaults, type OutlineFault, regionFaults } from "../simple.ts";
 import { samePlace } from "../tolerance.ts";
-import type { LayeredSolid, LoftedSolid, LoftSection, RevolvedSolid, Solid } from "./solid.ts";
+import type {
+  LayeredSolid,
+  LoftedSolid,
+  LoftSection,
+  RevolvedSolid,
+  Solid,
+  SolidContour,
+  SolidRegion,
+} from "./solid.ts";
 import { sameBulge } from "./solid-tolerance.ts";
 
 export const recipeFaults = (solid: Solid): readonly string[] => {
@@ -36,21 +47,50 @@ const layeredFaults = ({ layers }: LayeredSolid): readonly string[] => [
       ...(to - from > samePlace ? [] : ["a layer without thickness"]),
       ...(below === undefined || below.to === from ? [] : ["a gap between two layers"]),
       ...(regions.length === 0 ? ["a layer without material"] : []),
-      ...regions.flatMap((region) => [
-        ...regionFaults({
-          outline: region.outline.contour,
-          holes: region.holes.map(({ contour }) => contour),
-        }).map(sentence),
-        ...withoutArea([region.outline, ...region.holes].map(({ contour }) => contour)),
-      ]),
+      ...layerFaults(regions),
     ];
   }),
 ];
 
+const layerFaults = (regions: readonly SolidRegion[]): readonly string[] => {
+  const own = regions.flatMap(({ outline, holes }) =>
+    regionFaults({
+      outline: outline.contour,
+      holes: holes.map(({ contour }) => contour),
+    }).map(sentence),
+  );
+  return own.length > 0 ? own : overlapFaults(regions);
+};
+
 const sentence = ({ at, why }: OutlineFault): string => `${why} at ${at.x}, ${at.y}`;
 
-const withoutArea = (contours: readonly Contour[]): readonly string[] =>
-  contours.filter((contour) => contourArea(contour) === 0).map(() => "a contour without area");
+/** Regions of one layer stand apart, or one in another's hole. */
+const overlapFaults = (regions: readonly SolidRegion[]): readonly string[] =>
+  regions.flatMap((region, index) =>
+    regions
+      .slice(index + 1)
+      .filter((other) => meet(region, other) || meet(other, region))
+      .map(({ outline }) => `two regions of a layer overlap or touch at ${placeOf(outline)}`),
+  );
+
+/** The second's outline touches the first's boundary, or stands in its material. */
+const meet = (first: SolidRegion, second: SolidRegion): boolean => {
+  const inner = second.outline.contour;
+  if (extentGap(contourExtent(first.outline.contour), contourExtent(inner)) > samePlace)
+    return false;
+  if ([first.outline, ...first.holes].some(({ contour }) => boundariesTouch(contour, inner)))
+    return true;
+  const { from } = edgesOf(inner)[0]!;
+  return (
+    containsPoint(first.outline.contour, from) &&
+    !first.holes.some(({ contour }) => containsPoint(contour, from))
+  );
+};
+
+const placeOf = ({ contour }: SolidContour): string => {
+  const { from } = edgesOf(contour)[0]!;
+  return `${from.x}, ${from.y}`;
+};
 
 const revolvedFaults = ({ at, profile }: RevolvedSolid): readonly string[] => [
   ...(Number.isFinite(at.x + at.y) ? [] : ["an axis that is nowhere"]),
