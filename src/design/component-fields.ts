@@ -17,6 +17,7 @@ import type {
 } from "./panel-design.ts";
 import { PATTERN_KEYS, type PatternReading, patternKeysOf } from "./pattern-fields.ts";
 import { place } from "./place-fields.ts";
+import { LAMP_BOX, TRIM } from "./printed-fields.ts";
 import { longText, name, oneOf, text, yesNo } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
 import { UNTURNED } from "./usual-values.ts";
@@ -65,6 +66,8 @@ const COMPONENT_KEYS = {
     oneOf("a kind of washer", ["light-tight"]),
     "light-tight: a printed washer closes the hole round its nut",
   ),
+  trim: optional(TRIM, "A printed ring in the fascia round a display"),
+  "lamp-box": optional(LAMP_BOX, "A printed box of cells behind the windows of an annunciator"),
   measured: optional(MEASURED, "Sizes of the part as measured on the real thing"),
   note: dispensable(optional(longText("a note"), "For the build book")),
 };
@@ -156,6 +159,8 @@ const commonOf = (values: Values, part: string): ComponentCommon => ({
   dial: values.dial,
   holeAsCut: values.hole,
   lightTight: values.washer !== null,
+  trim: values.trim,
+  lampBox: values["lamp-box"],
   measured: values.measured,
   note: values.note,
 });

@@ -4,6 +4,7 @@
 import type { Span } from "../diagnostics/finding.ts";
 import type { Degrees, Mm } from "../geometry/quantity.ts";
 import type { MetricThread } from "../standards/metric-fasteners.ts";
+import type { AngledBoxDesign, LampBoxDesign, TrimDesign } from "./printed-design.ts";
 import type { IsoDate, Size, Written } from "./written.ts";
 
 export interface PanelDesign {
@@ -31,6 +32,8 @@ export interface PanelDesign {
   readonly lettering: LetteringDesign;
   /** Depth there is behind the face, where the builder knows it (in a console the bay says). */
   readonly depth: Mm | null;
+  /** Key `box`: the printed box that the panel lies on. */
+  readonly box: AngledBoxDesign | null;
   readonly note: string | null;
   /** Keys whose values could not be read (each has its finding); what stands for them here is as if they were not written. */
   readonly unread: readonly string[];
@@ -138,6 +141,8 @@ export interface ComponentCommon {
   readonly holeAsCut: Mm | null;
   /** Key `washer: light-tight`: a printed washer closes the hole round its nut. */
   readonly lightTight: boolean;
+  readonly trim: TrimDesign | null;
+  readonly lampBox: LampBoxDesign | null;
   /** Values of the part as measured on the real thing; each names the part's field. */
   readonly measured: MeasuredDesign | null;
   readonly note: string | null;

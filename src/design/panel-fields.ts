@@ -24,6 +24,7 @@ import { mapById, NAME_RULE } from "./map-fields.ts";
 import { MARKINGS } from "./marking-fields.ts";
 import { count } from "./number-fields.ts";
 import type { ComponentEntry, PanelDesign, SpareDesign } from "./panel-design.ts";
+import { ANGLED_BOX } from "./printed-fields.ts";
 import { size } from "./size-fields.ts";
 import { date, longText, name, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
@@ -82,6 +83,9 @@ const PANEL_KEYS = {
   ),
   lettering: dispensable(optional(LETTERING, "Font, height and gap of all legends")),
   depth: dispensable(optional(someMillimetres("a depth"), "The depth there is behind the face")),
+  box: dispensable(
+    optional(ANGLED_BOX, "The printed box that it lies on, on the console: mount: box-lid"),
+  ),
   note: dispensable(optional(longText("a note"), "For the build book")),
 };
 
@@ -125,6 +129,7 @@ const panelOf = (values: Values, file: string): PanelDesign => {
       gap: lettering?.gap ?? LEGEND_GAP,
     },
     depth: values.depth,
+    box: values.box,
     note: values.note,
     unread: values.unread,
   };

@@ -41,3 +41,15 @@ export const AREA_GAP: Mm = mm(2);
 
 export const UNTURNED: Degrees = degrees(0);
 export const NOTHING: Mm = mm(0);
+
+/** Two in a window light the whole text (common practice); 3 mm ones have room in any window. */
+export const LAMP_BOX_LEDS = 2;
+export const LAMP_BOX_LED = "led-3";
+export const LAMP_BOX_DIFFUSER = "frosted-acrylic-3";
+
+/** 3 to 4 mm: common practice. */
+export const LAMP_BOX_FLANGE: Mm = mm(3);
+
+/** Room for the head of an M4 screw beside the wall (ISO 7380-1: 7.6). */
+export const BOX_FLANGE: Mm = mm(12);
+export const BOX_STOCK = "black-petg";
