@@ -1,7 +1,7 @@
 // What printed parts are derived from beside the layout, and what each file of a kind gives.
 
 import type { Catalogue } from "../../catalogue/record.ts";
-import type { PrinterDesign, WorkshopDesign } from "../../design/workshop-design.ts";
+import type { PrinterDesign, StockDesign, WorkshopDesign } from "../../design/workshop-design.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
 import type { PrintedParts } from "./printed-part.ts";
@@ -27,3 +27,16 @@ export const printerFor = (
   const printers = Object.values(machines).filter((one) => one.kind === "printer");
   return printers.length === 1 ? (printers[0] ?? null) : null;
 };
+
+/** What parts without a stock of their own are printed from: a spacer's, else the workshop's first, else plain black. */
+export const printStock = (
+  layout: PanelLayout,
+  { workshop, catalogue }: PrintedContext,
+): StockDesign | null => {
+  const spacer = layout.layers.find(({ kind }) => kind === "spacer")?.stock;
+  const own = Object.values(workshop?.stock ?? {}).find(isPrinted);
+  return spacer ?? own ?? [...catalogue.stock.values()].find(isPrinted) ?? null;
+};
+
+export const isPrinted = ({ material }: StockDesign): boolean =>
+  material === "abs" || material === "pla" || material === "petg";

@@ -20,6 +20,8 @@ export interface PrintedFacts {
   readonly joints: readonly JointFact[];
   /** Long flat part: its longest flat side over its thickness; prints that warp are queried by it. */
   readonly flatness: { readonly longest: Mm; readonly thickness: Mm };
+  /** What makes a light box white inside; `none` where there is no light in it. */
+  readonly inside: "white-body" | "liner" | "paint" | "none";
 }
 
 /** As assembled, in panel coordinates. */

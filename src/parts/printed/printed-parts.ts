@@ -4,8 +4,9 @@
 import type { PanelLayout } from "../../layout/panel-layout.ts";
 import type { PrintedContext, PrintedMaker } from "./printed-context.ts";
 import type { PrintedParts } from "./printed-part.ts";
+import { spacersOf } from "./spacers.ts";
 
-const MAKERS: readonly PrintedMaker[] = [];
+const MAKERS: readonly PrintedMaker[] = [spacersOf];
 
 export const printedPartsOf = (layout: PanelLayout, context: PrintedContext): PrintedParts => {
   const made = MAKERS.map((maker) => maker(layout, context));
