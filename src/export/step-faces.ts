@@ -14,9 +14,9 @@ import {
   rightward,
   upward,
 } from "./step-entities.ts";
-import { type Cap, endOf, startOf } from "./step-level.ts";
+import type { Cap } from "./step-level.ts";
 import type { Places } from "./step-places.ts";
-import type { DirectedSpan } from "./step-spans.ts";
+import { type DirectedSpan, endOf, startOf } from "./step-spans.ts";
 
 /** A face and the edges round it, by which the faces of one shell hang together. */
 export interface Face {

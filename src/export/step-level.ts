@@ -8,11 +8,14 @@ import { contourArea } from "../geometry/measure.ts";
 import type { Places } from "./step-places.ts";
 import {
   type DirectedSpan,
+  endOf,
   type LayerShape,
   type Span,
   spansOfEdge,
   spanTable,
+  startOf,
 } from "./step-spans.ts";
+import { nextBound } from "./step-turn.ts";
 
 export interface Level {
   /** Spans of each edge of the layer that ends here, in its edges' order. */
@@ -47,11 +50,10 @@ export const levelBetween = (
   const rows = sidesOf(belowSpans.flat(), aboveSpans.flat(), { below, above });
   if (rows.some(isCrowded))
     return { kind: "refused", why: "parts of two layers touch along an edge only" };
-  const up = loopsOf(rows.flatMap((row) => boundOf(row, "up")));
-  const down = loopsOf(rows.flatMap((row) => boundOf(row, "down")));
-  if (up === null || down === null)
-    return { kind: "refused", why: "a level face touches itself at a corner" };
-  const caps = [...capsOf(up, "up", places), ...capsOf(down, "down", places)];
+  const caps = (["up", "down"] as const).flatMap((faces) => {
+    const bounds = rows.flatMap((row) => boundOf(row, faces));
+    return capsOf(loopsOf(bounds, places), faces, places);
+  });
   return { kind: "levelled", level: { below: belowSpans, above: aboveSpans, caps } };
 };
 
@@ -104,28 +106,30 @@ const boundOf = ({ span, below, above }: Sides, faces: Cap["faces"]): readonly D
   return left === isFace("right") ? [] : [{ span, isForward: left }];
 };
 
-/** null where two loops share a corner. */
-const loopsOf = (bounds: readonly DirectedSpan[]): readonly (readonly DirectedSpan[])[] | null => {
-  const leaving = new Map(bounds.map((bound) => [startOf(bound), bound]));
-  if (leaving.size < bounds.length) return null;
+/** Where several bounds leave one corner, the loop goes on along that which leaves no other between. */
+const loopsOf = (
+  bounds: readonly DirectedSpan[],
+  places: Places,
+): readonly (readonly DirectedSpan[])[] => {
+  const leaving = new Map<number, DirectedSpan[]>();
+  for (const bound of bounds) {
+    const known = leaving.get(startOf(bound));
+    if (known === undefined) leaving.set(startOf(bound), [bound]);
+    else known.push(bound);
+  }
+  const used = new Set<DirectedSpan>();
   const loops: DirectedSpan[][] = [];
   for (const first of bounds) {
     const run: DirectedSpan[] = [];
-    let next: DirectedSpan | undefined = first;
-    while (next !== undefined && leaving.delete(startOf(next))) {
+    for (let next = first; !used.has(next); ) {
+      used.add(next);
       run.push(next);
-      next = leaving.get(endOf(next));
+      next = nextBound(next, leaving.get(endOf(next))!, places);
     }
     if (run.length > 0) loops.push(run);
   }
   return loops;
 };
-
-export const startOf = ({ span, isForward }: DirectedSpan): number =>
-  isForward ? span.from : span.to;
-
-export const endOf = ({ span, isForward }: DirectedSpan): number =>
-  isForward ? span.to : span.from;
 
 interface BoundLoop {
   readonly run: readonly DirectedSpan[];

@@ -39,6 +39,13 @@ export interface DirectedSpan {
   readonly isForward: boolean;
 }
 
+/** Numbers of the places that it runs from and to. */
+export const startOf = ({ span, isForward }: DirectedSpan): number =>
+  isForward ? span.from : span.to;
+
+export const endOf = ({ span, isForward }: DirectedSpan): number =>
+  isForward ? span.to : span.from;
+
 export const layerShape = ({ regions }: SolidLayer): LayerShape => ({
   edges: regions.flatMap(({ outline, holes }) => [
     ...directedEdges(outline, "left"),
@@ -97,7 +104,7 @@ const middleBetween = (edge: Edge, from: Point, to: Point): Point => {
 };
 
 /** Ends are ends: an arc of nearly a whole turn can't tell them apart by the angle. */
-const endFraction = (edge: Edge, at: Point): number => {
+export const endFraction = (edge: Edge, at: Point): number => {
   if (isNear(edge.from, at)) return 0;
   return isNear(edge.to, at) ? 1 : fractionAlong(edge, at);
 };

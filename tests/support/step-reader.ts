@@ -6,6 +6,8 @@ export interface StepReading {
   readonly solids: number;
   /** OpenCASCADE's own check of topology and geometry. */
   readonly isValid: boolean;
+  /** How far vertices and edges lie from one another where they should meet: the reader mends, so this must be asked. */
+  readonly looseness: number;
   /** From the exact surfaces, in mm³. */
   readonly volume: number;
   readonly faces: number;
@@ -54,6 +56,7 @@ export const readStep = (text: string, kernel: OpenCascadeInstance): StepReading
   return {
     solids,
     isValid: new kernel.BRepCheck_Analyzer(shape, true, false, false).IsValid(),
+    looseness: kernel.BRep_Tool.MaxTolerance(shape, kernel.TopAbs_ShapeEnum.TopAbs_VERTEX),
     volume: properties.Mass(),
     faces,
     cylinders,

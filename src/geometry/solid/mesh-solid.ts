@@ -47,7 +47,9 @@ const layerMesh = ({ from, to, regions }: SolidLayer): Mesh =>
 const kernelMesh = (solid: Solid, kernel: Kernel): Mesh =>
   withKept((keep) => {
     const built = kernelSolid(solid, "material", { kernel, keep });
-    const { vertProperties, triVerts, numProp } = keep(built.simplify(joinDistance)).getMesh();
+    // As one piece: walls of different layers in one plane then lose the corners between them.
+    const one = keep(built.asOriginal());
+    const { vertProperties, triVerts, numProp } = keep(one.simplify(joinDistance)).getMesh();
     invariant(numProp === 3, "a mesh carries places alone");
     return cleanMesh({ corners: vertProperties, triangles: triVerts });
   });
