@@ -9,8 +9,11 @@ interface Caution {
   readonly text: string;
 }
 
-export const cautionsFor = (panel: PanelForPack): readonly string[] =>
-  CAUTIONS.filter(({ applies }) => applies(panel)).map(({ text }) => text);
+/** The shop's cautions first, then what single parts ask for, each once. */
+export const cautionsFor = (panel: PanelForPack): readonly string[] => [
+  ...CAUTIONS.filter(({ applies }) => applies(panel)).map(({ text }) => text),
+  ...new Set(panel.layout.components.flatMap(({ part }) => part.caution ?? [])),
+];
 
 const isMadeBy =
   (...kinds: readonly MachineDesign["kind"][]) =>
@@ -41,9 +44,6 @@ const isLit = ({ layout }: PanelForPack): boolean =>
 
 const isPrinted = ({ layout }: PanelForPack): boolean =>
   layout.layers.some(({ kind }) => kind === "spacer");
-
-const hasVacuumDisplay = ({ layout }: PanelForPack): boolean =>
-  layout.components.some(({ part }) => part.family === "display" && /vacuum/i.test(part.title));
 
 const always = (): boolean => true;
 
@@ -83,10 +83,6 @@ const CAUTIONS: readonly Caution[] = [
   {
     applies: isLit,
     text: "Light: watts in a closed box become heat; mind the temperature that the material stands. Don't look into bare LEDs, and flash nothing faster than three times a second in public.",
-  },
-  {
-    applies: hasVacuumDisplay,
-    text: "Vacuum display: evacuated glass, and tens of volts on its pins. Cover the eyes when you handle it, and switch off before you touch it.",
   },
   {
     applies: hasFamily("connector", "fuse-holder", "key-switch"),

@@ -7,7 +7,7 @@ import { EXIT } from "../shell.ts";
 export const list: Command = {
   usage: "list [WORD ...]",
   details: [
-    "Lists parts, hardware, mounts, materials, stock, finishes, machines and fonts.",
+    "Lists parts, hardware, boards, strips, inserts, mounts, materials, stock, finishes, machines and fonts.",
     "Words narrow it down: `list toggle`, `list stock acrylic`. With --json whole records are printed.",
   ].join("\n"),
   options: [],
@@ -36,6 +36,10 @@ interface Line {
 const recordsOf = ({ catalogue, lettering }: Library): readonly Line[] => [
   ...linesOf("part", catalogue.parts, ({ title }) => title),
   ...linesOf("hardware", catalogue.hardware, ({ kind, title }) => `${kind}: ${title}`),
+  ...linesOf("board", catalogue.boards, ({ title }) => title),
+  ...linesOf("strip", catalogue.strips, ({ title }) => title),
+  ...linesOf("led-board", catalogue.ledBoards, ({ title }) => title),
+  ...linesOf("insert", catalogue.inserts, ({ title }) => title),
   ...linesOf("mount", catalogue.mounts, ({ title }) => title),
   ...linesOf("material", catalogue.materials, ({ title }) => title),
   ...linesOf(
@@ -67,6 +71,6 @@ const linesOf = <Item extends object>(
 const columns = (lines: readonly Line[]): string => {
   const widest = Math.max(0, ...lines.map(({ id }) => id.length));
   return lines
-    .map(({ kind, id, title }) => `${kind.padEnd(8)}  ${id.padEnd(widest)}  ${title}\n`)
+    .map(({ kind, id, title }) => `${kind.padEnd(9)}  ${id.padEnd(widest)}  ${title}\n`)
     .join("");
 };
