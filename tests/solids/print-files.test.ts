@@ -15,7 +15,7 @@ import { admeshFaults } from "../support/admesh.ts";
 import { openKernel } from "../support/kernel.ts";
 import { readStlStrictly } from "../support/stl-reader.ts";
 import { readThreeMfStrictly } from "../support/three-mf-reader.ts";
-import { randomLayeredSolid } from "./random-solids.ts";
+import { randomComposedSolid, randomLayeredSolid } from "./random-solids.ts";
 import {
   assembledBracket,
   bevelledRing,
@@ -53,6 +53,11 @@ function expectSound(solid: Solid): void {
 describe("random solids are sound in STL and 3MF", () => {
   const seeds = Array.from({ length: 40 }, (_, index) => 1 + index);
   test.each(seeds)("seed %d", (seed) => expectSound(randomLayeredSolid(seed)));
+});
+
+describe("random solids of turned, lofted and placed pieces are sound in STL and 3MF", () => {
+  const seeds = Array.from({ length: 12 }, (_, index) => 1 + index);
+  test.each(seeds)("seed %d", (seed) => expectSound(randomComposedSolid(seed)));
 });
 
 test.each<readonly [string, Solid]>([

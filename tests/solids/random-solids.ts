@@ -6,15 +6,22 @@ import { extent } from "../../src/geometry/extent.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
 import { rectangle, roundedRectangle, slotContour } from "../../src/geometry/shapes.ts";
 import {
+  type ComposedSolid,
+  composed,
   type LayeredSolid,
   layered,
+  lofted,
+  placed,
+  prism,
+  revolved,
+  type Solid,
   type SolidRegion,
   solidLayer,
   solidRegion,
 } from "../../src/geometry/solid/solid.ts";
 
 /** Mulberry32 (public domain): a number from 0 to 1 at each call. */
-export function seeded(seed: number): () => number {
+function seeded(seed: number): () => number {
   let state = seed;
   return () => {
     state = (state + 0x6d2b79f5) | 0;
@@ -122,3 +129,70 @@ const rimAndCollars = (
   region(rectangle(extent(0, 0, width, height)), [rectangle(extent(2, 2, width - 2, height - 2))]),
   ...openings.map((opening) => region(opening(1.35), [opening(0)])),
 ];
+
+/** A block with what can be cut into it from above and put upon it, one thing to a place. */
+export function randomComposedSolid(seed: number): ComposedSolid {
+  const random = seeded(seed);
+  const add: Solid[] = [prism(0, 6, region(roundedRectangle(extent(0, 0, 64, 34), 2), []))];
+  const cut: Solid[] = [];
+  for (const x of [9.5, 24.5, 39.5, 54.5])
+    for (const y of [9.5, 24.5]) {
+      const thing = pick([countersink, taperedPocket, collar, gusset, tab], random);
+      const { solid, isCut } = thing(x + random(), y + random(), random);
+      (isCut ? cut : add).push(solid);
+    }
+  return composed(add, cut);
+}
+
+interface Thing {
+  readonly solid: Solid;
+  readonly isCut: boolean;
+}
+
+function countersink(x: number, y: number, random: () => number): Thing {
+  const radius = 1 + random();
+  const profile = [
+    vertex(0, 0),
+    vertex(radius, 0),
+    vertex(radius, 6 - 1.2 * radius),
+    vertex(2.2 * radius, 6),
+    vertex(0, 6),
+  ];
+  return { solid: revolved(point(x, y), loop(profile), "clear"), isCut: true };
+}
+
+function taperedPocket(x: number, y: number, random: () => number): Thing {
+  const section = (height: number, half: number) => ({
+    height: mm(height),
+    outline: roundedRectangle(extent(x - half, y - half, x + half, y + half), half / 4),
+    holes: [],
+  });
+  const half = 2 + random();
+  return { solid: lofted([section(2, half), section(6, half * 1.5)]), isCut: true };
+}
+
+/** A ring with a rounded top. */
+function collar(x: number, y: number, random: () => number): Thing {
+  const inner = 1.5 + random();
+  const profile = [
+    vertex(inner, 6),
+    vertex(inner + 2, 6),
+    vertex(inner + 2, 8, 1),
+    vertex(inner, 8),
+  ];
+  return { solid: revolved(point(x, y), loop(profile)), isCut: false };
+}
+
+/** A triangle on edge. */
+function gusset(x: number, y: number, random: () => number): Thing {
+  const outline = loop([vertex(0, 0), vertex(4 + random(), 0), vertex(0, 5)]);
+  const upright = prism(0, 1.35, region(outline, [circle(point(1.2, 1.2), 0.6)]));
+  return { solid: placed(upright, { x, y, z: 6 }, { x: 90, z: 0 }), isCut: false };
+}
+
+/** A slot's shape in relief, turned as it falls. */
+function tab(x: number, y: number, random: () => number): Thing {
+  const shape = slotContour(point(0, 0), { length: mm(7), width: mm(2), turn: degrees(0) });
+  const turned = placed(prism(0, 0.6, region(shape, [])), { x, y, z: 6 }, { z: 360 * random() });
+  return { solid: turned, isCut: false };
+}

@@ -6,33 +6,6 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
-/** What it says by name: "Number of parts", "Degenerate facets", "Edges fixed" ... */
-export type AdmeshReport = ReadonlyMap<string, number>;
-
-export function admesh(stl: Uint8Array): AdmeshReport {
-  const folder = mkdtempSync(join(tmpdir(), "admesh-"));
-  try {
-    const file = join(folder, "part.stl");
-    writeFileSync(file, stl);
-    const run = spawnSync("admesh", [file], { encoding: "utf8" });
-    if (run.error !== undefined)
-      throw new Error(
-        `admesh does not start (${run.error.message}): install Debian's package "admesh"`,
-      );
-    return reportOf(run.stdout);
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
-
-const reportOf = (text: string): AdmeshReport =>
-  new Map(
-    [...text.matchAll(/([A-Z][A-Za-z0-9 ]*?)\s*:\s+(-?\d+(?:\.\d+)?)/g)].map(([, name, value]) => [
-      name!,
-      Number(value),
-    ]),
-  );
-
 /** What it found wrong; empty for a sound file of this many parts. */
 export function admeshFaults(stl: Uint8Array, parts: number): readonly string[] {
   const report = admesh(stl);
@@ -54,3 +27,33 @@ export function admeshFaults(stl: Uint8Array, parts: number): readonly string[] 
     .filter(([name, value]) => report.get(name) !== value)
     .map(([name]) => `${name}: ${report.get(name)}`);
 }
+
+/** Found on the path; not a package of npm's. */
+const CHECKER = "admesh";
+
+/** What it says by name: "Number of parts", "Degenerate facets", "Edges fixed" ... */
+type AdmeshReport = ReadonlyMap<string, number>;
+
+function admesh(stl: Uint8Array): AdmeshReport {
+  const folder = mkdtempSync(join(tmpdir(), "admesh-"));
+  try {
+    const file = join(folder, "part.stl");
+    writeFileSync(file, stl);
+    const run = spawnSync(CHECKER, [file], { encoding: "utf8" });
+    if (run.error !== undefined)
+      throw new Error(
+        `admesh does not start (${run.error.message}): install Debian's package "admesh"`,
+      );
+    return reportOf(run.stdout);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+const reportOf = (text: string): AdmeshReport =>
+  new Map(
+    [...text.matchAll(/([A-Z][A-Za-z0-9 ]*?)\s*:\s+(-?\d+(?:\.\d+)?)/g)].map(([, name, value]) => [
+      name!,
+      Number(value),
+    ]),
+  );
