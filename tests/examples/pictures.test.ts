@@ -1,0 +1,21 @@
+// The pictures in the examples' folders are what the program draws today. `npm run pictures` makes them anew.
+
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { committedPictures, examplePictures } from "../../scripts/example-pictures.ts";
+import { testLibrary } from "../support/test-library.ts";
+import { inRoot, ROOT } from "./example-projects.ts";
+
+/** A page loads a dozen of them. */
+const LARGEST = 200 * 1024;
+
+const pictures = examplePictures(ROOT, testLibrary());
+
+test("every picture is there and none is left over: else npm run pictures", () => {
+  expect(committedPictures(ROOT).toSorted()).toEqual([...pictures.keys()].toSorted());
+});
+
+test.each([...pictures])("%s is as the program draws it: else npm run pictures", (path, svg) => {
+  expect(readFileSync(inRoot(path), "utf8") === svg).toBe(true);
+  expect(svg.length).toBeLessThan(LARGEST);
+});
