@@ -7,7 +7,7 @@ import type { Remedy } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import type { PlacedComponent } from "../layout/panel-layout.ts";
-import { standsWell } from "./place-trouble.ts";
+import { placeTester } from "./place-trouble.ts";
 import { roundUnit } from "./round-length.ts";
 import type { PanelFacts } from "./rule.ts";
 
@@ -20,7 +20,7 @@ export interface Way {
 }
 
 /** Nobody wants to hear of a place farther off than this, in steps. */
-const MOST_STEPS = 120;
+const MOST_STEPS = 100;
 
 export const moveRemedy = (
   component: PlacedComponent,
@@ -70,13 +70,13 @@ const firstThatWorks = (
   const grows = number.sign === way.toward;
   const written = number.value / mm / step;
   const start = grows ? Math.floor(written + samePlace) + 1 : Math.ceil(written - samePlace) - 1;
-  const moved = movedWith(component.entry, way.axis, facts);
+  const standsWell = placeTester(movedWith(component.entry, way.axis, facts), facts);
   for (let count = 0; count < MOST_STEPS; count += 1) {
     const value = (start + (grows ? count : -count)) * step;
     if (value <= 0) return null;
     const by = (value * mm - number.value) * number.sign;
     const shift = way.axis === "across" ? { x: by, y: 0 } : { x: 0, y: by };
-    if (standsWell(moved, shift, facts)) return value;
+    if (standsWell(shift)) return value;
   }
   return null;
 };

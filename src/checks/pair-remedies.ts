@@ -36,8 +36,6 @@ export const pairRemedies = (
   return [];
 };
 
-export const standing = ({ id, at }: PlacedComponent): PairMember => ({ owner: id, centre: at });
-
 /** Away from the other along the axis that they lie apart on, else along the other axis, either way. */
 const waysFrom = (
   other: Point,

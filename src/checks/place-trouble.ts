@@ -4,14 +4,14 @@
 import { containsContour } from "../geometry/containment.ts";
 import type { Contour } from "../geometry/contour.ts";
 import { contourDistance } from "../geometry/distance.ts";
-import { type Extent, extentGap, extentsOverlap } from "../geometry/extent.ts";
+import { type Extent, extent, extentGap, extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
-import type { CutOut, LayerLayout, PlacedBody, PlacedComponent } from "../layout/panel-layout.ts";
-import { separation } from "../standards/separation.ts";
+import type { LayerLayout, PlacedBody } from "../layout/panel-layout.ts";
+import { type HandKind, separation } from "../standards/separation.ts";
 import { houseLimit } from "./house-rule.ts";
 import { EDGE } from "./layout/edge-limit.ts";
-import { isRearBody, railsMeet, seatedLayer } from "./layout/rear.ts";
+import { railsMeet, rearBodies, seatedLayer } from "./layout/rear.ts";
 import { shareHeight } from "./layout/share-height.ts";
 import { WEB } from "./layout/web-limit.ts";
 import { isUnder } from "./limits.ts";
@@ -22,91 +22,127 @@ export interface Shift {
   readonly y: number;
 }
 
-interface Scene {
-  readonly facts: PanelFacts;
-  readonly moved: ReadonlySet<string>;
-  readonly shift: Shift;
+interface Shape {
+  readonly contour: Contour;
+  readonly box: Extent;
 }
 
-/** `moved` are instance ids; whatever else there is stays where it is. */
-export const standsWell = (
+/** Shapes of one kind, those that move and those that stay. */
+interface Divided<Thing extends Shape> {
+  readonly moved: readonly Thing[];
+  readonly rest: readonly Thing[];
+}
+
+/** `moved` are instance ids; whatever else there is stays where it is. The lists are made once for many tries. */
+export const placeTester = (
   moved: ReadonlySet<string>,
-  shift: Shift,
   facts: PanelFacts,
-): boolean => {
-  const scene = { facts, moved, shift };
-  const { layout } = facts;
-  const movers = layout.components.filter(({ id }) => moved.has(id));
-  const others = layout.components.filter(({ id }) => !moved.has(id));
-  return (
-    layout.layers.every((layer) => openingsStandWell(layer, scene)) &&
-    movers.every((component) => bodiesStandWell(component, others, scene)) &&
-    movers.every((component) => handsHaveRoom(component, others, scene))
-  );
+): ((shift: Shift) => boolean) => {
+  const openings = facts.layout.layers.map((layer) => ({
+    layer,
+    shapes: divided(layer.cutOuts, moved, ({ contour, owner }) => ({ owner, contour })),
+  }));
+  const bodies = dividedBodies(moved, facts);
+  const grasps = dividedGrasps(moved, facts);
+  return (shift) =>
+    openings.every(({ layer, shapes }) => openingsStandWell(shapes, { layer, shift, facts })) &&
+    bodiesStandWell(bodies, shift, facts) &&
+    handsHaveRoom(grasps, shift);
 };
 
-const shifted = (contour: Contour, { x, y }: Shift): Contour =>
-  placedContour(contour, placement(x, y));
+const divided = <From, Thing extends { readonly owner: string; readonly contour: Contour }>(
+  all: readonly From[],
+  moved: ReadonlySet<string>,
+  thingOf: (from: From) => Thing,
+): Divided<Thing & Shape> => {
+  const things = all.map(thingOf).map((thing) => ({ ...thing, box: contourExtent(thing.contour) }));
+  return {
+    moved: things.filter(({ owner }) => moved.has(owner)),
+    rest: things.filter(({ owner }) => !moved.has(owner)),
+  };
+};
 
-const openingsStandWell = (layer: LayerLayout, scene: Scene): boolean => {
-  const own = layer.cutOuts.filter(({ owner }) => scene.moved.has(owner));
-  const rest = layer.cutOuts.filter(({ owner }) => !scene.moved.has(owner));
-  const web = houseLimit(scene.facts, WEB).limit;
-  return own.every((cutOut) => {
-    const contour = shifted(cutOut.contour, scene.shift);
-    return isInside(contour, layer, scene) && rest.every((other) => isClearOf(contour, other, web));
+type BodyShape = Shape & Pick<PlacedBody, "low" | "high"> & { readonly isRear: boolean };
+
+const dividedBodies = (moved: ReadonlySet<string>, { layout }: PanelFacts): Divided<BodyShape> => {
+  const rear = new Set(rearBodies(layout).map(({ body }) => body));
+  const bodies = layout.components.flatMap((component) => component.bodies);
+  return divided(bodies, moved, (body) => ({
+    owner: body.owner,
+    contour: body.footprint,
+    low: body.low,
+    high: body.high,
+    isRear: rear.has(body),
+  }));
+};
+
+type GraspShape = Shape & { readonly hand: HandKind };
+
+const dividedGrasps = (moved: ReadonlySet<string>, { layout }: PanelFacts): Divided<GraspShape> => {
+  const held = layout.components.flatMap(({ id, part, grasp }) =>
+    grasp === null ? [] : [{ owner: id, contour: grasp, hand: part.hand }],
+  );
+  return divided(held, moved, (one) => one);
+};
+
+const shifted = <Thing extends Shape>(thing: Thing, { x, y }: Shift): Thing => {
+  const { minX, minY, maxX, maxY } = thing.box;
+  return {
+    ...thing,
+    contour: placedContour(thing.contour, placement(x, y)),
+    box: extent(minX + x, minY + y, maxX + x, maxY + y),
+  };
+};
+
+const openingsStandWell = (
+  { moved, rest }: Divided<Shape>,
+  at: { readonly layer: LayerLayout; readonly shift: Shift; readonly facts: PanelFacts },
+): boolean => {
+  const web = houseLimit(at.facts, WEB).limit;
+  return moved.every((one) => {
+    const opening = shifted(one, at.shift);
+    return (
+      rest.every((other) => isFree(opening, other, web)) && isInside(opening, at.layer, at.facts)
+    );
   });
 };
 
-const isInside = (contour: Contour, layer: LayerLayout, { facts }: Scene): boolean => {
+const isFree = (one: Shape, other: Shape, least: number): boolean => {
+  if (extentGap(one.box, other.box) > least) return true;
+  const { gap, overlaps } = contourDistance(one.contour, other.contour);
+  return !overlaps && !isUnder(gap, least);
+};
+
+const isInside = ({ contour, box }: Shape, layer: LayerLayout, facts: PanelFacts): boolean => {
   const { layout } = facts;
   if (!containsContour(layer.outline, contour)) return false;
   if (isUnder(contourDistance(layer.outline, contour).gap, houseLimit(facts, EDGE).limit))
     return false;
-  return layer.id !== seatedLayer(layout)?.id || !railsMeet(layout, contourExtent(contour));
-};
-
-const isClearOf = (contour: Contour, other: CutOut, web: number): boolean => {
-  if (extentGap(contourExtent(contour), contourExtent(other.contour)) > web) return true;
-  const { gap, overlaps } = contourDistance(contour, other.contour);
-  return !overlaps && !isUnder(gap, web);
+  return layer.id !== seatedLayer(layout)?.id || !railsMeet(layout, box);
 };
 
 const bodiesStandWell = (
-  component: PlacedComponent,
-  others: readonly PlacedComponent[],
-  { facts, shift }: Scene,
+  { moved, rest }: Divided<BodyShape>,
+  shift: Shift,
+  { layout }: PanelFacts,
 ): boolean =>
-  component.bodies.every((body) => {
-    const contour = shifted(body.footprint, shift);
-    const box = contourExtent(contour);
-    if (isRearBody(body, facts.layout) && railsMeet(facts.layout, box)) return false;
-    return others.every((other) =>
-      other.bodies.every((one) => isApart({ body, contour, box }, one)),
+  moved.every((one) => {
+    const body = shifted(one, shift);
+    return (
+      !(body.isRear && railsMeet(layout, body.box)) && rest.every((other) => isApart(body, other))
     );
   });
 
-const isApart = (
-  moved: { readonly body: PlacedBody; readonly contour: Contour; readonly box: Extent },
-  other: PlacedBody,
-): boolean =>
-  !shareHeight(moved.body, other) ||
-  !extentsOverlap(moved.box, contourExtent(other.footprint)) ||
-  !contourDistance(moved.contour, other.footprint).overlaps;
+const isApart = (one: BodyShape, other: BodyShape): boolean =>
+  !extentsOverlap(one.box, other.box) ||
+  !shareHeight(one, other) ||
+  !contourDistance(one.contour, other.contour).overlaps;
 
-const handsHaveRoom = (
-  component: PlacedComponent,
-  others: readonly PlacedComponent[],
-  { shift }: Scene,
-): boolean => {
-  if (component.grasp === null) return true;
-  const grasp = shifted(component.grasp, shift);
-  const box = contourExtent(grasp);
-  return others.every((other) => {
-    const rule = separation(component.part.hand, other.part.hand);
-    if (rule === null || other.grasp === null) return true;
-    if (extentGap(box, contourExtent(other.grasp)) > rule.least) return true;
-    const { gap, overlaps } = contourDistance(grasp, other.grasp);
-    return !overlaps && !isUnder(gap, rule.least);
+const handsHaveRoom = ({ moved, rest }: Divided<GraspShape>, shift: Shift): boolean =>
+  moved.every((one) => {
+    const held = shifted(one, shift);
+    return rest.every((other) => {
+      const rule = separation(held.hand, other.hand);
+      return rule === null || isFree(held, other, rule.least);
+    });
   });
-};

@@ -19,7 +19,12 @@ export interface PanelFacts {
   readonly texts?: ReadonlyMap<string, string>;
 }
 
+/** How a move mends what a rule finds. `away`: the first subject from the second. `inward`: the subject from an edge. */
+export type Move = "away" | "inward";
+
 export interface Rule {
   readonly entry: CodeEntry;
+  /** How moving a component mends what it finds; null where no move does. */
+  readonly move: Move | null;
   readonly judge: (facts: PanelFacts) => readonly Finding[];
 }

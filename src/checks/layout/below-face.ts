@@ -25,18 +25,17 @@ const PROUD: HouseRule = {
 
 export const belowFace: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const { limit, source } = houseLimit(facts, PROUD);
     return onePerEntry(facts.layout.components, (component) => {
       const { protrusion } = component.depth;
       if (protrusion === null || !isUnder(protrusion.low, limit)) return null;
       const { low, nominal } = protrusion;
-      const ends =
-        low < 0 ? `${millimetres(-low)} below the face` : `${millimetres(low)} above the face`;
       const usual =
-        nominal === low ? "" : `; at nominal thickness it would be ${millimetres(nominal)} above`;
+        nominal === low ? "" : `; at nominal thickness it would be ${levelWords(nominal)}`;
       return finding(entry, {
-        message: `${component.id} ends ${ends} with ${worstStack(protrusion, "thickest")}${usual}; ${millimetres(limit - low)} more ${limit === 0 ? "would reach the face" : `would stand the ${millimetres(limit)} proud that are wanted`}.`,
+        message: `${component.id} ends ${levelWords(low)} with ${worstStack(protrusion, "thickest")}${usual}; ${millimetres(limit - low)} more ${limit === 0 ? "would reach the face" : `would stand the ${millimetres(limit)} proud that are wanted`}.`,
         span: component.span,
         subjects: withUnmeasured(component, facts.layout, {
           first: 0,
@@ -49,3 +48,6 @@ export const belowFace: Rule = {
     });
   },
 };
+
+const levelWords = (above: number): string =>
+  above < 0 ? `${millimetres(-above)} below the face` : `${millimetres(above)} above the face`;

@@ -5,7 +5,6 @@ import { contourDistance } from "../../geometry/distance.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PanelLayout, PlacedBody, PlacedComponent } from "../../layout/panel-layout.ts";
 import { onePerPair } from "../one-finding.ts";
-import { pairRemedies, standing } from "../pair-remedies.ts";
 import { eachNearPair } from "../pairs.ts";
 import { type Parting, partingOf } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
@@ -23,6 +22,7 @@ const entry: CodeEntry = {
 
 export const bodiesCollide: Rule = {
   entry,
+  move: "away",
   judge: (facts) =>
     onePerPair(
       [...worstMeetings(facts.layout).values()].map((meeting) => collision(meeting, facts)),
@@ -84,7 +84,6 @@ const collision = ({ a, b, parting }: Meeting, facts: PanelFacts): Finding => {
     measured: measureMm(parting.apart),
     limit: measureMm(parting.needed),
     source: { kind: "geometry", name: "bodies of two components lie apart" },
-    remedies: pairRemedies(standing(first), standing(second), { more, facts }),
   });
 };
 

@@ -4,7 +4,6 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { contourExtent } from "../../geometry/measure.ts";
 import { houseLimit } from "../house-rule.ts";
 import { onePerPair } from "../one-finding.ts";
-import { pairRemedies } from "../pair-remedies.ts";
 import { partingOf } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -23,6 +22,7 @@ const entry: CodeEntry = {
 
 export const cutOutsOverlap: Rule = {
   entry,
+  move: "away",
   judge: (facts) =>
     onePerPair(
       cutOutPairs(facts.layout)
@@ -45,6 +45,5 @@ const overlap = ({ a, b, layer }: CutOutPair, facts: PanelFacts): Finding => {
     measured: measureMm(apart),
     limit: measureMm(needed),
     source: { kind: "geometry", name: "cut-outs of one layer lie apart" },
-    remedies: pairRemedies(a, b, { more: needed - apart, facts }),
   });
 };

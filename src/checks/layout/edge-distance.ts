@@ -10,8 +10,8 @@ import { isUnder } from "../limits.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
+import { isClearInside } from "./clear-inside.ts";
 import { EDGE } from "./edge-limit.ts";
-import { inwardRemedies } from "./inward-remedies.ts";
 import { type PanelOpening, panelOpenings } from "./panel-openings.ts";
 import { placingSpan } from "./placing-span.ts";
 
@@ -25,6 +25,7 @@ const entry: CodeEntry = {
 
 export const edgeDistance: Rule = {
   entry,
+  move: "inward",
   judge: (facts) => {
     const { limit, source } = houseLimit(facts, EDGE);
     const asked = panelOpenings(facts.layout).filter(({ cutOut }) => isPlacedByHand(cutOut, facts));
@@ -41,7 +42,6 @@ export const edgeDistance: Rule = {
         measured: measureMm(gap),
         limit: measureMm(limit),
         source,
-        remedies: inwardRemedies(cutOut.owner, facts),
       });
     });
   },
@@ -54,29 +54,9 @@ const isPlacedByHand = ({ purpose }: CutOut, { layout }: PanelFacts): boolean =>
   return purpose !== "dowel" || fixings?.dowelsAt != null;
 };
 
-/** Material between an opening and the outline; null where the opening isn't inside, or lies deep within. */
-const rim = ({ cutOut, outline }: PanelOpening, limit: number): number | null => {
-  if (isDeepInside(cutOut.contour, outline, limit)) return null;
-  if (!containsContour(outline, cutOut.contour)) return null;
-  return contourDistance(outline, cutOut.contour).gap;
-};
-
-/** Only an outline without notches lies all along its box. */
-const isDeepInside = (
-  contour: PanelOpening["outline"],
-  outline: PanelOpening["outline"],
-  limit: number,
-): boolean => {
-  const box = contourExtent(contour);
-  const room = contourExtent(outline);
-  const deep = limit + NOTCH;
-  return (
-    box.minX > room.minX + deep &&
-    box.maxX < room.maxX - deep &&
-    box.minY > room.minY + deep &&
-    box.maxY < room.maxY - deep
-  );
-};
-
-/** No notch for a fastener's head reaches farther in than this: a head of 13 on a hole 9 from the edge, doubled. */
-const NOTCH = 32;
+/** Material between an opening and the outline; null where the opening isn't inside, or lies well within. */
+const rim = ({ cutOut, outline }: PanelOpening, limit: number): number | null =>
+  isClearInside(contourExtent(cutOut.contour), outline, limit) ||
+  !containsContour(outline, cutOut.contour)
+    ? null
+    : contourDistance(outline, cutOut.contour).gap;

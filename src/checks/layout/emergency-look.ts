@@ -16,6 +16,7 @@ const entry: CodeEntry = {
 
 export const emergencyLook: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) =>
     onePerEntry(layout.components, (component) =>
       component.part.emergencyLook

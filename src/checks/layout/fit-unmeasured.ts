@@ -21,6 +21,7 @@ const entry: CodeEntry = {
 /** One finding a layer, naming every component whose fit fails at an end of the range. */
 export const fitUnmeasured: Rule = {
   entry,
+  move: null,
   judge: (facts) => facts.layout.layers.flatMap((layer) => layerFits(layer, facts)),
 };
 

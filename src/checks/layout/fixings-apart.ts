@@ -26,6 +26,7 @@ const APART: HouseRule = {
 
 export const fixingsApart: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const { layout } = facts;
     const { limit, source } = houseLimit(facts, APART);

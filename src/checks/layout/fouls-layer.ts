@@ -29,6 +29,7 @@ const CONTACT = 0.01;
 
 export const foulsLayer: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) =>
     onePerEntry(layout.components, (component) => {
       for (const layer of layout.layers) {

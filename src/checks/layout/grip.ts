@@ -18,6 +18,7 @@ const entry: CodeEntry = {
 
 export const grip: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) =>
     onePerEntry(layout.components, (component) => {
       const { hold } = component.part;

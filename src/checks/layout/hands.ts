@@ -7,7 +7,6 @@ import type { PlacedComponent } from "../../layout/panel-layout.ts";
 import { type Separation, separation } from "../../standards/separation.ts";
 import { isUnder } from "../limits.ts";
 import { onePerPair } from "../one-finding.ts";
-import { pairRemedies, standing } from "../pair-remedies.ts";
 import { eachNearPair } from "../pairs.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -28,6 +27,7 @@ type Held = PlacedComponent & { readonly grasp: NonNullable<PlacedComponent["gra
 
 export const hands: Rule = {
   entry,
+  move: "away",
   judge: (facts) => {
     const held = facts.layout.components.filter(
       (component): component is Held => component.grasp !== null,
@@ -64,7 +64,6 @@ const tooClose = (
     measured: measureMm(gap),
     limit: measureMm(rule.least),
     source: { kind: "standard", name: rule.source },
-    remedies: pairRemedies(standing(a), standing(b), { more, facts }),
   });
 };
 

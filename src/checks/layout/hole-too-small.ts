@@ -19,6 +19,7 @@ const entry: CodeEntry = {
 
 export const holeTooSmall: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     onePerOwner(gaugedHoles(facts), (hole) => {
       const { cutOut, gauge, layer } = hole;

@@ -18,6 +18,7 @@ const entry: CodeEntry = {
 
 export const holeUncovered: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     onePerOwner(gaugedHoles(facts), (hole) => {
       const { cutOut, gauge, layer } = hole;

@@ -26,6 +26,7 @@ const LEAST_WEB = 1;
 
 export const instrumentFit: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     onePerOwner(panelOpenings(facts.layout), ({ cutOut }) => {
       const excess = excessOf(cutOut, facts.layout);

@@ -24,6 +24,7 @@ const LOOSE = 0.15;
 
 export const knobBore: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     onePerEntry(facts.layout.components, (component) => {
       const { shaft } = component.part;

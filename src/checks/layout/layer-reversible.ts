@@ -24,6 +24,7 @@ const MATCH = 1;
 /** One finding, however many layers: the dowels are one cause. */
 export const layerReversible: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) => {
     const ways = layout.layers.flatMap((layer) => {
       const way = layer.kind === "sheet" ? wrongWayIn(layer, layout) : null;

@@ -28,6 +28,7 @@ const entry: CodeEntry = {
 
 export const legendTooSmall: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const small = letteredMarkings(facts).filter((marking) =>
       isUnder(marking.capHeight, neededHeight(marking, facts)),

@@ -21,6 +21,7 @@ const COVERING: readonly PlacedBody["role"][] = ["knob", "cap", "guard", "flange
 
 export const markingCovered: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const covers = facts.layout.components.flatMap((component) =>
       component.bodies

@@ -8,6 +8,7 @@ import type { PanelLayout, PlacedMarking } from "../../layout/panel-layout.ts";
 import { isOver } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
+import { isClearInside } from "./clear-inside.ts";
 import { capitalised, isShown, markingName } from "./marking-shapes.ts";
 
 const entry: CodeEntry = {
@@ -20,6 +21,7 @@ const entry: CodeEntry = {
 
 export const markingOffPanel: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     facts.layout.markings.filter(isShown).flatMap((marking) => {
       const side = farthestOut(marking, facts.layout);
@@ -30,7 +32,11 @@ export const markingOffPanel: Rule = {
 
 const isOnLayer = (marking: PlacedMarking, layout: PanelLayout): boolean => {
   const outline = layout.layers.find(({ id }) => id === marking.layer)?.outline ?? layout.outline;
-  return containsContour(outline, rectangle(marking.box)) || isWithinShapes(marking, outline);
+  return (
+    isClearInside(marking.box, outline, 0) ||
+    containsContour(outline, rectangle(marking.box)) ||
+    isWithinShapes(marking, outline)
+  );
 };
 
 /** At a rounded corner or a notch the box may stick out while the letters don't. */

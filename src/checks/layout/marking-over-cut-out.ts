@@ -19,6 +19,7 @@ const entry: CodeEntry = {
 
 export const markingOverCutOut: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const openings = openingsByLayer(facts.layout);
     return facts.layout.markings.filter(isShown).flatMap((marking) => {

@@ -26,6 +26,7 @@ const entry: CodeEntry = {
 
 export const markingsOverlap: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const boxed = facts.layout.markings.filter(isShown).map((thing) => ({ thing, box: thing.box }));
     const found: Finding[] = [];

@@ -18,6 +18,7 @@ const MOST_SHOWN = 5;
 
 export const missingGlyph: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) =>
     layout.markings
       .filter(({ missing }) => missing.length > 0)

@@ -27,6 +27,7 @@ const BESIDE_A_STUD: HouseRule = {
 
 export const mountInAcrylic: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const { layout } = facts;
     const held = seatedLayer(layout);

@@ -22,6 +22,7 @@ const entry: CodeEntry = {
 
 export const mountWeb: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) => {
     const held = seatedLayer(layout);
     // The mount's web is reckoned on nominal sizes and for the hole in metal; acrylic has a rule of its own.

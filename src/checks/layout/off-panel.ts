@@ -8,8 +8,8 @@ import { isOver, isUnder } from "../limits.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
+import { isClearInside } from "./clear-inside.ts";
 import { excessOf } from "./instrument-fit.ts";
-import { inwardRemedies } from "./inward-remedies.ts";
 import { panelOpenings } from "./panel-openings.ts";
 import { placingSpan } from "./placing-span.ts";
 
@@ -23,9 +23,12 @@ const entry: CodeEntry = {
 
 export const offPanel: Rule = {
   entry,
+  move: "inward",
   judge: (facts) =>
     onePerOwner(panelOpenings(facts.layout), ({ cutOut, outline }) =>
-      excessOf(cutOut, facts.layout) !== null || containsContour(outline, cutOut.contour)
+      isClearInside(contourExtent(cutOut.contour), outline, 0) ||
+      excessOf(cutOut, facts.layout) !== null ||
+      containsContour(outline, cutOut.contour)
         ? null
         : leaving(cutOut, facts),
     ),
@@ -37,7 +40,7 @@ const leaving = (cutOut: CutOut, facts: PanelFacts): Finding => {
   const span = placingSpan(layout, cutOut);
   const words = lengthWords(facts, span);
   const over = Math.abs(reaches - limit);
-  const base = { span, subjects: [cutOut.owner], remedies: inwardRemedies(cutOut.owner, facts) };
+  const base = { span, subjects: [cutOut.owner] };
   if (!isOver(beyond, 0))
     return finding(entry, {
       ...base,

@@ -1,18 +1,18 @@
 // A cut-out or a body that is in the way of a stack fixing, a dowel or a mount hole.
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import { contoursOverlap } from "../../geometry/distance.ts";
+import { contourDistance } from "../../geometry/distance.ts";
+import { extentsOverlap } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { CutOut } from "../../layout/panel-layout.ts";
 import { houseLimit } from "../house-rule.ts";
 import { onePerPair } from "../one-finding.ts";
-import { pairRemedies } from "../pair-remedies.ts";
 import { partingOf } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { cutOutPairs, isFixed } from "./cut-out-pairs.ts";
 import { placingSpan } from "./placing-span.ts";
-import { isRearBody, seatedLayer } from "./rear.ts";
+import { rearBodies, seatedLayer } from "./rear.ts";
 import { WEB } from "./web-limit.ts";
 
 const entry: CodeEntry = {
@@ -26,6 +26,7 @@ const entry: CodeEntry = {
 
 export const overFixing: Rule = {
   entry,
+  move: "away",
   judge: (facts) => onePerPair([...openingsOver(facts), ...bodiesOver(facts)]),
 };
 
@@ -39,23 +40,24 @@ const openingsOver = (facts: PanelFacts): readonly Finding[] =>
 
 /** Behind the seated sheet a fixing's nut or standoff needs the place of its hole at least. */
 const bodiesOver = (facts: PanelFacts): readonly Finding[] => {
-  const { layout } = facts;
-  const fixings = (seatedLayer(layout)?.cutOuts ?? []).filter(isFixed);
-  return layout.components.flatMap((component) =>
-    fixings.flatMap((fixed) => {
-      const body = component.bodies.find(
-        (one) => isRearBody(one, layout) && contoursOverlap(one.footprint, fixed.contour),
-      );
-      if (body === undefined) return [];
-      const other = {
-        owner: component.id,
-        centre: component.at,
-        contour: body.footprint,
-        span: component.span,
-      };
-      return [inTheWay({ ...other, what: body.role, where: "behind the panel" }, { fixed, facts })];
-    }),
-  );
+  const fixings = (seatedLayer(facts.layout)?.cutOuts ?? [])
+    .filter(isFixed)
+    .map((fixed) => ({ fixed, box: contourExtent(fixed.contour) }));
+  const seen = new Set<string>();
+  return rearBodies(facts.layout).flatMap(({ component, body, box }) => {
+    const under = fixings.filter(
+      (fixing) =>
+        extentsOverlap(fixing.box, box) &&
+        !seen.has(`${component.id} ${fixing.fixed.id}`) &&
+        contourDistance(body.footprint, fixing.fixed.contour).overlaps,
+    );
+    return under.map(({ fixed }) => {
+      seen.add(`${component.id} ${fixed.id}`);
+      const { id: owner, at: centre, span } = component;
+      const other = { owner, centre, contour: body.footprint, span };
+      return inTheWay({ ...other, what: body.role, where: "behind the panel" }, { fixed, facts });
+    });
+  });
 };
 
 const inTheWay = (
@@ -78,6 +80,5 @@ const inTheWay = (
     measured: measureMm(apart),
     limit: measureMm(needed),
     source: { kind: "geometry", name: "a fixing needs material round it" },
-    remedies: pairRemedies(fixed, other, { more: needed - apart, facts }),
   });
 };

@@ -8,9 +8,8 @@ import type { PanelLayout } from "../../layout/panel-layout.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
-import { inwardRemedies } from "./inward-remedies.ts";
 import { placingSpan } from "./placing-span.ts";
-import { isRearBody, seatedLayer } from "./rear.ts";
+import { rearBodies, seatedLayer } from "./rear.ts";
 
 const entry: CodeEntry = {
   code: "checks/rail-strip",
@@ -22,6 +21,7 @@ const entry: CodeEntry = {
 
 export const railStrip: Rule = {
   entry,
+  move: "inward",
   judge: (facts) =>
     onePerOwner(rearThings(facts.layout), (thing) => {
       const box = contourExtent(thing.contour);
@@ -46,15 +46,11 @@ const rearThings = (layout: PanelLayout): readonly RearThing[] => {
       what: cutOut.purpose === "fixing" || cutOut.purpose === "dowel" ? "hole" : "opening",
       contour: cutOut.contour,
     }));
-  const bodies = layout.components.flatMap((component) =>
-    component.bodies
-      .filter((body) => isRearBody(body, layout))
-      .map((body) => ({
-        cutOut: { owner: component.id, span: component.placeSpan },
-        what: body.role,
-        contour: body.footprint,
-      })),
-  );
+  const bodies = rearBodies(layout).map(({ component, body }) => ({
+    cutOut: { owner: component.id, span: component.placeSpan },
+    what: body.role,
+    contour: body.footprint,
+  }));
   return [...holes, ...bodies];
 };
 
@@ -77,6 +73,5 @@ const inStrip = (
     measured: measureMm(fromEdge),
     limit: measureMm(strip),
     source: { kind: "standard", name: `${mount.title}: seat` },
-    remedies: inwardRemedies(owner, facts),
   });
 };

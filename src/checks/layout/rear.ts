@@ -1,7 +1,13 @@
 // The rear of a panel as it lies on its rails: the sheet that bears, the strips that the rails cover, what stands behind.
 
 import { type Extent, extentsOverlap } from "../../geometry/extent.ts";
-import type { LayerLayout, PanelLayout, PlacedBody } from "../../layout/panel-layout.ts";
+import { contourExtent } from "../../geometry/measure.ts";
+import type {
+  LayerLayout,
+  PanelLayout,
+  PlacedBody,
+  PlacedComponent,
+} from "../../layout/panel-layout.ts";
 import { lastRigidSheet } from "../../layout/stack.ts";
 
 /** The sheet that lies on the rails and that the mount's fasteners clamp; null where there is none. */
@@ -10,6 +16,21 @@ export const seatedLayer = (layout: PanelLayout): LayerLayout | null =>
 
 export const isRearBody = (body: Pick<PlacedBody, "low">, layout: PanelLayout): boolean =>
   body.low < (seatedLayer(layout)?.rear ?? Number.NEGATIVE_INFINITY);
+
+export interface RearBody {
+  readonly component: PlacedComponent;
+  readonly body: PlacedBody;
+  readonly box: Extent;
+}
+
+export const rearBodies = (layout: PanelLayout): readonly RearBody[] => {
+  const rear = seatedLayer(layout)?.rear ?? Number.NEGATIVE_INFINITY;
+  return layout.components.flatMap((component) =>
+    component.bodies
+      .filter(({ low }) => low < rear)
+      .map((body) => ({ component, body, box: contourExtent(body.footprint) })),
+  );
+};
 
 export const railsMeet = (layout: PanelLayout, box: Extent): boolean =>
   layout.rails.some((rail) => extentsOverlap(box, rail));

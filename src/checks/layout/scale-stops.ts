@@ -20,6 +20,7 @@ const entry: CodeEntry = {
 
 export const scaleStops: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     onePerEntry(facts.layout.components, (component) => {
       const { scale } = component.common;

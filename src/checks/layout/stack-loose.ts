@@ -21,6 +21,7 @@ const USUAL = "{ screws: m3, dowels: 3 mm }";
 
 export const stackLoose: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const { layout } = facts;
     const { design } = layout;

@@ -25,6 +25,7 @@ const entry: CodeEntry = {
 
 export const strokeBelowTool: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const fine = letteredMarkings(facts).filter(
       (marking) => marking.fills.length > 0 && isUnder(marking.strokeWidth, toolOf(marking, facts)),

@@ -29,6 +29,7 @@ const LEAST_SHARE = (STROKE_SHARES.lightOnDarkLeast * 2) / 3;
 
 export const strokeTooThin: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const thin = letteredMarkings(facts).filter(({ capHeight, strokeWidth }) =>
       isUnder(strokeWidth, capHeight * LEAST_SHARE),

@@ -19,6 +19,7 @@ const entry: CodeEntry = {
 
 export const threadTooShort: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) =>
     onePerEntry(layout.components, (component) => {
       const { threadLeft, nutThickness } = component.depth;

@@ -18,6 +18,7 @@ const entry: CodeEntry = {
 
 export const tooDeep: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const { layout } = facts;
     const room = layout.design.depth;

@@ -20,6 +20,7 @@ const entry: CodeEntry = {
 /** One finding a part: every component of that kind waits for the same measurement. */
 export const unmeasuredPart: Rule = {
   entry,
+  move: null,
   judge: ({ layout }) => {
     const byPart = new Map<string, PlacedComponent[]>();
     for (const component of layout.components)

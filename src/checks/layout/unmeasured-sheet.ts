@@ -18,6 +18,7 @@ const entry: CodeEntry = {
 /** One finding a stock: layers of one sheet wait for the same reading. */
 export const unmeasuredSheet: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const { layers, components } = facts.layout;
     const byStock = new Map<string, LayerLayout[]>();

@@ -4,7 +4,6 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
 import { onePerPair } from "../one-finding.ts";
-import { pairRemedies } from "../pair-remedies.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { type CutOutPair, cutOutPairs, isFixed } from "./cut-out-pairs.ts";
@@ -22,6 +21,7 @@ const entry: CodeEntry = {
 
 export const web: Rule = {
   entry,
+  move: "away",
   judge: (facts) => {
     const { limit } = houseLimit(facts, WEB);
     return onePerPair(
@@ -46,6 +46,5 @@ const thinWeb = ({ a, b, layer, distance }: CutOutPair, facts: PanelFacts): Find
     measured: measureMm(distance.gap),
     limit: measureMm(limit),
     source,
-    remedies: pairRemedies(first, second, { more: limit - distance.gap, facts }),
   });
 };

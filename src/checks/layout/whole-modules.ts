@@ -17,6 +17,7 @@ const entry: CodeEntry = {
 
 export const wholeModules: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const { design, mount, nominal } = facts.layout;
     const { unit, pitch, less } = mount.height;

@@ -23,6 +23,7 @@ const entry: CodeEntry = {
 /** One finding a layer: it is the tool that is to blame, and the file goes round all the corners at once. */
 export const cornerByHand: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     machinedParts(facts).flatMap((one) => {
       const radius = toolRadius(one.machine);

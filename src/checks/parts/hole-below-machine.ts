@@ -23,6 +23,7 @@ const SPOTS = 4;
 
 export const holeBelowMachine: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     machinedParts(facts).flatMap((one) => {
       const { machine, layer } = one;

@@ -21,6 +21,7 @@ const entry: CodeEntry = {
 
 export const insideCorner: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     machinedParts(facts).flatMap((one) => {
       const { machine } = one;

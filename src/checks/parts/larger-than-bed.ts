@@ -18,6 +18,7 @@ const entry: CodeEntry = {
 
 export const largerThanBed: Rule = {
   entry,
+  move: null,
   judge: (facts) =>
     machinedParts(facts).flatMap((one) => {
       const { part, layer, machine } = one;

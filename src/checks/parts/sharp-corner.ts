@@ -28,6 +28,7 @@ const SAFE: HouseRule = {
 /** A part's own opening is the maker's shape; a window's corners are the design's. */
 export const sharpCorner: Rule = {
   entry,
+  move: null,
   judge: (facts) => {
     const layers = facts.layout.layers.filter(
       ({ material }) => material?.startsWith("acrylic") ?? false,

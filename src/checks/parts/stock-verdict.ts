@@ -7,6 +7,7 @@ import { type Machined, machinedParts, sheetSpan } from "./machined.ts";
 
 export const stockVerdict = (entry: CodeEntry, wanted: "cannot" | "try"): Rule => ({
   entry,
+  move: null,
   judge: (facts) =>
     machinedParts(facts).flatMap((one) => {
       const { part, layer, machine } = one;
