@@ -45,12 +45,38 @@ export const SIZE_MISSING: CodeEntry = {
   example: "mount: box-lid\nheight: 100 mm",
 };
 
+export const SIZE_TOO_LARGE: CodeEntry = {
+  code: "layout/size-too-large",
+  severity: "fault",
+  title: "a panel longer than any sheet",
+  why: "Ten metres are more than any sheet that is sold. A size like that is most often a slip of the unit or of the decimal point.",
+  example: "mount: console-rail\nheight: 57 m",
+};
+
 export const SIZE_TOO_SMALL: CodeEntry = {
   code: "layout/size-too-small",
   severity: "fault",
   title: "a panel that is all edge",
   why: "The finished outline is the nominal size less what the mount keeps free, with rounded corners. Where nothing is left between the corners there is no panel.",
   example: "mount: console-rail\nheight: 0.3 mm",
+};
+
+export const TOO_MANY: CodeEntry = {
+  code: "layout/too-many",
+  severity: "fault",
+  title: "more components than any panel holds",
+  why: "Every component is judged against every other. Six hundred are twice what the fullest annunciator holds; more are most often a slip in the count of a grid.",
+  example:
+    "components:\n  keys: { grid: { part: tactile-12-cap, columns: 40, rows: 40, pitch: 19 mm, left: 20 mm, top: 20 mm } }",
+};
+
+export const TOO_CROWDED: CodeEntry = {
+  code: "layout/too-crowded",
+  severity: "fault",
+  title: "hundreds of things on top of each other",
+  why: "A slip in one pitch puts a few components on each other, and each is told. Where hundreds lie on each other the slip is larger, and listing every pair would bury it.",
+  example:
+    "components:\n  keys: { grid: { part: tactile-12-cap, columns: 12, rows: 10, pitch: 1 mm, left: 20 mm, top: 20 mm } }",
 };
 
 export const NO_SHEET: CodeEntry = {
@@ -166,6 +192,8 @@ export const LAYOUT_CODES: readonly CodeEntry[] = [
   SIZE_UNIT,
   SIZE_MISSING,
   NO_SHEET,
+  TOO_MANY,
+  TOO_CROWDED,
   CLAMPS_APART,
   FIXING_PLACES,
   SCALE_TOO_FINE,
@@ -176,6 +204,7 @@ export const LAYOUT_CODES: readonly CodeEntry[] = [
   MEASURED_SHAPE,
   HOLE_SIZE,
   SIZE_TOO_SMALL,
+  SIZE_TOO_LARGE,
   FIXING_ROOM,
   UNKNOWN_POSITION,
 ];

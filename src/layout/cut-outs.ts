@@ -5,14 +5,17 @@ import type { Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import type { Shape, ShapeAt } from "../catalogue/shape.ts";
 import { shapeContour, shapeSize } from "../catalogue/shape-contour.ts";
+import type { TrimDesign } from "../design/printed-design.ts";
 import type { Span } from "../diagnostics/finding.ts";
 import { type Contour, circle, type Point, point } from "../geometry/contour.ts";
 import { offsetContour } from "../geometry/offset.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { type Placement, placedContour, placedPoint, placement } from "../geometry/transform.ts";
+import { CLEARANCE_HOLES } from "../standards/metric-fasteners.ts";
 import type { Clamped } from "./clamping.ts";
 import type { CutOut, CutOutPurpose, Gauge } from "./panel-layout.ts";
 import type { BareLayer } from "./stack.ts";
+import { trimPlan } from "./trim-plan.ts";
 
 export interface CutOutSubject {
   readonly id: string;
@@ -20,6 +23,7 @@ export interface CutOutSubject {
   readonly at: Placement;
   readonly clamped: Clamped;
   readonly holeAsCut: Mm | null;
+  readonly trim: TrimDesign | null;
   readonly span: Span;
 }
 
@@ -38,6 +42,7 @@ export const componentCutOuts = (
     });
 
 const frontClearance = (subject: CutOutSubject, layer: BareLayer): readonly CutOut[] => {
+  if (subject.trim !== null) return [trimOpening(subject, subject.trim, layer)];
   const { front } = subject.part.openings;
   // A display is read through a clear sheet; opaque and translucent ones open.
   const isSeenThrough = subject.part.display !== null && layer.stock?.light === "clear";
@@ -45,6 +50,25 @@ const frontClearance = (subject: CutOutSubject, layer: BareLayer): readonly CutO
   const purpose = subject.part.display === null ? "front-clearance" : "window";
   return [opening({ subject, layer, purpose }, { shape: front, at: windowCentre(subject.part) })];
 };
+
+/** A trim stands in every layer in front of the display, clear ones too. */
+const trimOpening = (subject: CutOutSubject, trim: TrimDesign, layer: BareLayer): CutOut =>
+  contourCutOut(subject.id, {
+    centre: placedPoint(windowCentre(subject.part), subject.at),
+    contour: placedContour(trimPlan(subject.part, trim).opening, subject.at),
+    purpose: "window",
+    layer: layer.id,
+    span: subject.span,
+    gauge: null,
+  });
+
+const trimScrews = (subject: CutOutSubject, layer: BareLayer): readonly CutOut[] =>
+  (subject.trim === null ? [] : trimPlan(subject.part, subject.trim).screws).map((at, index) =>
+    opening(
+      { subject, layer, purpose: "screw", name: `trim-screw.${index + 1}` },
+      { shape: { kind: "round", diameter: CLEARANCE_HOLES.m2.medium }, at },
+    ),
+  );
 
 const windowCentre = (part: Part): Point => part.display?.window.at ?? point(0, 0);
 
@@ -75,7 +99,7 @@ const clampHoles = (
           ),
         )
       : [];
-  return [clampHole(subject, { layer, fit }), ...tabs, ...screws];
+  return [clampHole(subject, { layer, fit }), ...tabs, ...screws, ...trimScrews(subject, layer)];
 };
 
 const clampHole = (

@@ -152,6 +152,14 @@ const membersOf = (component: Readable): readonly Member[] =>
         legend: component.legends[index] ?? null,
       }));
 
+/** How many things an entry stands for. */
+export const memberCount = (component: ComponentEntry): number => {
+  if (component.kind === "unreadable") return 0;
+  if (component.kind === "component") return 1;
+  const { pattern } = component;
+  return pattern.kind === "grid" ? pattern.rows * pattern.columns : pattern.count;
+};
+
 /** Offsets in reading order: left to right, top to bottom, clockwise. */
 const patternOffsets = (pattern: PatternDesign): readonly Point[] => {
   switch (pattern.kind) {

@@ -13,14 +13,15 @@ import { placedContour, placement } from "../geometry/transform.ts";
 import { THREAD_DIAMETER } from "../standards/metric-fasteners.ts";
 import type { PlaceFrame } from "./axis-place.ts";
 import { partBodies } from "./bodies.ts";
-import { NO_SHEET, UNKNOWN_MOUNT } from "./codes.ts";
+import { NO_SHEET, TOO_MANY, UNKNOWN_MOUNT } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
+import { crowdingFinding } from "./crowding.ts";
 import { componentCutOuts } from "./cut-outs.ts";
 import { fixingFindings } from "./fixing-findings.ts";
 import { placeFixings } from "./fixings.ts";
 import { countedFollowers, followerCounts } from "./followers.ts";
 import { fixingCutOuts, mountCutOuts } from "./holes.ts";
-import { type Entry, entriesOf } from "./instances.ts";
+import { type Entry, entriesOf, memberCount } from "./instances.ts";
 import { layerOutline } from "./layer-outline.ts";
 import { layoutMarkings } from "./markings/markings.ts";
 import { type MountFrame, mountFrame, railWidth } from "./mount-frame.ts";
@@ -37,6 +38,7 @@ import { placeComponents } from "./place-components.ts";
 import { type PlaceFinder, placeFinder } from "./place-finder.ts";
 import { placeEntries } from "./places.ts";
 import { type BareLayer, resolveStack } from "./stack.ts";
+import { trimFace } from "./trim-face.ts";
 import { windowsOf } from "./windows.ts";
 
 export interface LaidOut {
@@ -57,6 +59,9 @@ export const layoutPanel = (design: PanelDesign, context: LayoutContext): LaidOu
     const findings = [unknownName(UNKNOWN_MOUNT, design.mount, options)];
     return { layout: null, findings, heldBack: new Map() };
   }
+  const count = design.components.reduce((sum, entry) => sum + memberCount(entry), 0);
+  if (count > MOST_COMPONENTS)
+    return { layout: null, findings: [tooMany(design, count)], heldBack: new Map() };
   const framed = mountFrame(design, mount);
   const stack = resolveStack(design.stack, context);
   const findings = [...framed.findings, ...stack.findings];
@@ -69,6 +74,18 @@ export const layoutPanel = (design: PanelDesign, context: LayoutContext): LaidOu
   const laid = layOut(base);
   return { ...laid, findings: [...findings, ...laid.findings] };
 };
+
+/** Twice what the fullest keypad or annunciator panel holds; every pair of them is looked at. */
+const MOST_COMPONENTS = 600;
+
+const tooMany = (design: PanelDesign, count: number): Finding =>
+  finding(TOO_MANY, {
+    message: `The panel has ${count} components, the members of rows and grids counted; ${MOST_COMPONENTS} are the most.`,
+    span: spanOf(design.written, "components"),
+    measured: { value: count, unit: "count" },
+    limit: { value: MOST_COMPONENTS, unit: "count" },
+    source: { kind: "geometry", name: "time to judge a panel" },
+  });
 
 const noSheet = (design: PanelDesign): Finding =>
   finding(NO_SHEET, {
@@ -103,6 +120,11 @@ const layOut = (base: Base): LaidOut => {
   const windows = windowsOf(design.markings, layers, finder.placeOf);
   const holes = [...mountHolesOf(base), ...windows.cutOuts, ...componentHoles(components, base)];
   const markings = layoutMarkings({ ...base, components, holes, finder });
+  const crowding = crowdingFinding({ components, cutOuts: holes, markings: markings.markings });
+  if (crowding !== null) {
+    const findings = [...read.findings, ...placed.findings, ...finder.findings, crowding];
+    return { layout: null, findings, heldBack: new Map() };
+  }
   const fixings = fixingsOf(base, finder, { holes, components, markings: markings.markings });
   const cutOuts = [...holes, ...fixingCutOuts(fixings.fixings, layers)];
   const { findings, others } = countedFollowers(
@@ -158,7 +180,9 @@ const entryReach = (context: LayoutContext): ((entry: Entry) => Extent) => {
     const { fitted } = entry;
     const made = partBodies(entry.part, { fitted, catalogue: context.catalogue, gripped: mm(0) });
     const at = placement(0, 0, entry.common.turn);
-    const boxes = made.face.map((contour) => contourExtent(placedContour(contour, at)));
+    const boxes = [...trimFace(entry), ...made.face].map((contour) =>
+      contourExtent(placedContour(contour, at)),
+    );
     const reach = boxes.length === 0 ? extent(0, 0, 0, 0) : boxes.reduce(joinedExtent);
     known.set(entry, reach);
     return reach;
@@ -192,6 +216,7 @@ const componentHoles = (components: readonly PlacedComponent[], base: Base): rea
         at: placement(component.at.x, component.at.y, component.turn),
         clamped: component.clamped,
         holeAsCut: component.common.holeAsCut,
+        trim: component.common.trim,
         span: component.span,
       },
       base.layers,

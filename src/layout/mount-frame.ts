@@ -11,7 +11,7 @@ import { type Mm, mm } from "../geometry/quantity.ts";
 import { roundedRectangle } from "../geometry/shapes.ts";
 import { arithmeticNoise } from "../geometry/tolerance.ts";
 import { rackHoleRows } from "../standards/rack.ts";
-import { SIZE_MISSING, SIZE_TOO_SMALL, SIZE_UNIT } from "./codes.ts";
+import { SIZE_MISSING, SIZE_TOO_LARGE, SIZE_TOO_SMALL, SIZE_UNIT } from "./codes.ts";
 import type { MountHole } from "./panel-layout.ts";
 
 export interface MountFrame {
@@ -32,6 +32,14 @@ export const mountFrame = (
   if (width === null || height === null) return { frame: null, findings };
   const nominal = extent(0, 0, width, height);
   const finished = grownExtent(nominal, -mount.undersize);
+  if (Math.max(width, height) > MOST_SIZE)
+    return {
+      frame: null,
+      findings: [
+        ...findings,
+        tooLarge(design, width > height ? "width" : "height", Math.max(width, height)),
+      ],
+    };
   if (Math.min(extentWidth(finished), extentHeight(finished)) <= 2 * mount.corner)
     return { frame: null, findings: [...findings, tooSmall(design, mount, finished)] };
   return {
@@ -44,6 +52,18 @@ export const mountFrame = (
     findings,
   };
 };
+
+/** No sheet is sold longer (4 m is the usual most, from memory, unverified); what is written longer is a slip. */
+const MOST_SIZE = 10_000;
+
+const tooLarge = (design: PanelDesign, key: "width" | "height", size: number): Finding =>
+  finding(SIZE_TOO_LARGE, {
+    message: `The ${key} is ${decimal(size, 3)} mm; a panel has ${MOST_SIZE} mm at most.`,
+    span: spanOf(design.written, key),
+    measured: { value: size, unit: "mm" },
+    limit: { value: MOST_SIZE, unit: "mm" },
+    source: { kind: "geometry", name: "longer than any sheet" },
+  });
 
 const tooSmall = (design: PanelDesign, mount: Mount, finished: Extent): Finding => {
   const key = extentHeight(finished) <= 2 * mount.corner ? "height" : "width";

@@ -4,13 +4,16 @@ import type { Catalogue } from "../catalogue/record.ts";
 import { spanOf } from "../design/written.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import { type Point, point } from "../geometry/contour.ts";
+import { mm } from "../geometry/quantity.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import { type PartBodies, partBodies, placedBodies } from "./bodies.ts";
 import { type Clamped, clampedLayers, seatPlane, thicknessBetween } from "./clamping.ts";
 import { depthFacts } from "./depth.ts";
 import type { Entry, Member } from "./instances.ts";
+import { lampBoxBodies, lampBoxPlan } from "./lamp-box-plan.ts";
 import type { DepthFacts, PlacedComponent } from "./panel-layout.ts";
 import type { BareLayer } from "./stack.ts";
+import { trimBodies, trimFace } from "./trim-face.ts";
 
 export const placeComponents = (
   entries: readonly Entry[],
@@ -35,9 +38,23 @@ export const placeComponents = (
     const bodies = partBodies(entry.part, { fitted: entry.fitted, catalogue, gripped });
     const depth = depthFacts(entry.part, { bodies, clamped, layers, catalogue });
     const shared = { entry, clamped, layers, bodies, depth, datum };
-    return entry.members.map((member) => placed(member, shared));
+    return withLampBox(
+      entry.members.map((member) => placed(member, shared)),
+      layers,
+    );
   });
   return { components, findings };
+};
+
+/** The windows of a lamp box have its tiles behind them. */
+const withLampBox = (
+  members: readonly PlacedComponent[],
+  layers: readonly BareLayer[],
+): readonly PlacedComponent[] => {
+  const design = members[0]?.common.lampBox ?? null;
+  if (design === null) return members;
+  const bodies = lampBoxBodies(lampBoxPlan(members, design, layers));
+  return members.map((member) => ({ ...member, bodies: bodies.get(member.id) ?? member.bodies }));
 };
 
 interface Shared {
@@ -65,9 +82,12 @@ const placed = (member: Member, shared: Shared): PlacedComponent => {
     turn: entry.common.turn,
     clamped,
     seat,
-    bodies: placedBodies(bodies.bodies, { owner: member.id, at: place, seat }),
+    bodies: [
+      ...placedBodies(bodies.bodies, { owner: member.id, at: place, seat }),
+      ...trimBodies(entry, { owner: member.id, at: place, seat: mm(0) }),
+    ],
     grasp: bodies.grasp === null ? null : placedContour(bodies.grasp, place),
-    face: bodies.face.map((contour) => placedContour(contour, place)),
+    face: [...trimFace(entry), ...bodies.face].map((contour) => placedContour(contour, place)),
     depth,
     place: entry.place,
     written: entry.written,

@@ -69,7 +69,7 @@ const sheetPart = (scene: PartScene): SheetPart => {
   const markings = layout.markings.filter((marking) => marking.layer === layer.id);
   const machine = layer.machine ?? CUTTING_SERVICE;
   const cuts = cutOperations(scene, machine);
-  const plans = routeOf(layer.finish, markings.length > 0);
+  const plans = routeOf(layer.finish, markings.length > 0, workedFrom(layer));
   return {
     kind: "sheet-part",
     id: `${layout.name}-${layer.id}`,
@@ -94,15 +94,18 @@ const setUp = (
   },
 ): SetUp => {
   const { layout, layer, stock, lettering } = made.scene;
-  const faceUp = workedFrom(layer);
+  const { faceUp } = plan;
   const outline = contourExtent(layout.outline);
-  const label = `${layout.name}-${layer.id} REV ${layout.design.revision}`;
+  const labels = [
+    `${layout.name}-${layer.id} REV ${layout.design.revision}`,
+    `REV ${layout.design.revision}`,
+  ];
   const width = cutWidthOf(made.machine);
-  const mark = plan.cuts ? witness({ faceUp, label, width }, outline, lettering) : null;
+  const mark = plan.cuts ? witness({ faceUp, labels, width }, outline, lettering) : null;
   return {
     id: plan.id,
     machine: made.machine,
-    faceUp: plan.engraves ? "front" : faceUp,
+    faceUp,
     instructions: [datum(layout), ...plan.instructions],
     operations: [
       ...(mark === null ? [] : [mark]),

@@ -15,17 +15,25 @@ const WITNESS_DROP = 6.5;
 
 /** Null where the library holds no single-line face to write it with. */
 export const witness = (
-  options: { readonly faceUp: "front" | "rear"; readonly label: string; readonly width: Mm },
+  options: {
+    readonly faceUp: "front" | "rear";
+    /** What it says besides, the longest first: the first that the sheet has room for is written. */
+    readonly labels: readonly string[];
+    readonly width: Mm;
+  },
   outline: Extent,
   lettering: Lettering,
 ): Operation | null => {
   const face = [...lettering.faces.values()].find(({ kind }) => kind === "single-line");
   if (face === undefined) return null;
   const word = options.faceUp === "front" ? "FRONT" : "BACK";
-  const set = setText(face, `${word} ${options.label}`, {
-    capHeight: WITNESS_HEIGHT,
-    align: "start",
-  });
+  const texts = [...options.labels.map((label) => `${word} ${label}`), word];
+  const sets = texts.map((text) =>
+    setText(face, text, { capHeight: WITNESS_HEIGHT, align: "start" }),
+  );
+  const room = outline.maxX - outline.minX;
+  const set = sets.find(({ advance }) => advance <= room) ?? sets.at(-1);
+  if (set === undefined) return null;
   const at = placement(outline.minX, outline.minY - WITNESS_DROP);
   const paths = set.strokes.map((path) => placedPath(path, at));
   return {
