@@ -31,17 +31,14 @@ const PASSAGE_WIDTH = 2 * PASSAGE_CORNER;
 const BEFORE_MOUTH = 5;
 
 /** Places are tried this far apart. */
-const STEP = 1;
+const STEP = 2;
 
-/** The first place from below, then from the left, that is free for block and mouth; null where there is none. */
-export const cablePassage = (area: Region, wall: Mm): CablePassage | null => {
+/** Places that are free for block and mouth, one a row and way, from below and then from the left. */
+export const cablePassages = (area: Region, wall: Mm): readonly CablePassage[] => {
   const size = blockSize(wall);
-  const found = WAYS.flatMap((way) => {
-    const spot = firstSpot(area, way, size);
-    return spot === null ? [] : [spot];
-  });
-  const best = found.toSorted((a, b) => a.box.minY - b.box.minY || a.box.minX - b.box.minX)[0];
-  return best === undefined ? null : passageAt(best, size, wall);
+  return WAYS.flatMap((way) => spots(area, way, size))
+    .toSorted((a, b) => a.box.minY - b.box.minY || a.box.minX - b.box.minX)
+    .map((spot) => passageAt(spot, size, wall));
 };
 
 interface Turned {
@@ -87,21 +84,21 @@ interface Spot extends Turned {
   readonly box: Extent;
 }
 
-const firstSpot = (region: Region, turned: Turned, size: BlockSize): Spot | null => {
+const spots = (region: Region, turned: Turned, size: BlockSize): readonly Spot[] => {
   const area = bandArea(region, turned.way);
   const reach = size.depth + BEFORE_MOUTH;
+  const found: Spot[] = [];
   for (let low = Math.ceil(area.low / STEP) * STEP; low + reach < area.high; low += STEP) {
-    const stretch = freeStretches(area, low, low + reach).find(
-      ({ from, to }) => to - from >= size.length,
-    );
-    if (stretch === undefined) continue;
-    const along = stretch.from;
-    const across = turned.mouth > 0 ? low : low + reach;
-    const corner = placeOn(turned.way, along, low);
-    const opposite = placeOn(turned.way, along + size.length, low + reach);
-    return { ...turned, along, across, box: extent(corner.x, corner.y, opposite.x, opposite.y) };
+    for (const { from, to } of freeStretches(area, low, low + reach)) {
+      if (to - from < size.length) continue;
+      const across = turned.mouth > 0 ? low : low + reach;
+      const corner = placeOn(turned.way, from, low);
+      const opposite = placeOn(turned.way, from + size.length, low + reach);
+      const box = extent(corner.x, corner.y, opposite.x, opposite.y);
+      found.push({ ...turned, along: from, across, box });
+    }
   }
-  return null;
+  return found;
 };
 
 /** Drawn with the exit at the start and the mouth at the end, then put in its place. */

@@ -6,20 +6,21 @@ import type { Contour, Region } from "../../geometry/contour.ts";
 import { insetRegions } from "../../geometry/inset.ts";
 import { offsetContour } from "../../geometry/offset.ts";
 import { thickOutline } from "../../geometry/thick-outline.ts";
+import { mergedRegion } from "./merged-edges.ts";
 
 /** Every place within `distance` of an area; areas that come to meet are one. */
 export const grownRegions = (regions: readonly Region[], distance: number): readonly Region[] =>
   distance === 0
     ? unionRegions(regions)
-    : unionRegions(regions.flatMap((region) => grownRegion(region, distance)));
+    : unionRegions(regions.flatMap((region) => grownRegion(region, distance))).map(mergedRegion);
 
 /** Gaps narrower than `width` between areas, and in them, become area. */
 export const closedRegions = (regions: readonly Region[], width: number): readonly Region[] =>
-  insetRegions(grownRegions(regions, width / 2), width / 2);
+  insetRegions(grownRegions(regions, width / 2), width / 2).map(mergedRegion);
 
 /** What is thinner than `width` goes; the rest keeps its outline, with corners rounded by half of that. */
 export const openedRegions = (regions: readonly Region[], width: number): readonly Region[] =>
-  grownRegions(insetRegions(regions, width / 2), width / 2);
+  grownRegions(insetRegions(regions, width / 2).map(mergedRegion), width / 2);
 
 export const plainRegion = (outline: Contour): Region => ({ outline, holes: [] });
 

@@ -8,12 +8,12 @@ import { containsPoint } from "../../geometry/containment.ts";
 import type { Region } from "../../geometry/contour.ts";
 import { type Extent, extentCentre, grownExtent, joinedExtent } from "../../geometry/extent.ts";
 import { insetRegions } from "../../geometry/inset.ts";
-import { contourExtent, regionArea } from "../../geometry/measure.ts";
+import { contourExtent } from "../../geometry/measure.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { Mm } from "../../geometry/quantity.ts";
 import { rectangle } from "../../geometry/shapes.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
-import { type CablePassage, cablePassage } from "./cable-passage.ts";
+import { type CablePassage, cablePassages } from "./cable-passage.ts";
 import { NO_CABLE_WAY, NO_LANE, UNKNOWN_AREA } from "./codes.ts";
 import { openedRegions, plainRegion } from "./grown-regions.ts";
 import type { LampSource } from "./lamp-source.ts";
@@ -129,17 +129,15 @@ const isWithin = (region: Region, box: Extent): boolean => {
 /** The cable's way goes where the lanes leave room; where they leave none it goes first. */
 const litArea = (region: Region, circuit: string, scene: LightScene): LitArea => {
   const lanes = lanesIn(region, scene);
-  if (lanes.length === 0) return { circuit, region, lanes, passage: null };
+  const plain = { circuit, region, lanes, passage: null };
+  if (lanes.length === 0) return plain;
   const channels = lanes.map(({ box }) => plainRegion(rectangle(grownExtent(box, LEAST_CHAMBER))));
-  const beside = passageIn(subtracted([region], channels), scene);
-  if (beside !== null) return withPassage({ circuit, region, lanes }, beside);
-  const first = passageIn([region], scene);
-  if (first === null) return { circuit, region, lanes, passage: null };
-  const rest = withPassage({ circuit, region, lanes: [] }, first);
-  const shorter = lanesIn(rest.region, scene);
-  return shorter.length === 0
-    ? { circuit, region, lanes, passage: null }
-    : { ...rest, lanes: shorter };
+  const beside = passedArea(plain, subtracted([region], channels), scene);
+  if (beside !== null) return beside;
+  const first = passedArea(plain, [region], scene);
+  if (first === null) return plain;
+  const shorter = lanesIn(first.region, scene);
+  return shorter.length === 0 ? plain : { ...first, lanes: shorter };
 };
 
 const lanesIn = (region: Region, scene: LightScene): readonly Lane[] =>
@@ -147,30 +145,25 @@ const lanesIn = (region: Region, scene: LightScene): readonly Lane[] =>
     lanesOf(inner, scene.source, scene.distance),
   );
 
-const passageIn = (
-  regions: readonly Region[],
+/** The block may not cut the area in two: its mouth would then serve one half only. */
+const passedArea = (
+  area: LitArea,
+  free: readonly Region[],
   { wall, lining }: LightScene,
-): CablePassage | null => {
-  for (const region of insetRegions(regions, lining).toSorted(
-    (a, b) => regionArea(b) - regionArea(a),
-  )) {
-    const found = cablePassage(region, wall);
-    if (found !== null) return found;
+): LitArea | null => {
+  const candidates = insetRegions(free, lining).flatMap((region) => cablePassages(region, wall));
+  for (const passage of candidates.slice(0, MOST_TRIED)) {
+    const rest = subtracted([area.region], [plainRegion(passage.block)]);
+    if (rest.length !== 1) continue;
+    const left = openedRegions(rest, LEAST_CHAMBER);
+    const [only] = left;
+    if (only !== undefined && left.length === 1) return { ...area, region: only, passage };
   }
   return null;
 };
 
-/** The block may not cut the area in two: its mouth would then serve one half only. */
-const withPassage = (area: Omit<LitArea, "passage">, passage: CablePassage): LitArea => {
-  const left = openedRegions(
-    subtracted([area.region], [plainRegion(passage.block)]),
-    LEAST_CHAMBER,
-  );
-  const [only] = left;
-  return only !== undefined && left.length === 1
-    ? { ...area, region: only, passage }
-    : { ...area, passage: null };
-};
+/** Places beyond these differ by millimetres from ones that were tried. */
+const MOST_TRIED = 40;
 
 const noLane = ({ lighting, source }: LightScene): Finding =>
   finding(NO_LANE, {
