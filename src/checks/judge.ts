@@ -9,7 +9,7 @@ import { PARTS_RULES } from "./parts/rules.ts";
 import type { Move, PanelFacts, Rule } from "./rule.ts";
 
 /** Every rule there is. Its entries are the table of codes of this floor. */
-export const RULES: readonly Rule[] = [...LAYOUT_RULES, ...PARTS_RULES];
+const RULES: readonly Rule[] = [...LAYOUT_RULES, ...PARTS_RULES];
 
 export const CHECK_CODES: readonly CodeEntry[] = RULES.map(({ entry }) => entry);
 

@@ -59,7 +59,7 @@ describe("bushes through cast acrylic of 3 mm by name, 3.7 mm at worst (ISO 7823
     sheets: number,
     each: number,
   ): boolean => {
-    const washers = hold.washers.map((id) => {
+    const washers = hold.washers.map((id): number => {
       const washer = hardware.get(id);
       return washer?.kind === "washer" ? washer.thickness : 0;
     });

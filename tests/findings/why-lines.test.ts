@@ -47,12 +47,12 @@ const filesFor = (example: string): ReadonlyMap<string, string> => {
   const isWorkshop = example.startsWith("# in the workshop");
   const own = blocksOf(example);
   const panel = { ...PANEL, ...(isWorkshop ? {} : own) };
-  if (panel.mount?.trim() === "console-rail") {
-    delete panel.width;
-    if (own.height === undefined) panel.height = " 10 modules";
+  if (panel["mount"]?.trim() === "console-rail") {
+    delete panel["width"];
+    if (own["height"] === undefined) panel["height"] = " 10 modules";
   }
   const machine = example.includes("cut by a router") ? blocksOf(ROUTER) : {};
-  const needsUse = isWorkshop && own.use === undefined;
+  const needsUse = isWorkshop && own["use"] === undefined;
   const use = needsUse ? { use: ` { default: ${/^ {2}(\S+):/m.exec(example)?.[1]} }` } : {};
   const workshop = { ...WORKSHOP, ...machine, ...(isWorkshop ? own : {}), ...use };
   return new Map([

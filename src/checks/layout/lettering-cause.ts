@@ -28,7 +28,7 @@ export interface LetteringCause {
   readonly isOwn: boolean;
 }
 
-export const letteringCause = (marking: Lettered, facts: PanelFacts): LetteringCause => {
+const letteringCause = (marking: Lettered, facts: PanelFacts): LetteringCause => {
   const { design } = facts.layout;
   const legend = legendOf(marking, facts.layout);
   const own = legend?.height ?? null;

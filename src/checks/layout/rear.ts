@@ -14,9 +14,6 @@ import { lastRigidSheet } from "../../layout/stack.ts";
 export const seatedLayer = (layout: PanelLayout): LayerLayout | null =>
   layout.layers[lastRigidSheet(layout.layers)] ?? null;
 
-export const isRearBody = (body: Pick<PlacedBody, "low">, layout: PanelLayout): boolean =>
-  body.low < (seatedLayer(layout)?.rear ?? Number.NEGATIVE_INFINITY);
-
 export interface RearBody {
   readonly component: PlacedComponent;
   readonly body: PlacedBody;
