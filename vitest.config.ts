@@ -5,6 +5,7 @@ export default defineConfig({
     reporters: ["default", "./tests/support/closing-line.ts"],
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/long/**"],
+    setupFiles: ["./tests/support/property-seed.ts"],
     maxWorkers: 2,
     testTimeout: 30_000,
     hookTimeout: 60_000,

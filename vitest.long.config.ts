@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     reporters: ["default", "./tests/support/closing-line.ts"],
     include: ["tests/long/**/*.test.ts"],
+    setupFiles: ["./tests/support/property-seed.ts"],
     maxWorkers: 2,
     testTimeout: 600_000,
   },
