@@ -1,5 +1,7 @@
-// Numbers as text: no exponent, no negative zero, zeros trimmed only behind the point.
+// Numbers as text: no exponent, no negative zero, zeros trimmed only behind the point. Digits against Number.toFixed, which
+// the language defines by the exact value (ECMA-262, Number.prototype.toFixed).
 
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { decimal, fixed } from "../../src/geometry/number.ts";
 
@@ -25,5 +27,35 @@ describe("numbers as text", () => {
   it("refuses what is no number", () => {
     expect(() => decimal(Number.NaN, 2)).toThrow("finite");
     expect(() => decimal(1e22, 2)).toThrow("1e21");
+  });
+
+  const plain = (value: number, places: number): string => {
+    const text = value.toFixed(places);
+    return /[1-9]/.test(text) ? text : text.replace("-", "");
+  };
+
+  const trimmed = (text: string): string =>
+    text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+
+  /** Lengths as they come: any double, what is written already, and what lies on or beside half a digit. */
+  const anyLength = fc.oneof(
+    fc.double({ min: -1e20, max: 1e20, noNaN: true }),
+    fc.double({ min: -3000, max: 3000, noNaN: true }),
+    fc.integer({ min: -3e8, max: 3e8 }).map((digits) => digits / 1e5),
+    fc
+      .tuple(fc.integer({ min: -1e6, max: 1e6 }), fc.integer({ min: 0, max: 7 }), fc.nat(2))
+      .map(
+        ([digits, places, step]) => ((digits + 0.5) / 10 ** places) * (1 + (step - 1) * 2 ** -52),
+      ),
+  );
+
+  it("writes every number as toFixed does, but for the sign of zero", () => {
+    fc.assert(
+      fc.property(anyLength, fc.integer({ min: 0, max: 10 }), (value, places) => {
+        expect(fixed(value, places)).toBe(plain(value, places));
+        expect(decimal(value, places)).toBe(trimmed(plain(value, places)));
+      }),
+      { seed: 20260131, numRuns: 20_000 },
+    );
   });
 });
