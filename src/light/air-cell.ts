@@ -1,0 +1,145 @@
+// The free rooms of each slice of the stack, and which of them light can pass between: a lamp in a closed chamber is held
+// against the few openings of that chamber, not against every hole of the panel. It may find too many ways, never too few.
+
+import { containsContour, containsPoint } from "../geometry/containment.ts";
+import type { Contour, Point, Region } from "../geometry/contour.ts";
+import { contoursOverlap } from "../geometry/distance.ts";
+import { extentsOverlap } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
+import { samePlace } from "../geometry/tolerance.ts";
+import type { LightScene } from "./light-scene.ts";
+import { hasPaintedEdges, hasPaintedFront, isSeeThrough, sheetRegion } from "./sheet-light.ts";
+
+export interface Slice {
+  /** Layer or printed part. */
+  readonly owner: string;
+  readonly low: number;
+  readonly high: number;
+  readonly cells: readonly Cell[];
+}
+
+export interface Cell {
+  /** null: all that lies outside. */
+  readonly within: Contour | null;
+  /** What stands in it. */
+  readonly islands: readonly Contour[];
+}
+
+export interface Passed {
+  readonly slice: Slice;
+  readonly cell: Cell;
+}
+
+/** From the front back. */
+export const slicesOf = (scene: LightScene): readonly Slice[] => {
+  const sheets = scene.layout.layers.flatMap((layer): readonly Slice[] => {
+    if (layer.kind !== "sheet") return [];
+    const { id: owner, front, rear } = layer;
+    const region = sheetRegion(layer);
+    if (!isSeeThrough(layer))
+      return [{ owner, low: rear, high: front, cells: cellsBeside([region]) }];
+    const film = { owner, low: front, high: front, cells: cellsBeside([region]) };
+    const body = {
+      owner,
+      low: rear,
+      high: front,
+      cells: hasPaintedEdges(layer) ? cellsOfSheet(region) : cellsOfSheet({ ...region, holes: [] }),
+    };
+    return hasPaintedFront(layer) ? [film, body] : [body];
+  });
+  const printed = spacersOf(scene).flatMap(({ id }) => printedSlices(id, scene));
+  return closed([...sheets, ...printed].toSorted((a, b) => b.high - a.high || b.low - a.low));
+};
+
+/** The printed parts that make the light's chambers. */
+export const spacersOf = ({ printedParts, slabs }: LightScene): LightScene["printedParts"] =>
+  printedParts.filter(({ role, id }) => role === "spacer" && slabs.has(id));
+
+/** Pieces of a split part share their heights: their regions are taken together. */
+const printedSlices = (owner: string, scene: LightScene): readonly Slice[] => {
+  const slabs = scene.slabs.get(owner) ?? [];
+  const heights = [...new Set(slabs.flatMap(({ from, to }) => [from, to]))].sort((a, b) => b - a);
+  return heights.slice(1).map((low, index) => {
+    const high = heights[index]!;
+    const here = slabs.filter(({ from, to }) => from <= low && to >= high);
+    return { owner, low, high, cells: cellsBeside(here.flatMap(({ regions }) => regions)) };
+  });
+};
+
+const OPEN: Cell = { within: null, islands: [] };
+
+/** A gap between two slices is open all round. */
+const closed = (slices: readonly Slice[]): readonly Slice[] =>
+  slices.flatMap((slice, index) => {
+    const before = slices[index - 1];
+    if (before === undefined || before.low - slice.high <= samePlace) return [slice];
+    return [{ owner: slice.owner, low: slice.high, high: before.low, cells: [OPEN] }, slice];
+  });
+
+const cellsBeside = (regions: readonly Region[]): readonly Cell[] => {
+  const holes = regions.flatMap((region) => region.holes);
+  const outlines = regions.map(({ outline }) => outline);
+  const loose = outlines.filter((outline) => !holes.some((hole) => isInside(outline, hole)));
+  return [
+    { within: null, islands: loose },
+    ...holes.map((within) => ({
+      within,
+      islands: outlines.filter((outline) => isInside(outline, within)),
+    })),
+  ];
+};
+
+/** Light runs in the sheet itself and in its holes; from one to the other only where the holes' walls are bare. */
+const cellsOfSheet = ({ outline, holes }: Region): readonly Cell[] => [
+  { within: null, islands: [outline] },
+  { within: outline, islands: holes },
+  ...holes.map((within) => ({ within, islands: [] })),
+];
+
+export const isInside = (inner: Contour, outer: Contour): boolean =>
+  extentsOverlap(contourExtent(inner), contourExtent(outer)) && containsContour(outer, inner);
+
+/** The room of a slice that a place lies in. */
+export const cellAt = ({ cells }: Slice, at: Point): Cell =>
+  cells.find(
+    ({ within, islands }) =>
+      within !== null &&
+      containsPoint(within, at) &&
+      !islands.some((island) => containsPoint(island, at)),
+  ) ??
+  cells.find(({ within }) => within === null) ??
+  OPEN;
+
+/** Every room that light from a cell may come to on a straight way forward (or back), the cell's own slice first. */
+export const reachedFrom = (
+  start: Passed,
+  slices: readonly Slice[],
+  way: "forward" | "back",
+): readonly Passed[] => {
+  const from = slices.indexOf(start.slice);
+  const ahead = way === "forward" ? slices.slice(0, from).toReversed() : slices.slice(from + 1);
+  const reached: Passed[] = [start];
+  let front: readonly Passed[] = [start];
+  for (const slice of ahead) {
+    const open = front.filter(({ cell }) => cell.within !== null);
+    front = slice.cells
+      .filter((cell) => open.some((passed) => areJoined(passed.cell, cell)))
+      .map((cell) => ({ slice, cell }));
+    reached.push(...front);
+  }
+  return reached;
+};
+
+const areJoined = (a: Cell, b: Cell): boolean => {
+  if (a.within === null || b.within === null) {
+    const [outer, inner] = a.within === null ? [a, b] : [b, a];
+    const { within } = inner;
+    return within === null || !outer.islands.some((island) => isInside(within, island));
+  }
+  const [one, other] = [a.within, b.within];
+  return (
+    contoursOverlap(one, other) &&
+    !a.islands.some((island) => isInside(other, island)) &&
+    !b.islands.some((island) => isInside(one, island))
+  );
+};

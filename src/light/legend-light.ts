@@ -1,0 +1,94 @@
+// How much of each legend gets light: how many lamps have a straight way to it through windows and diffuser, and over how
+// much of its box. A legend on an opaque sheet can't be lit and has no fact.
+
+import { containsPoint } from "../geometry/containment.ts";
+import { type Point, point } from "../geometry/contour.ts";
+import { extentCentre, extentHeight, extentWidth } from "../geometry/extent.ts";
+import type { LayerLayout, PlacedMarking } from "../layout/panel-layout.ts";
+import { type Blocker, blockerBetween } from "./blocker.ts";
+import type { Lamp } from "./lamp.ts";
+import type { LightScene } from "./light-scene.ts";
+import { isSeeThrough, sheetRegion } from "./sheet-light.ts";
+
+export interface LegendLight {
+  readonly marking: PlacedMarking;
+  /** Lamps with a straight way to some part of it. */
+  readonly lamps: number;
+  /** Share of its box, 0 to 1, that some lamp has a straight way to. */
+  readonly share: number;
+  /** The opaque sheet that lies behind its middle; null where none does. */
+  readonly behind: string | null;
+}
+
+/** In the order of the markings; none where the stack holds no lamps. */
+export const legendLightOf = (scene: LightScene): readonly LegendLight[] => {
+  const { layout, lamps } = scene;
+  if (lamps.length === 0) return [];
+  return layout.markings
+    .filter(({ kind }) => kind === "legend")
+    .flatMap((marking) => {
+      const layer = layout.layers.find(({ id }) => id === marking.layer);
+      return layer === undefined || !isSeeThrough(layer) ? [] : [lightOn(marking, layer, scene)];
+    });
+};
+
+const lightOn = (
+  marking: PlacedMarking,
+  layer: LayerLayout,
+  { layout, lamps, blockers }: LightScene,
+): LegendLight => {
+  const open = blockers.filter(({ kind, owner }) => kind !== "film" || owner !== layer.id);
+  const targets = targetsOn(marking);
+  const lit = new Set<Point>();
+  const seen = lamps.filter((lamp) => {
+    const own = targets.filter((target) => isLit(lamp, target, { layer, open }));
+    for (const target of own) lit.add(target);
+    return own.length > 0;
+  });
+  const middle = extentCentre(marking.box);
+  const cover = layout.layers.find(
+    (one) => one.index > layer.index && one.kind === "sheet" && covers(one, middle),
+  );
+  return {
+    marking,
+    lamps: seen.length,
+    share: lit.size / targets.length,
+    behind: cover?.id ?? null,
+  };
+};
+
+/** Over a legend's box: letters are fine beside the spread of a lamp. */
+const ACROSS = 7;
+const UP = 3;
+
+const targetsOn = ({ box }: PlacedMarking): readonly Point[] =>
+  Array.from({ length: ACROSS * UP }, (_, index) => {
+    const across = ((index % ACROSS) + 1 / 2) / ACROSS;
+    const up = (Math.floor(index / ACROSS) + 1 / 2) / UP;
+    return point(box.minX + across * extentWidth(box), box.minY + up * extentHeight(box));
+  });
+
+/**
+ * Point by point a Lambertian lamp lights a parallel plane by cos⁴ of the angle to its axis: four times its depth aside
+ * that is (1 / 17)², a third of a percent of what it gives straight ahead, and counts as nothing.
+ */
+const ASIDE_OVER_DEPTH = 4;
+
+const isLit = (
+  { at }: Lamp,
+  target: Point,
+  { layer, open }: { readonly layer: LayerLayout; readonly open: readonly Blocker[] },
+): boolean => {
+  const depth = layer.front - at.z;
+  const reach = depth * ASIDE_OVER_DEPTH;
+  const dx = target.x - at.x;
+  const dy = target.y - at.y;
+  if (depth <= 0 || dx * dx + dy * dy > reach * reach) return false;
+  return blockerBetween(at, { x: target.x, y: target.y, z: layer.front }, open) === null;
+};
+
+const covers = (layer: LayerLayout, at: Point): boolean => {
+  if (isSeeThrough(layer)) return false;
+  const { outline, holes } = sheetRegion(layer);
+  return containsPoint(outline, at) && !holes.some((hole) => containsPoint(hole, at));
+};
