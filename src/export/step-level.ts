@@ -50,10 +50,17 @@ export const levelBetween = (
   const rows = sidesOf(belowSpans.flat(), aboveSpans.flat(), { below, above });
   if (rows.some(isCrowded))
     return { kind: "refused", why: "parts of two layers touch along an edge only" };
-  const caps = (["up", "down"] as const).flatMap((faces) => {
-    const bounds = rows.flatMap((row) => boundOf(row, faces));
-    return capsOf(loopsOf(bounds, places), faces, places);
-  });
+  const up = loopsOf(
+    rows.flatMap((row) => boundOf(row, "up")),
+    places,
+  );
+  const down = loopsOf(
+    rows.flatMap((row) => boundOf(row, "down")),
+    places,
+  );
+  if (up === null || down === null)
+    return { kind: "refused", why: "the outlines of a layer overlap" };
+  const caps = [...capsOf(up, "up", places), ...capsOf(down, "down", places)];
   return { kind: "levelled", level: { below: belowSpans, above: aboveSpans, caps } };
 };
 
@@ -106,11 +113,14 @@ const boundOf = ({ span, below, above }: Sides, faces: Cap["faces"]): readonly D
   return left === isFace("right") ? [] : [{ span, isForward: left }];
 };
 
-/** Where several bounds leave one corner, the loop goes on along that which leaves no other between. */
+/**
+ * Where several bounds leave one corner, the loop goes on along that which leaves no other between. null where a bound
+ * leads nowhere: regions of one layer overlap.
+ */
 const loopsOf = (
   bounds: readonly DirectedSpan[],
   places: Places,
-): readonly (readonly DirectedSpan[])[] => {
+): readonly (readonly DirectedSpan[])[] | null => {
   const leaving = new Map<number, DirectedSpan[]>();
   for (const bound of bounds) {
     const known = leaving.get(startOf(bound));
@@ -124,7 +134,9 @@ const loopsOf = (
     for (let next = first; !used.has(next); ) {
       used.add(next);
       run.push(next);
-      next = nextBound(next, leaving.get(endOf(next))!, places);
+      const onward = leaving.get(endOf(next));
+      if (onward === undefined) return null;
+      next = nextBound(next, onward, places);
     }
     if (run.length > 0) loops.push(run);
   }

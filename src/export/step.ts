@@ -1,7 +1,8 @@
 // A layered solid as a STEP file (ISO 10303-214, automotive design): a closed shell whose arcs are circles and cylinders.
-// Other solids have no STEP file here; a layered one is refused where its layers touch along an edge only, or where it
-// falls into more than one shell.
+// Other solids have no STEP file here; a layered one is refused where its recipe has a fault, where its layers touch along
+// an edge only, or where it falls into more than one shell.
 
+import { recipeFaults } from "../geometry/solid/recipe-faults.ts";
 import type { LayeredSolid } from "../geometry/solid/solid.ts";
 import {
   type Entities,
@@ -22,6 +23,8 @@ export type StepFile =
   | { readonly kind: "refused"; readonly why: string };
 
 export const stepFile = (solid: LayeredSolid, name: string): StepFile => {
+  const [fault] = recipeFaults(solid);
+  if (fault !== undefined) return { kind: "refused", why: fault };
   const writer: FaceWriter = { to: entities(), places: places() };
   const shapes = solid.layers.map(layerShape);
   const levels: Level[] = [];

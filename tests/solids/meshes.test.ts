@@ -33,6 +33,7 @@ import {
   drilledPlate,
   plainBlock,
 } from "./sample-solids.ts";
+import { touchingLayers } from "./touching-layers.ts";
 
 let gauged: GaugedKernel;
 let kernel: Kernel;
@@ -178,6 +179,20 @@ test("stacked layers have the fewest triangles that their corners allow", () => 
   // Below: outline and narrow hole; above: outline and wide hole; between them the ledge; walls of the outline run through.
   const caps = 4 + narrow! + (4 + wide!) + (narrow! + wide!);
   expect(triangleCount(meshSolid(solid, kernel))).toBe(caps + 2 * (4 + narrow! + wide!));
+});
+
+describe("layers that share or cross outlines", () => {
+  test.each(touchingLayers)("are one closed mesh: %s", (_what, below, above) => {
+    const solid = layered([solidLayer(0, 3, below), solidLayer(3, 5, above)]);
+    const mesh = meshSolid(solid, kernel);
+    expect(isClosed(mesh)).toBe(true);
+    expect(Math.abs(meshVolume(mesh) / recipeVolume(solid) - 1)).toBeLessThan(0.001);
+    // The same as pieces that the kernel puts together.
+    const pieces = composed(solid.layers.map((layer) => layered([layer])));
+    expect(meshVolume(meshSolid(pieces, kernel))).toBeCloseTo(meshVolume(mesh), 2);
+    const turned = layered([solidLayer(0, 3, above), solidLayer(3, 5, below)]);
+    expect(isClosed(meshSolid(turned, kernel))).toBe(true);
+  });
 });
 
 describe("a mesh", () => {

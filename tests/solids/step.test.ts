@@ -4,20 +4,20 @@
 import type { OpenCascadeInstance } from "replicad-opencascadejs";
 import { beforeAll, describe, expect, test } from "vitest";
 import { stepFile } from "../../src/export/step.ts";
-import { circle, loop, point, vertex } from "../../src/geometry/contour.ts";
+import { circle, point } from "../../src/geometry/contour.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
 import { recipeVolume } from "../../src/geometry/solid/recipe-volume.ts";
 import {
   type LayeredSolid,
   layered,
-  type SolidRegion,
   solidLayer,
   solidRegion,
 } from "../../src/geometry/solid/solid.ts";
 import { openStepReader, readStep } from "../support/step-reader.ts";
 import { randomLayeredSolid } from "./random-solids.ts";
 import { drilledPlate, plainBlock } from "./sample-solids.ts";
+import { box, disc, touchingLayers } from "./touching-layers.ts";
 
 let kernel: OpenCascadeInstance;
 beforeAll(async () => {
@@ -29,12 +29,6 @@ const textOf = (solid: LayeredSolid): string => {
   if (file.kind === "refused") throw new Error(file.why);
   return file.text;
 };
-
-const box = (minX: number, minY: number, maxX: number, maxY: number): SolidRegion =>
-  solidRegion({ outline: rectangle(extent(minX, minY, maxX, maxY)), holes: [] });
-
-const disc = (x: number, y: number, radius: number): SolidRegion =>
-  solidRegion({ outline: circle(point(x, y), radius), holes: [] });
 
 function expectExact(solid: LayeredSolid): void {
   const read = readStep(textOf(solid), kernel);
@@ -56,36 +50,8 @@ describe("random layered solids read back valid and exact", () => {
   test.each(seeds)("seed %d", (seed) => expectExact(randomLayeredSolid(seed)));
 });
 
-const ring = (): SolidRegion =>
-  solidRegion({
-    outline: rectangle(extent(0, 0, 40, 30)),
-    holes: [rectangle(extent(10, 10, 20, 20))],
-  });
-
-const notched = loop([
-  vertex(0, 0),
-  vertex(40, 0),
-  vertex(40, 10),
-  vertex(36, 10, -1),
-  vertex(36, 20),
-  vertex(40, 20),
-  vertex(40, 30),
-  vertex(0, 30),
-]);
-
 describe("layers that share or cross outlines read back valid and exact", () => {
-  test.each<readonly [string, readonly SolidRegion[], readonly SolidRegion[]]>([
-    ["one on one", [box(0, 0, 40, 30)], [box(0, 0, 40, 30)]],
-    ["a notch above", [box(0, 0, 40, 30)], [solidRegion({ outline: notched, holes: [] })]],
-    ["a notch below", [solidRegion({ outline: notched, holes: [] })], [box(0, 0, 40, 30)]],
-    ["a cross", [box(0, 0, 40, 10)], [box(10, -10, 20, 30)]],
-    ["a corner shared", [box(0, 0, 40, 30)], [box(0, 0, 12, 9)]],
-    ["a disc over an edge", [box(0, 0, 40, 10)], [disc(24, 5, 8)]],
-    ["a disc that touches an edge from within", [box(0, 0, 40, 10)], [disc(24, 5, 5)]],
-    ["a post at a hole's corner", [ring()], [box(20, 20, 30, 28)]],
-    ["two posts", [box(0, 0, 40, 10)], [disc(8, 5, 3), disc(30, 5, 4)]],
-    ["two feet", [disc(8, 5, 3), disc(30, 5, 4)], [box(0, 0, 40, 10)]],
-  ])("%s", (_what, below, above) => {
+  test.each(touchingLayers)("%s", (_what, below, above) => {
     expectExact(layered([solidLayer(0, 3, below), solidLayer(3, 5, above)]));
   });
 });
@@ -95,6 +61,13 @@ describe("what has no STEP file is refused with its reason", () => {
     [
       /along an edge/,
       layered([solidLayer(0, 3, [box(0, 0, 40, 10)]), solidLayer(3, 5, [box(0, 10, 40, 20)])]),
+    ],
+    [
+      /overlap/,
+      layered([
+        solidLayer(0, 1, [box(0, 0, 40, 30)]),
+        solidLayer(1, 2, [disc(10, 10, 5), disc(17, 10, 5)]),
+      ]),
     ],
     [/more than one piece/, layered([solidLayer(0, 3, [box(0, 0, 10, 10), box(20, 0, 30, 10)])])],
     [

@@ -15,10 +15,14 @@ import {
   onGrid,
   turnFacets,
 } from "./facets.ts";
+import { isClosed } from "./is-closed.ts";
 import { loftedTriangles, type SectionPolygons } from "./jscad-mesh.ts";
 import type { Keep, Kernel } from "./kernel.ts";
+import type { Mesh } from "./mesh.ts";
 import type { LoftSection, PlacedSolid, RevolvedSolid, Solid, SolidLayer } from "./solid.ts";
 import { regionPolygons, type Use } from "./solid-outlines.ts";
+import { stackedTriangles } from "./stacked-mesh.ts";
+import { steppedHeight } from "./stepped-height.ts";
 import { turnMatrix } from "./turn.ts";
 
 export interface Workbench {
@@ -33,14 +37,11 @@ const builtSolid = (solid: Solid, use: Use, bench: Workbench): Manifold => {
   const { kernel, keep } = bench;
   switch (solid.kind) {
     case "layered":
-      return united(
-        solid.layers.map((layer) => kernelLayer(layer, use, bench)),
-        bench,
-      );
+      return kernelLayered(solid.layers, use, bench);
     case "revolved":
       return kernelRevolved(solid, bench);
     case "lofted":
-      return kernelMesh(loftTriangles(solid.sections), bench);
+      return kernelMesh(cleanMesh(loftTriangles(solid.sections)), bench);
     case "composed": {
       const other = use === "material" ? "cutter" : "material";
       const added = united(
@@ -77,16 +78,15 @@ const united = (pieces: readonly Manifold[], { kernel, keep }: Workbench): Manif
   return pieces.length === 1 ? first : keep(kernel.Manifold.union(pieces));
 };
 
-/**
- * Heights as whole steps of a millionth of a millimetre, so that a layer's foot and the head of the one below are the same
- * number however they were summed.
- */
-export const steppedHeight = (height: number): number => {
-  invariant(Number.isFinite(height), "a height is finite");
-  return Math.round(height * heightSteps) / heightSteps;
+const kernelLayered = (layers: readonly SolidLayer[], use: Use, bench: Workbench): Manifold => {
+  const triangles = stackedTriangles(layers, use, bench.kernel);
+  const mesh = triangles === null ? null : cleanMesh(triangles);
+  if (mesh !== null && isClosed(mesh)) return kernelMesh(mesh, bench);
+  return united(
+    layers.map((layer) => kernelLayer(layer, use, bench)),
+    bench,
+  );
 };
-
-const heightSteps = 2 ** 20;
 
 const kernelLayer = ({ from, to, regions }: SolidLayer, use: Use, bench: Workbench): Manifold => {
   const { kernel, keep } = bench;
@@ -121,9 +121,8 @@ const kernelPlaced = ({ solid, turn, to }: PlacedSolid, use: Use, bench: Workben
   );
 };
 
-const kernelMesh = (triangles: Triangles, { kernel, keep }: Workbench): Manifold => {
-  const mesh = cleanMesh(triangles);
-  return keep(
+const kernelMesh = (mesh: Mesh, { kernel, keep }: Workbench): Manifold =>
+  keep(
     new kernel.Manifold(
       new kernel.Mesh({
         numProp: 3,
@@ -132,7 +131,6 @@ const kernelMesh = (triangles: Triangles, { kernel, keep }: Workbench): Manifold
       }),
     ),
   );
-};
 
 /** Every edge takes as many facets as its longest arc needs in any section. */
 const sectionPolygons = (sections: readonly LoftSection[]): readonly SectionPolygons[] => {

@@ -4,7 +4,7 @@
 import type { ManifoldToplevel } from "manifold-3d";
 
 /** manifold-3d's module, opened (`await Module()`) and set up (`setup()`) by whoever calls. */
-export type Kernel = Pick<ManifoldToplevel, "Manifold" | "Mesh">;
+export type Kernel = Pick<ManifoldToplevel, "Manifold" | "Mesh" | "triangulate">;
 
 interface Deletable {
   delete(): void;

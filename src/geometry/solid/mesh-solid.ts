@@ -6,25 +6,28 @@ import { cleanMesh } from "./clean-mesh.ts";
 import { isClosed } from "./is-closed.ts";
 import { extrudedTriangles } from "./jscad-mesh.ts";
 import { type Kernel, withKept } from "./kernel.ts";
-import { kernelSolid, loftTriangles, steppedHeight } from "./kernel-solid.ts";
+import { kernelSolid, loftTriangles } from "./kernel-solid.ts";
 import type { Mesh } from "./mesh.ts";
 import type { Solid, SolidLayer } from "./solid.ts";
 import { regionPolygons } from "./solid-outlines.ts";
 import { joinDistance } from "./solid-tolerance.ts";
+import { stackedTriangles } from "./stacked-mesh.ts";
+import { steppedHeight } from "./stepped-height.ts";
 
 export const meshSolid = (solid: Solid, kernel: Kernel): Mesh => {
-  const simple = simpleMesh(solid);
+  const simple = simpleMesh(solid, kernel);
   // Its caps are cut by an ear clipper that may leave out a corner that lies between two others: in 241 random layers it
   // never did, but a leak must not reach a printer.
   return simple !== null && isClosed(simple) ? simple : kernelMesh(solid, kernel);
 };
 
 /** null where the solid needs the kernel. */
-const simpleMesh = (solid: Solid): Mesh | null => {
+const simpleMesh = (solid: Solid, kernel: Kernel): Mesh | null => {
   switch (solid.kind) {
     case "layered": {
       const [layer, ...others] = solid.layers;
-      return layer === undefined || others.length > 0 ? null : layerMesh(layer);
+      if (layer === undefined) return null;
+      return others.length === 0 ? layerMesh(layer) : layersMesh(solid.layers, kernel);
     }
     case "lofted":
       return cleanMesh(loftTriangles(solid.sections));
@@ -33,6 +36,11 @@ const simpleMesh = (solid: Solid): Mesh | null => {
     case "placed":
       return null;
   }
+};
+
+const layersMesh = (layers: readonly SolidLayer[], kernel: Kernel): Mesh | null => {
+  const triangles = stackedTriangles(layers, "material", kernel);
+  return triangles === null ? null : cleanMesh(triangles);
 };
 
 const layerMesh = ({ from, to, regions }: SolidLayer): Mesh =>
