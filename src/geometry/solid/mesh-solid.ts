@@ -16,7 +16,7 @@ import { steppedHeight } from "./stepped-height.ts";
 
 export const meshSolid = (solid: Solid, kernel: Kernel): Mesh => {
   const simple = simpleMesh(solid, kernel);
-  // Its caps are cut by an ear clipper that may leave out a corner that lies between two others: in 241 random layers it
+  // An ear clipper cuts the caps of single layers, and may leave out a corner between two others: in 241 random layers it
   // never did, but a leak must not reach a printer.
   return simple !== null && isClosed(simple) ? simple : kernelMesh(solid, kernel);
 };
