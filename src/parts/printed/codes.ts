@@ -110,6 +110,14 @@ export const NO_WASHER_ROOM: CodeEntry = {
   example: "components:\n  a: { part: led-5, at: centre, washer: light-tight }",
 };
 
+export const NO_PRINTED_STOCK: CodeEntry = {
+  code: "parts/no-printed-stock",
+  severity: "fault",
+  title: "nothing to print from",
+  why: "A printed part takes the stock of a spacer, else the workshop's first printed stock, else the catalogue's. Where none of them has any there is no wall thickness to go by.",
+  example: "stock:\n  black-petg: { material: petg, colour: black, opaque-from: 1.35 mm }",
+};
+
 export const PRINTED_CODES: readonly CodeEntry[] = [
   NO_OPAQUE_WALL,
   NO_SPACER_ROOM,
@@ -124,4 +132,5 @@ export const PRINTED_CODES: readonly CodeEntry[] = [
   UNKNOWN_BOARD,
   NO_BOARD_ROOM,
   NO_WASHER_ROOM,
+  NO_PRINTED_STOCK,
 ];

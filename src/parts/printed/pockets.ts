@@ -28,20 +28,32 @@ export const pocketsOf = (layout: PanelLayout, layer: LayerLayout): readonly Poc
       ...holeRoom(component, { layout, layer }),
     ];
     if (room.length === 0) return [];
-    const regions = grownRegions(unionRegions(room.map(plainRegion)), POCKET_CLEARANCE);
-    return [{ owner: component.id, regions }];
+    return [{ owner: component.id, regions: roomRegions(room) }];
   });
 
-const bodyRoom = (component: PlacedComponent, layer: LayerLayout): readonly Contour[] =>
+/** A stretch of depth behind the panel, and where it comes in the stack. */
+export type Depth = Pick<LayerLayout, "front" | "rear" | "index">;
+
+/** The room of bodies alone: what stands in a depth or has to pass it. */
+export const bodyPockets = (layout: PanelLayout, depth: Depth): readonly Pocket[] =>
+  layout.components.flatMap((component) => {
+    const room = bodyRoom(component, depth);
+    return room.length === 0 ? [] : [{ owner: component.id, regions: roomRegions(room) }];
+  });
+
+const roomRegions = (room: readonly Contour[]): readonly Region[] =>
+  grownRegions(unionRegions(room.map(plainRegion)), POCKET_CLEARANCE);
+
+const bodyRoom = (component: PlacedComponent, layer: Depth): readonly Contour[] =>
   component.bodies
     .filter((body) => standsIn(body, layer) || passes(body, component, layer))
     .map(({ footprint }) => footprint);
 
-const standsIn = (body: PlacedBody, layer: LayerLayout): boolean =>
+const standsIn = (body: PlacedBody, layer: Depth): boolean =>
   body.low < layer.front && body.high > layer.rear;
 
 /** What lies wholly behind and was there before the layer; plugs and cables come after it. */
-const passes = (body: PlacedBody, component: PlacedComponent, layer: LayerLayout): boolean =>
+const passes = (body: PlacedBody, component: PlacedComponent, layer: Depth): boolean =>
   component.clamped.last < layer.index &&
   body.high <= layer.rear &&
   body.role !== "plug" &&

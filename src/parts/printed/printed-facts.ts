@@ -3,7 +3,7 @@
 
 import type { Contour, Point } from "../../geometry/contour.ts";
 import type { Extent } from "../../geometry/extent.ts";
-import type { Mm } from "../../geometry/quantity.ts";
+import type { Degrees, Mm } from "../../geometry/quantity.ts";
 import type { AllowedHole } from "./print-allowance.ts";
 
 export interface PrintedFacts {
@@ -127,7 +127,9 @@ export interface NotchFact {
 export interface BoardFact {
   readonly board: string;
   readonly box: Extent;
-  readonly turned: boolean;
+  /** Counter-clockwise from the record's own drawing. */
+  readonly turn: Degrees;
+  readonly holding: "holes" | "clip" | "socket";
   /** z of the board's front. */
   readonly front: Mm;
   readonly connectors: readonly {
@@ -137,6 +139,8 @@ export interface BoardFact {
     readonly room: Extent | null;
     /** Above the board, plug and bend included. */
     readonly height: Mm;
+    /** Middle of the two slots for a cable tie; null where it looks up, or where the tray ends before. */
+    readonly tie: Point | null;
   }[];
 }
 

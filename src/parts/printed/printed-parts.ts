@@ -5,8 +5,10 @@ import type { PanelLayout } from "../../layout/panel-layout.ts";
 import type { PrintedContext, PrintedMaker } from "./printed-context.ts";
 import type { PrintedParts } from "./printed-part.ts";
 import { spacersOf } from "./spacers.ts";
+import { traysOf } from "./trays.ts";
+import { washersOf } from "./washers.ts";
 
-const MAKERS: readonly PrintedMaker[] = [spacersOf];
+const MAKERS: readonly PrintedMaker[] = [spacersOf, traysOf, washersOf];
 
 export const printedPartsOf = (layout: PanelLayout, context: PrintedContext): PrintedParts => {
   const made = MAKERS.map((maker) => maker(layout, context));
