@@ -40,6 +40,8 @@ const nodeBundle = (entry: string, folder: string, bundled: boolean): InlineConf
 function libraryData(): void {
   mkdirSync(dist, { recursive: true });
   buildLibrary(join(dist, "library.json"));
+  // The solid kernel's wasm, beside the library: the bundle carries its code.
+  copyFileSync(join(root, "node_modules/manifold-3d/manifold.wasm"), join(dist, "manifold.wasm"));
 }
 
 async function commandLine(): Promise<void> {

@@ -16,6 +16,8 @@ import type { PanelLayout } from "./layout/panel-layout.ts";
 import type { Lettering } from "./lettering/lettering.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
+import type { PrintedPart } from "./parts/printed/printed-part.ts";
+import { printedPartsOf } from "./parts/printed/printed-parts.ts";
 import type { SheetPart } from "./parts/sheet-part.ts";
 import { sheetPartsOf } from "./parts/sheet-parts.ts";
 
@@ -51,6 +53,7 @@ export interface PanelProject {
   /** null where mount, size or stack leave nothing to lay out; then there is a fault. */
   readonly layout: PanelLayout | null;
   readonly sheetParts: readonly SheetPart[];
+  readonly printedParts: readonly PrintedPart[];
   readonly findings: readonly Finding[];
 }
 
@@ -88,6 +91,7 @@ export const packOfProject = (
       design: panel.design,
       layout,
       sheetParts: panel.sheetParts,
+      printedParts: panel.printedParts,
       findings: panel.findings,
       catalogue: project.catalogue,
       lettering: project.lettering,
@@ -117,15 +121,18 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
     return {
       ...base,
       sheetParts: [],
+      printedParts: [],
       findings: named(name, inTextOrder([...read, ...laid.findings])),
     };
   const made = sheetPartsOf(layout, lettering);
   const sheetParts = made.parts;
+  const printed = printedPartsOf(layout, { workshop, catalogue, lettering });
   const edit = editor(context.sources.files);
   const { files: texts } = context.sources;
   const judged = judge({ layout, sheetParts, workshop, catalogue, edit, texts });
-  const findings = [...read, ...laid.findings, ...made.findings, ...judged];
-  return { ...base, sheetParts, findings: named(name, inTextOrder(findings)) };
+  const findings = [...read, ...laid.findings, ...made.findings, ...printed.findings, ...judged];
+  const printedParts = printed.parts;
+  return { ...base, sheetParts, printedParts, findings: named(name, inTextOrder(findings)) };
 };
 
 /** What was left out because a component could not be read is counted on the finding that says why it could not. */

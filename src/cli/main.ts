@@ -9,6 +9,8 @@ import { wantsColour } from "./shell.ts";
 const { env, stderr, stdout } = process;
 const libraryFile = fileURLToPath(new URL("../library.json", import.meta.url));
 
+const kernelFile = fileURLToPath(new URL("../manifold.wasm", import.meta.url));
+
 const packageVersion = (): string => {
   const text = readFileSync(new URL("../../package.json", import.meta.url), "utf8");
   const found: unknown = JSON.parse(text);
@@ -33,6 +35,7 @@ process.exitCode = await run(
     colour: wantsColour(stderr, env["NO_COLOR"]),
     // Fonts and catalogue are opened only by the commands that need them: help stays quick.
     library: async () => (await import("./library-file.ts")).libraryFrom(libraryFile, realDisk),
+    kernel: async () => (await import("./solid-kernel.ts")).openKernel(kernelFile),
     version: packageVersion,
   },
   (env["CONSOLEWRIGHT_TRACE"] ?? "") !== "",

@@ -48,11 +48,14 @@ export const makePacks = async (
 ): Promise<Made> => {
   const { packOfProject } = await import("../project.ts");
   const { panels } = opened.project;
+  const isPrinted = panels.some(({ printedParts }) => printedParts.length > 0);
+  const kernel = isPrinted && options.only !== "fascia" ? await shell.kernel() : null;
   const folders = panelFolders(opened);
   const against = faultsAgainst(opened);
   const drafts = panels.map((panel, index): Draft => {
     const known = [...against(panel), ...panel.findings].filter(isFault);
-    const pack = known.length > 0 ? NO_PACK : packOfProject(opened.project, panel, options);
+    const pack =
+      known.length > 0 ? NO_PACK : packOfProject(opened.project, panel, { ...options, kernel });
     const faults = [...known, ...pack.findings.filter(isFault)];
     return { panel, pack, folder: folders[index] ?? "", faults };
   });

@@ -2,6 +2,7 @@
 // Everything that a test wants to replace is in here.
 
 import type { Library } from "../catalogue/library.ts";
+import type { Kernel } from "../geometry/solid/kernel.ts";
 import type { Disk } from "./disk.ts";
 
 export interface Shell {
@@ -14,6 +15,8 @@ export interface Shell {
   /** Colour on `stderr`. */
   readonly colour: boolean;
   readonly library: () => Promise<Library>;
+  /** The solid kernel, opened when print files are made. */
+  readonly kernel: () => Promise<Kernel>;
   readonly version: () => string;
 }
 

@@ -20,15 +20,19 @@ import { packReadme } from "./pack-readme.ts";
 import type { PackOptions, PanelForPack, PanelPack } from "./panel-pack.ts";
 import { partHash } from "./part-hash.ts";
 import { partsListPapers } from "./parts-list.ts";
+import { type PrintFiles, printFilesOf } from "./print-files.ts";
+import { printMismatches } from "./print-mismatches.ts";
 
 export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPack => {
   const cut = cutFilesIn("cut", panel, panel.sheetParts);
   const card = cutFilesIn("card", panel, options.card ? cardParts(panel) : []);
-  const inspection = [...cut.inspection, ...card.inspection];
+  const print = printFiles(panel, options);
+  const inspection = [...cut.inspection, ...card.inspection, ...print.inspection];
   const cutFiles = [...cut.files, ...card.files];
   const files = [
     ...cutFiles,
     ...(cutFiles.length === 0 ? [] : [colourKey(panel.colours)]),
+    ...print.files,
     ...inspectionPapers(inspection),
     ...(options.only === "fascia" ? [] : papers(panel)),
   ];
@@ -37,7 +41,12 @@ export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPac
   return {
     files: [...withReadme, manifestFile(manifest)],
     inspection,
-    findings: [...refusedColours(panel), ...cut.findings, ...card.findings],
+    findings: [
+      ...refusedColours(panel),
+      ...cut.findings,
+      ...card.findings,
+      ...printMismatches(print.inspection, panel),
+    ],
   };
 };
 
@@ -50,6 +59,17 @@ const refusedColours = ({ design, colours }: PanelForPack): readonly Finding[] =
       span: spanOf(design.written, "workshop"),
     }),
   );
+
+/** None for the fascia alone, and none where nobody opened the solid kernel. */
+const printFiles = (panel: PanelForPack, options: PackOptions): PrintFiles => {
+  const kernel = options.kernel ?? null;
+  if (kernel === null || options.only === "fascia") return { files: [], inspection: [] };
+  const parts = panel.printedParts.map((part) => printFilesOf(part, kernel));
+  return {
+    files: parts.flatMap(({ files }) => files),
+    inspection: parts.flatMap(({ inspection }) => inspection),
+  };
+};
 
 const papers = (panel: PanelForPack): readonly PackFile[] => {
   const byHand = handOperationsPaper(panel.sheetParts);

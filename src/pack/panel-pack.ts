@@ -5,9 +5,11 @@ import type { PanelDesign } from "../design/panel-design.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import type { PaperName } from "../export/paper.ts";
 import type { ProcessColours } from "../export/process-colours.ts";
+import type { Kernel } from "../geometry/solid/kernel.ts";
 import type { InspectionRow } from "../inspection/row.ts";
 import type { PanelLayout } from "../layout/panel-layout.ts";
 import type { Lettering } from "../lettering/lettering.ts";
+import type { PrintedPart } from "../parts/printed/printed-part.ts";
 import type { SheetPart } from "../parts/sheet-part.ts";
 import type { PackFile } from "./pack-file.ts";
 
@@ -15,6 +17,7 @@ export interface PanelForPack {
   readonly design: PanelDesign;
   readonly layout: PanelLayout;
   readonly sheetParts: readonly SheetPart[];
+  readonly printedParts: readonly PrintedPart[];
   readonly findings: readonly Finding[];
   readonly catalogue: Catalogue;
   readonly lettering: Lettering;
@@ -29,6 +32,8 @@ export interface PackOptions {
   readonly only: "everything" | "fascia";
   /** Adds a set of cut files for a test in cardboard. */
   readonly card: boolean;
+  /** Opens solids for print files; null where nobody has one: then the pack says that it holds none. */
+  readonly kernel?: Kernel | null;
 }
 
 export interface PanelPack {

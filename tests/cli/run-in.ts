@@ -3,6 +3,7 @@
 import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { run } from "../../src/cli/run.ts";
 import type { Shell } from "../../src/cli/shell.ts";
+import { openKernel } from "../support/kernel.ts";
 
 export interface Outcome {
   readonly code: number;
@@ -35,6 +36,7 @@ export const runIn = async (
       stderr += text;
     },
     library: settings.library ?? (() => Promise.reject(new Error("this test has no library"))),
+    kernel: openKernel,
     version: () => "0.0.0-test",
   };
   const code = await run(args, shell, settings.trace);

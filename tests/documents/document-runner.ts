@@ -5,6 +5,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { realDisk } from "../../src/cli/disk.ts";
 import { run } from "../../src/cli/run.ts";
+import { openKernel } from "../support/kernel.ts";
 import { testLibrary } from "../support/test-library.ts";
 import { blocksOf, type MarkdownBlock } from "./markdown-blocks.ts";
 
@@ -113,6 +114,7 @@ const runProgram = async (line: string, folder: string): Promise<string> => {
     stdout: say,
     stderr: say,
     library: () => Promise.resolve(testLibrary()),
+    kernel: openKernel,
     version: () => "0.0.0-test",
   });
   return text;

@@ -65,6 +65,7 @@ export const pumpPanel = async (workshop = WORKSHOP): Promise<PanelForPack> => {
   return {
     design,
     layout,
+    printedParts: [],
     sheetParts,
     findings,
     catalogue,
