@@ -125,7 +125,7 @@ export const WINDOW_CORNER: CodeEntry = {
   title: "a window whose corners are rounder than it is wide",
   why: "A corner's radius is at most half the window's shorter side; at half of it the end is a half circle. The window is left out until it is mended.",
   example:
-    "markings:\n  - window: { x: centre, y: centre, width: 20 mm, height: 4 mm, corner: 3 mm }",
+    "markings:\n  - window: { at: centre, width: 20 mm, height: 4 mm, corner: 3 mm, layers: [face] }",
 };
 
 export const MEASURED_SHAPE: CodeEntry = {
@@ -149,9 +149,8 @@ export const WINDOW_NOWHERE: CodeEntry = {
   code: "layout/window-nowhere",
   severity: "fault",
   title: "a window that opens no layer",
-  why: "A window opens the layers that it names, or every opaque sheet where it names none. Name the sheets that it goes through: `layers: [face]`.",
-  example:
-    "markings:\n  - window: { x: centre, y: centre, width: 20 mm, height: 8 mm, layers: [spacer] }",
+  why: "A window opens the sheets that it names. Air, a tray or a printed spacer has nothing to open. Name the sheets that it goes through: `layers: [face]`.",
+  example: "markings:\n  - window: { at: centre, width: 20 mm, height: 8 mm, layers: [spacer] }",
 };
 
 export const SCALE_TOO_FINE: CodeEntry = {

@@ -1,4 +1,4 @@
-// Windows: openings that belong to no component, through the layers that they name or through every opaque sheet.
+// Windows: openings that belong to no component, through the layers that they name.
 
 import type { MarkingDesign } from "../design/panel-design.ts";
 import { spanOf } from "../design/written.ts";
@@ -62,20 +62,15 @@ const roundCorner = (window: WindowDesign, most: number): Finding =>
 
 const nowhere = (window: WindowDesign, layers: readonly BareLayer[]): Finding => {
   const sheets = layers.filter(({ kind }) => kind === "sheet").map(({ id }) => id);
-  const why =
-    window.layers.length === 0
-      ? "names no layers, and no sheet of the stack is opaque"
-      : `names ${window.layers.join(" and ")}, which is no sheet`;
   return finding(WINDOW_NOWHERE, {
-    message: `${window.id} ${why}, so that it opens nothing. The sheets are ${sheets.join(", ")}.`,
+    message: `${window.id} opens ${window.layers.join(" and ")}, where there is no sheet to open. The sheets are ${sheets.join(", ")}.`,
     span: spanOf(window.written, "layers"),
     subjects: [window.id],
   });
 };
 
 const isOpened = (layer: BareLayer, window: WindowDesign): boolean =>
-  layer.kind === "sheet" &&
-  (window.layers.length === 0 ? layer.stock?.light === "opaque" : window.layers.includes(layer.id));
+  layer.kind === "sheet" && window.layers.includes(layer.id);
 
 const windowCutOuts = (
   window: WindowDesign,

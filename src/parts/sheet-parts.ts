@@ -22,7 +22,7 @@ export const NO_CUT_SIZE: CodeEntry = {
   severity: "fault",
   title: "an opening that paint or fit would close",
   why: "The cut size of an opening is its finished size with paint and allowance on every side. Where that offset closes a corner or the whole opening, there is no size to cut.",
-  example: "markings:\n  - window: { x: centre, y: centre, width: 0.1 mm, height: 0.1 mm }",
+  example: "markings:\n  - window: { at: centre, width: 0.1 mm, height: 0.1 mm, layers: [face] }",
 };
 
 export const PARTS_CODES: readonly CodeEntry[] = [NO_CUT_SIZE];
