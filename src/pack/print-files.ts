@@ -150,7 +150,9 @@ const pictureFile = (part: PrintedPart, kernel: Kernel): PackFile => {
     mesh: meshSolid(body.solid, kernel),
     colour: colourOf(body),
   }));
-  const bytes = pngFile(solidPicture(meshes, { side: "rear" }));
+  // A spacer or box is seen into; a tray shows what is screwed to it from behind.
+  const side = part.role === "tray" ? "rear" : "front";
+  const bytes = pngFile(solidPicture(meshes, { side }));
   return packFile(part, { kind: "picture-png", path: `pictures/${safeName(part.id)}.png`, bytes });
 };
 
@@ -166,4 +168,4 @@ const COLOURS: Readonly<Record<string, Rgb>> = {
 const colourOf = ({ colour }: PrintedBody): Rgb => COLOURS[colour] ?? [120, 130, 142];
 
 const hexadecimal = (colour: Rgb): string =>
-  colour.map((channel) => channel.toString(16).padStart(2, "0")).join("");
+  `#${colour.map((channel) => channel.toString(16).padStart(2, "0")).join("")}`;
