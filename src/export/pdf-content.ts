@@ -3,55 +3,69 @@
 // 2/27 r sin^6(a/4) / cos²(a/4) is below it (error of the curve with handles 4/3 tan(a/4)); 4 decimals add 0.0001.
 
 import type { DrawingItem } from "../drawings/drawing.ts";
-import type { Circle, Contour, Path, Region, Vertex } from "../geometry/contour.ts";
-import { vertex } from "../geometry/contour.ts";
-import { type Extent, extent, grownExtent } from "../geometry/extent.ts";
+import type { Circle, Contour, Path, Point, Vertex } from "../geometry/contour.ts";
+import { point, vertex } from "../geometry/contour.ts";
+import { type Extent, extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent, pathExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
 import { type ArcPiece, arcPieces } from "./arc-pieces.ts";
 import { DASHES, INK_COLOURS } from "./ink-colours.ts";
-
-/** Added to every coordinate: where the drawing's origin lies on the page. */
-export interface PageShift {
-  readonly x: number;
-  readonly y: number;
-}
+import { type CopyKeeper, firstPlace, type Outlines } from "./shifted-copy.ts";
 
 export type ContentPart =
-  | { readonly kind: "operators"; readonly text: string }
-  /** A shape about its own first place: what looks the same is written once, wherever it stands. */
   | {
-      readonly kind: "shape";
-      readonly operators: string;
-      readonly at: PageShift;
-      /** About the same place as the operators, lines' width included. */
-      readonly box: Extent;
-    };
+      readonly kind: "operators";
+      readonly text: string;
+      /** Round what they draw, lines' width included; null where they only choose a pen or a colour. */
+      readonly box: Extent | null;
+    }
+  | ShapePart;
+
+/** A shape about its own first place: what looks the same is written once, wherever it stands. */
+export interface ShapePart {
+  readonly kind: "shape";
+  readonly shape: WrittenShape;
+  /** Where its first place lies. */
+  readonly at: Point;
+}
+
+export interface WrittenShape {
+  readonly operators: string;
+  /** About the same place as the operators, lines' width included. */
+  readonly box: Extent;
+}
+
+/** Shapes that are written already, for all parts of one file. */
+export type WrittenShapes = CopyKeeper<WrittenShape>;
 
 const CURVE_ERROR = 0.0005;
 const PLACES = 4;
 /** Half a line's width at most, and room for the curve's error. */
 const BOX_MARGIN = 2;
 
-export const itemParts = (item: DrawingItem, shift: PageShift): readonly ContentPart[] => {
+export const itemParts = (item: DrawingItem, written: WrittenShapes): readonly ContentPart[] => {
   const colour = colourOperands(INK_COLOURS[item.ink]);
   switch (item.kind) {
     case "fill":
       return [
-        { kind: "operators", text: `${colour} rg\n` },
-        ...item.regions.map((region) => regionPart(region, shift)),
+        { kind: "operators", text: `${colour} rg\n`, box: null },
+        ...item.regions.map(({ outline, holes }) => shapePart([outline, ...holes], "f*", written)),
       ];
     case "outline": {
-      const lines = item.contours.map((contour) => contourOperators(contour, shift)).join("");
-      return [{ kind: "operators", text: `${penOperators(item, colour)}${lines}S\n` }];
+      const lines = item.contours.map((contour) => outlineOperators(contour, ORIGIN)).join("");
+      const box = joinedBox(item.contours.map(contourExtent));
+      return [{ kind: "operators", text: `${penOperators(item, colour)}${lines}S\n`, box }];
     }
     case "stroke":
       return [
-        { kind: "operators", text: penOperators(item, colour) },
-        ...item.paths.filter(isDrawn).map((path) => pathPart(path, shift)),
+        { kind: "operators", text: penOperators(item, colour), box: null },
+        ...item.paths.filter(isDrawn).map((path) => shapePart([path], "S", written)),
       ];
   }
 };
+
+export const partBox = (part: ContentPart): Extent | null =>
+  part.kind === "operators" ? part.box : movedBox(part.shape.box, part.at.x, part.at.y);
 
 export const pdfNumber = (value: number): string => decimal(value, PLACES);
 
@@ -65,66 +79,52 @@ const penOperators = (
 const colourOperands = (colour: string): string =>
   [1, 3, 5].map((at) => decimal(Number.parseInt(colour.slice(at, at + 2), 16) / 255, 3)).join(" ");
 
-const regionPart = (region: Region, shift: PageShift): ContentPart => {
-  const first = firstPlace(region.outline);
-  const lines = [region.outline, ...region.holes].map((contour) =>
-    contourOperators(contour, first),
-  );
-  const box = contourExtent(region.outline);
-  return shapePart(`${lines.join("")}f*\n`, box, { first, shift });
-};
-
-const pathPart = (path: Path, shift: PageShift): ContentPart => {
-  const first = firstPlace(path);
-  return shapePart(`${pathOperators(path, first)}S\n`, pathExtent(path), { first, shift });
-};
+const ORIGIN: Point = point(0, 0);
 
 const isDrawn = (path: Path): boolean => path.vertices.length > 1;
 
-const shapePart = (
-  operators: string,
-  box: Extent,
-  place: { readonly first: PageShift; readonly shift: PageShift },
-): ContentPart => ({
+const shapePart = (outlines: Outlines, paint: "f*" | "S", written: WrittenShapes): ShapePart => ({
   kind: "shape",
-  operators,
-  at: { x: place.shift.x - place.first.x, y: place.shift.y - place.first.y },
-  box: grownExtent(
-    extent(
-      box.minX + place.first.x,
-      box.minY + place.first.y,
-      box.maxX + place.first.x,
-      box.maxY + place.first.y,
-    ),
-    BOX_MARGIN,
-  ),
+  shape: written(outlines, () => writtenShape(outlines, paint)).kept,
+  at: firstPlace(outlines),
 });
 
-/** What takes the shape's first vertex, or a circle's centre, to zero. */
-const firstPlace = (shape: Contour | Path): PageShift => {
-  const first = shape.kind === "circle" ? shape.centre : shape.vertices[0];
-  return first === undefined ? { x: 0, y: 0 } : { x: -first.x, y: -first.y };
+/** A path is stroked and a contour filled, so that no shape of one is a copy of the other. */
+const writtenShape = (outlines: Outlines, paint: "f*" | "S"): WrittenShape => {
+  const zero = firstPlace(outlines);
+  const lines = outlines.map((outline) => outlineOperators(outline, zero));
+  const around = outlines.map((outline) =>
+    outline.kind === "path" ? pathExtent(outline) : contourExtent(outline),
+  );
+  const box = joinedBox(around) ?? extent(0, 0, 0, 0);
+  return { operators: `${lines.join("")}${paint}\n`, box: movedBox(box, -zero.x, -zero.y) };
 };
 
-const contourOperators = (contour: Contour, shift: PageShift): string => {
-  const corners = contour.kind === "circle" ? circleCorners(contour) : contour.vertices;
-  return `${runOperators([...corners, ...corners.slice(0, 1)], shift)}h\n`;
-};
+const joinedBox = (boxes: readonly Extent[]): Extent | null =>
+  boxes.length === 0 ? null : grownExtent(boxes.reduce(joinedExtent), BOX_MARGIN);
 
-const pathOperators = (path: Path, shift: PageShift): string => runOperators(path.vertices, shift);
+const movedBox = (box: Extent, dx: number, dy: number): Extent =>
+  extent(box.minX + dx, box.minY + dy, box.maxX + dx, box.maxY + dy);
+
+/** `zero`: the place that the numbers count from. */
+const outlineOperators = (outline: Contour | Path, zero: Point): string => {
+  if (outline.kind === "path") return runOperators(outline.vertices, zero);
+  const corners = outline.kind === "circle" ? circleCorners(outline) : outline.vertices;
+  return `${runOperators([...corners, ...corners.slice(0, 1)], zero)}h\n`;
+};
 
 const circleCorners = ({ centre, radius }: Circle): readonly Vertex[] => [
   vertex(centre.x - radius, centre.y, 1),
   vertex(centre.x + radius, centre.y, 1),
 ];
 
-const runOperators = (vertices: readonly Vertex[], shift: PageShift): string => {
+const runOperators = (vertices: readonly Vertex[], zero: Point): string => {
   const first = vertices[0];
   if (first === undefined) return "";
-  let operators = `${placeOperands(first.x, first.y, shift)} m\n`;
+  let operators = `${placeOperands(first.x, first.y, zero)} m\n`;
   for (const [index, from] of vertices.slice(0, -1).entries()) {
     for (const piece of arcPieces(from, vertices[index + 1]!, isCloseEnough))
-      operators += pieceOperators(piece, shift);
+      operators += pieceOperators(piece, zero);
   }
   return operators;
 };
@@ -140,8 +140,8 @@ const isCloseEnough = ({ from, to }: ArcPiece): boolean => {
   return bulge < 1 && error <= CURVE_ERROR;
 };
 
-const pieceOperators = ({ from, to }: ArcPiece, shift: PageShift): string => {
-  const end = placeOperands(to.x, to.y, shift);
+const pieceOperators = ({ from, to }: ArcPiece, zero: Point): string => {
+  const end = placeOperands(to.x, to.y, zero);
   const dx = to.x - from.x;
   const dy = to.y - from.y;
   if (Math.abs(from.bulge) * Math.sqrt(dx * dx + dy * dy) <= 2 * CURVE_ERROR) return `${end} l\n`;
@@ -151,15 +151,15 @@ const pieceOperators = ({ from, to }: ArcPiece, shift: PageShift): string => {
   const first = placeOperands(
     from.x + along * dx + across * dy,
     from.y + along * dy - across * dx,
-    shift,
+    zero,
   );
   const second = placeOperands(
     to.x - along * dx + across * dy,
     to.y - along * dy - across * dx,
-    shift,
+    zero,
   );
   return `${first} ${second} ${end} c\n`;
 };
 
-const placeOperands = (x: number, y: number, shift: PageShift): string =>
-  `${pdfNumber(x + shift.x)} ${pdfNumber(y + shift.y)}`;
+const placeOperands = (x: number, y: number, zero: Point): string =>
+  `${pdfNumber(x - zero.x)} ${pdfNumber(y - zero.y)}`;

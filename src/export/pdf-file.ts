@@ -59,5 +59,8 @@ const closing = (offsets: readonly number[], start: number): string => {
 };
 
 /** Everything that is not compressed is of characters below 256: a character is a byte. */
-const latinBytes = (text: string): Uint8Array =>
-  Uint8Array.from({ length: text.length }, (_, index) => text.charCodeAt(index));
+const latinBytes = (text: string): Uint8Array => {
+  const bytes = new Uint8Array(text.length);
+  for (let index = 0; index < text.length; index += 1) bytes[index] = text.charCodeAt(index);
+  return bytes;
+};

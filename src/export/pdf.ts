@@ -7,10 +7,20 @@ import type { Extent } from "../geometry/extent.ts";
 import { extentHeight, extentWidth } from "../geometry/extent.ts";
 import { decimal } from "../geometry/number.ts";
 import type { Mm } from "../geometry/quantity.ts";
-import { type ContentPart, itemParts, type PageShift, pdfNumber } from "./pdf-content.ts";
+import { type ContentPart, itemParts, pdfNumber, type WrittenShape } from "./pdf-content.ts";
 import { type PdfObject, pdfFile } from "./pdf-file.ts";
-import { type Forms, formEntries, formsOf, shapeOperators } from "./pdf-forms.ts";
+import {
+  type Form,
+  formEntries,
+  partOperators,
+  placedForm,
+  type ShapeForms,
+  type SheetForms,
+  shapeForms,
+  sheetForms,
+} from "./pdf-forms.ts";
 import { plainText } from "./plain-text.ts";
+import { copyKeeper } from "./shifted-copy.ts";
 
 export interface PdfPage {
   readonly width: Mm;
@@ -18,11 +28,11 @@ export interface PdfPage {
   readonly sheets: readonly PdfSheet[];
 }
 
-/** Items laid on a page, the first lowest. */
+/** Items laid on a page, the first lowest. The same list on several pages is written into the file once. */
 export interface PdfSheet {
   readonly items: readonly DrawingItem[];
   /** Where the items' origin lies on the page. */
-  readonly shift: PageShift;
+  readonly shift: { readonly x: number; readonly y: number };
   /** In page coordinates; null shows everything. */
   readonly clip: Extent | null;
 }
@@ -34,19 +44,20 @@ const SCALE_PLACES = 10;
 
 /** Objects in front of the pages: catalogue, tree of pages, information, resources. */
 const FIXED_OBJECTS = 4;
+const RESOURCES = "4 0 R";
 
 export const pdfPages = (
   pages: readonly PdfPage[],
   options: { readonly title: string },
 ): Uint8Array => {
-  const contents = pages.map((page) => page.sheets.flatMap(sheetParts));
-  const forms = formsOf(contents.flat());
+  const laid = pages.flatMap(({ sheets }) => sheets.map(({ items }) => items));
+  const contents = contentsOf(laid);
+  const shapes = shapeForms([...contents.values()].flat());
+  const sheets = sheetForms(laid, contents, shapes);
+  const forms = [...shapes.values(), ...sheets.values()];
   const kids = pages.map((_, index) => `${pageObject(index)} 0 R`).join(" ");
   const firstForm = pageObject(pages.length);
-  const names = Array.from(
-    forms.values(),
-    ({ name }, index) => `/${name} ${firstForm + index} 0 R`,
-  );
+  const names = forms.map(({ name }, index) => `/${name} ${firstForm + index} 0 R`);
   const objects: readonly PdfObject[] = [
     "<< /Type /Catalog /Pages 2 0 R /ViewerPreferences << /PrintScaling /None /DisplayDocTitle true >> >>",
     `<< /Type /Pages /Count ${pages.length} /Kids [${kids}] >>`,
@@ -54,12 +65,10 @@ export const pdfPages = (
     `<< /XObject << ${names.join(" ")} >> >>`,
     ...pages.flatMap((page, index) => [
       pageDictionary(page, index),
-      { entries: "", stream: pageContent(contents[index] ?? [], forms) },
+      { entries: "", stream: pageContent(page, { contents, shapes, sheets }) },
     ]),
-    ...Array.from(forms.values(), (form) => ({
-      entries: formEntries(form),
-      stream: form.operators,
-    })),
+    ...Array.from(shapes.values(), (form) => formObject(form, "")),
+    ...Array.from(sheets.values(), (form) => formObject(form, `/Resources ${RESOURCES} `)),
   ];
   return pdfFile(objects);
 };
@@ -68,21 +77,53 @@ const pageObject = (index: number): number => FIXED_OBJECTS + 1 + 2 * index;
 
 const pageDictionary = (page: PdfPage, index: number): string => {
   const box = `[0 0 ${decimal(page.width * POINTS, POINT_PLACES)} ${decimal(page.height * POINTS, POINT_PLACES)}]`;
-  return `<< /Type /Page /Parent 2 0 R /MediaBox ${box} /Resources 4 0 R /Contents ${pageObject(index) + 1} 0 R >>`;
+  return `<< /Type /Page /Parent 2 0 R /MediaBox ${box} /Resources ${RESOURCES} /Contents ${pageObject(index) + 1} 0 R >>`;
 };
 
-const sheetParts = (sheet: PdfSheet): readonly ContentPart[] => [
-  { kind: "operators", text: `q\n${sheet.clip === null ? "" : clipOperators(sheet.clip)}` },
-  ...sheet.items.flatMap((item) => itemParts(item, sheet.shift)),
-  { kind: "operators", text: "Q\n" },
-];
+const formObject = (form: Form, resources: string): PdfObject => ({
+  entries: formEntries(form, resources),
+  stream: form.operators,
+});
 
-const pageContent = (parts: readonly ContentPart[], forms: Forms): string => {
+type Contents = ReadonlyMap<readonly DrawingItem[], readonly ContentPart[]>;
+
+/** The parts of every list of items, each worked out once however many pages it lies on. */
+const contentsOf = (laid: readonly (readonly DrawingItem[])[]): Contents => {
+  const written = copyKeeper<WrittenShape>();
+  const contents = new Map<readonly DrawingItem[], readonly ContentPart[]>();
+  for (const items of laid) {
+    if (contents.has(items)) continue;
+    contents.set(
+      items,
+      items.flatMap((item) => itemParts(item, written)),
+    );
+  }
+  return contents;
+};
+
+interface Written {
+  readonly contents: Contents;
+  readonly shapes: ShapeForms;
+  readonly sheets: SheetForms;
+}
+
+const pageContent = (page: PdfPage, written: Written): string => {
   const scale = decimal(POINTS, SCALE_PLACES);
-  const operators = parts.map((part) =>
-    part.kind === "operators" ? part.text : shapeOperators(part, forms),
-  );
-  return `${scale} 0 0 ${scale} 0 0 cm\n0 J 1 j\n${operators.join("")}`;
+  const sheets = page.sheets.map((sheet) => sheetOperators(sheet, written));
+  return `${scale} 0 0 ${scale} 0 0 cm\n0 J 1 j\n${sheets.join("")}`;
+};
+
+const sheetOperators = (sheet: PdfSheet, { contents, shapes, sheets }: Written): string => {
+  const { items, shift, clip } = sheet;
+  const form = sheets.get(items);
+  const drawn =
+    form === undefined ? partOperators(contents.get(items) ?? [], shapes) : placedForm(form);
+  const seen = clip === null ? "" : clipOperators(clip);
+  const moved =
+    shift.x === 0 && shift.y === 0
+      ? ""
+      : `1 0 0 1 ${pdfNumber(shift.x)} ${pdfNumber(shift.y)} cm\n`;
+  return `q\n${seen}${moved}${drawn}Q\n`;
 };
 
 const clipOperators = (box: Extent): string => {

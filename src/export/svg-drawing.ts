@@ -7,6 +7,7 @@ import type { Point, Region } from "../geometry/contour.ts";
 import { extentHeight, extentWidth } from "../geometry/extent.ts";
 import { DASHES, INK_COLOURS } from "./ink-colours.ts";
 import { repeatedShapes, type ShapeNames } from "./repeated-shapes.ts";
+import { type CopyKeeper, copyKeeper, firstPlace } from "./shifted-copy.ts";
 import { contourPathData, openPathData, type SvgFrame, svgNumber } from "./svg-path.ts";
 import { xmlText } from "./xml-text.ts";
 
@@ -15,7 +16,8 @@ export const svgDrawing = (drawing: Drawing): string => {
   const height = svgNumber(extentHeight(drawing.box));
   const frame: SvgFrame = { left: drawing.box.minX, top: drawing.box.maxY };
   const title = xmlText(drawing.title);
-  const shapes = drawing.items.map(filledShapes);
+  const written = copyKeeper<string>();
+  const shapes = drawing.items.map((item) => filledShapes(item, written));
   const names = repeatedShapes(
     shapes.flatMap((filled) => filled.map(({ data }) => data)),
     "s",
@@ -45,13 +47,13 @@ interface FilledShape {
 type FillItem = Extract<DrawingItem, { readonly kind: "fill" }>;
 type LineItem = Exclude<DrawingItem, { readonly kind: "fill" }>;
 
-const filledShapes = (item: DrawingItem): readonly FilledShape[] => {
+const filledShapes = (item: DrawingItem, written: CopyKeeper<string>): readonly FilledShape[] => {
   if (item.kind !== "fill") return [];
-  return item.regions.flatMap((region): readonly FilledShape[] => {
-    const { outline } = region;
-    const at = outline.kind === "circle" ? outline.centre : outline.vertices[0];
-    if (at === undefined) return [];
-    return [{ data: regionPathData(region, { left: at.x, top: at.y }), at, region }];
+  return item.regions.map((region): FilledShape => {
+    const outlines = [region.outline, ...region.holes];
+    const at = firstPlace(outlines);
+    const { kept } = written(outlines, () => regionPathData(region, { left: at.x, top: at.y }));
+    return { data: kept, at, region };
   });
 };
 

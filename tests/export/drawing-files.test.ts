@@ -61,7 +61,33 @@ test("pdf: a page of A4 in points, read back whole, the same bytes twice", () =>
   expect(file.pages[0]?.width).toBeCloseTo((210 / 25.4) * 72, 5);
   expect(file.pages[0]?.height).toBeCloseTo((297 / 25.4) * 72, 5);
   expect(Buffer.compare(pdfPages([page, page], { title: CROSSING.title }), pdf)).toBe(0);
-  expectGolden("crossing.pdf.txt", file.pages.map(({ content }) => content).join("\n"));
+  const forms = Array.from(file.forms, ([name, stream]) => `${name}:\n${stream}`);
+  expectGolden(
+    "crossing.pdf.txt",
+    [...file.pages.map(({ content }) => content), ...forms].join("\n"),
+  );
+});
+
+test("pdf: what lies on two pages is written once, and both pages show the whole of it in their own places", () => {
+  const shown = { x: 40, y: 30 };
+  const alone = readPdf(pdfPages([page], { title: "t" })).pages[0]?.runs ?? [];
+  const moved = {
+    ...page,
+    sheets: [{ items: CROSSING.items, shift: { x: 12.5, y: -7 }, clip: null }],
+  };
+  const file = readPdf(pdfPages([page, moved], { title: "t" }));
+  expect([...file.forms.keys()]).toContain("S1");
+  expect(file.pages[0]?.content.length).toBeLessThan(200);
+  expect(file.pages[0]?.runs).toEqual(alone);
+  const painted = alone.filter(({ painted: by }) => by !== "n");
+  const second = file.pages[1]?.runs ?? [];
+  expect(second).toHaveLength(painted.length);
+  for (const [index, run] of painted.entries()) {
+    const start = run.pieces[0]?.from;
+    const other = second[index]?.pieces[0]?.from;
+    expect(other?.x).toBeCloseTo((start?.x ?? Number.NaN) - shown.x + 12.5, 9);
+    expect(other?.y).toBeCloseTo((start?.y ?? Number.NaN) - shown.y - 7, 9);
+  }
 });
 
 test("pdf: viewers are told not to scale, lines end square, and nothing tells the time", () => {

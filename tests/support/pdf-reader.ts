@@ -8,6 +8,8 @@ export interface PdfFile {
   readonly information: string;
   readonly trailer: string;
   readonly pages: readonly PdfReadPage[];
+  /** What pages and forms place by name (8.10), in the order of the resources. */
+  readonly forms: ReadonlyMap<string, string>;
 }
 
 export interface PdfReadPage {
@@ -50,10 +52,12 @@ export const readPdf = (bytes: Uint8Array): PdfFile => {
   const tree = referred(objects, catalogue, "Pages");
   const kids = [...(/\/Kids \[(.*?)\]/.exec(tree)?.[1] ?? "").matchAll(/(\d+) 0 R/g)];
   if (Number(/\/Count (\d+)/.exec(tree)?.[1]) !== kids.length) throw new Error("count of pages");
+  const first = objects.get(Number(kids[0]?.[1])) ?? "";
   return {
     catalogue,
     information: referred(objects, trailer, "Info"),
     trailer,
+    forms: formsOf(objects, referred(objects, first, "Resources")),
     pages: kids.map(([, number = ""]) => pageOf(objects, objects.get(Number(number)) ?? "")),
   };
 };
@@ -90,6 +94,25 @@ const pageOf = (objects: ReadonlyMap<number, string>, page: string): PdfReadPage
   const form = (name: string): string => streamOf(referred(objects, resources, name));
   return { width: box[2] ?? 0, height: box[3] ?? 0, content, runs: runsOf(content, form) };
 };
+
+/** A form that places others has the page's resources (7.8.3): without them its names mean nothing. */
+const formsOf = (
+  objects: ReadonlyMap<number, string>,
+  resources: string,
+): ReadonlyMap<string, string> =>
+  new Map(
+    [...resources.matchAll(/\/(\w+) (\d+) 0 R/g)].map(([, name = "", number = ""]) => {
+      const object = objects.get(Number(number)) ?? "";
+      const stream = streamOf(object);
+      const isAlone = !/ Do\n/.test(stream);
+      if (
+        !isAlone &&
+        referred(objects, object.slice(0, object.indexOf(">>")), "Resources") !== resources
+      )
+        throw new Error(`${name} places forms without resources`);
+      return [name, stream];
+    }),
+  );
 
 /** 7.3.8 and 7.4.4: a stream of the length that it states, deflated. */
 const streamOf = (object: string): string => {
