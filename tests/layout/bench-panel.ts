@@ -39,7 +39,10 @@ use: { default: laser, metal: mill }
 const HEAD = {
   mount: "console-rail",
   height: "8 modules",
-  stack: ["{ layer: face, sheet: opal, finish: painted }", "{ layer: metal, sheet: metal }"],
+  stack: [
+    "{ layer: face, sheet: opal, finish: painted }",
+    "{ layer: metal, sheet: metal }",
+  ] as readonly string[],
   fixings: "{ screws: m3, dowels: 3 mm }",
   components: [] as readonly string[],
   markings: [] as readonly string[],
