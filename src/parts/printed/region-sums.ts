@@ -3,8 +3,12 @@
 import { difference, intersection, union } from "../../geometry/boolean.ts";
 import { containsContour } from "../../geometry/containment.ts";
 import type { Region } from "../../geometry/contour.ts";
+import { boundariesTouch } from "../../geometry/distance.ts";
+import { extentGap } from "../../geometry/extent.ts";
+import { contourExtent } from "../../geometry/measure.ts";
 import { regionFaults } from "../../geometry/simple.ts";
 import { type Clearance, type SolidLayer, solidLayer } from "../../geometry/solid/solid.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import { closedRegions, openedRegions } from "./grown-regions.ts";
 import { mergedRegion } from "./merged-edges.ts";
 
@@ -13,28 +17,44 @@ export const subtracted = (
   areas: readonly Region[],
   cutters: readonly Region[],
 ): readonly Region[] => {
+  const outermost = cutters.filter(
+    (cutter) => !cutters.some((other) => other !== cutter && standsInHole(cutter, other)),
+  );
   const left = difference(
     areas,
-    cutters.map(({ outline }) => outline),
+    outermost.map(({ outline }) => outline),
   );
-  const inHoles = cutters.flatMap((cutter) =>
+  const inHoles = outermost.flatMap((cutter) =>
     cutter.holes.flatMap((hole) => {
       const inner = intersection(areas, union([hole]));
-      const within = cutters.filter(
-        (other) => other !== cutter && containsContour(hole, other.outline),
+      return subtracted(
+        inner,
+        cutters.filter((other) => other !== cutter && containsContour(hole, other.outline)),
       );
-      return subtracted(inner, within);
     }),
   );
   return [...left, ...inHoles];
 };
 
+const standsInHole = (region: Region, other: Region): boolean =>
+  other.holes.some((hole) => containsContour(hole, region.outline));
+
 /**
  * The same areas without necks and slits that come within a hair of closing. A printer's nozzle is many times as wide, so
  * that nothing printed changes; a mesher would find two edges in one place.
  */
-export const soundRegions = (regions: readonly Region[]): readonly Region[] =>
-  regions.flatMap((region) => soundRegion(region));
+export const soundRegions = (regions: readonly Region[]): readonly Region[] => {
+  const sound = regions.flatMap((region) => soundRegion(region));
+  const doTouch = sound.some((one, index) =>
+    sound.slice(index + 1).some((other) => touch(one, other) || touch(other, one)),
+  );
+  return doTouch ? closedRegions(sound, HAIRS[1]).flatMap((region) => soundRegion(region)) : sound;
+};
+
+/** The other's outline comes upon the first's outline, or upon the hole that it stands in. */
+const touch = (one: Region, other: Region): boolean =>
+  extentGap(contourExtent(one.outline), contourExtent(other.outline)) <= samePlace &&
+  [one.outline, ...one.holes].some((contour) => boundariesTouch(contour, other.outline));
 
 /** Tried in turn, all below a tenth of a nozzle's line. */
 const HAIRS = [0.005, 0.02, 0.04] as const;
