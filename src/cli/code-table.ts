@@ -6,6 +6,7 @@ import { DESIGN_CODES } from "../design/codes.ts";
 import type { CodeEntry } from "../diagnostics/finding.ts";
 import { LAYOUT_CODES } from "../layout/codes.ts";
 import { PACK_CODES } from "../pack/codes.ts";
+import { PRINTED_CODES } from "../parts/printed/codes.ts";
 import { PARTS_CODES } from "../parts/sheet-parts.ts";
 import { CLI_CODES } from "./codes.ts";
 
@@ -14,6 +15,7 @@ export const codeTable = (): readonly CodeEntry[] =>
     ...DESIGN_CODES,
     ...LAYOUT_CODES,
     ...PARTS_CODES,
+    ...PRINTED_CODES,
     ...CHECK_CODES,
     ...ARRANGE_CODES,
     ...PACK_CODES,

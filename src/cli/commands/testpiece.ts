@@ -1,33 +1,35 @@
-// `testpiece laser`: a piece that measures a laser on one stock; with --read, what was measured goes into the workshop.
+// `testpiece laser` and `testpiece printer`: a piece that measures a machine on one stock; with --read, what was measured
+// goes into the workshop.
 
-import { join, resolve } from "node:path";
+import { resolve } from "node:path";
 import type { LaserDesign, StockDesign, WorkshopDesign } from "../../design/workshop-design.ts";
 import { processColours } from "../../export/process-colours.ts";
-import { safeName } from "../../pack/file-name.ts";
-import { sha256 } from "../../pack/sha256.ts";
 import { packOfTestPiece } from "../../pack/test-piece-pack.ts";
 import { readLaser } from "../../parts/laser-readings.ts";
 import { laserTestPiece } from "../../parts/laser-test-piece.ts";
 import { type Command, isWrongUse, type WrongUse, wrongUse } from "../command.ts";
 import { enterReadings } from "../enter-readings.ts";
+import { type PrinterBench, printerTestpiece } from "../printer-testpiece.ts";
 import { readArgumentFile } from "../read-argument-file.ts";
 import type { Arguments } from "../read-arguments.ts";
+import { readingsArgument } from "../readings-argument.ts";
 import { replaceTexts } from "../replace-texts.ts";
 import { EXIT, type ExitCode, type Shell } from "../shell.ts";
-import { hasFault } from "../show-findings.ts";
-import { writePack } from "../write-pack.ts";
+import { writeTestPiece } from "../write-test-piece.ts";
 
 export const testpiece: Command = {
-  usage: "testpiece laser --stock STOCK [--workshop FILE] [--machine NAME] [--out DIR]",
+  usage: "testpiece laser|printer --stock STOCK [--workshop FILE] [--machine NAME] [--out DIR]",
   details: [
-    "Writes a piece to cut on a laser: squares, slots and circles along both axes for the kerf, a row of",
-    "holes from 6.4 to 7.0, lettering at three heights, a patch for opacity, and a page of how to measure.",
-    "With --read the readings become the kerf of that stock, per axis, in the workshop file.",
+    "laser: a piece to cut, with squares, slots and circles along both axes for the kerf, a row of holes",
+    "from 6.4 to 7.0, lettering at three heights, a patch for opacity, and a page of how to measure.",
+    "printer: a piece to print, with ladders of holes, pegs and clearances, walls of one to six lines,",
+    "bosses for inserts, and the page. With --read the readings go into the workshop file: the kerf of",
+    "that stock, per axis, or the printer's own figures for holes, pegs and fits.",
   ].join("\n"),
   options: [
-    { name: "stock", value: "STOCK", help: "the sheet that is cut (`consolewright list stock`)" },
-    { name: "workshop", value: "FILE", help: "the workshop with the laser and the stock" },
-    { name: "machine", value: "NAME", help: "the laser, where there are several" },
+    { name: "stock", value: "STOCK", help: "what is cut or printed (`consolewright list stock`)" },
+    { name: "workshop", value: "FILE", help: "the workshop with the machine and the stock" },
+    { name: "machine", value: "NAME", help: "the laser or printer, where there are several" },
     { name: "out", value: "DIR", help: "where to write (out/test-piece-STOCK unless told)" },
     {
       name: "read",
@@ -39,38 +41,49 @@ export const testpiece: Command = {
   ],
   words: { least: 1, most: 1 },
   run: async ({ words: [kind], values, switches }, shell) => {
+    const json = switches.has("json");
+    if (kind === "printer") {
+      const read = await workshopFrom(values, shell);
+      return isWrongUse(read) ? read : printerTestpiece(read, { values, json }, shell);
+    }
     if (kind !== "laser")
-      return wrongUse(`There is a test piece for a laser only, not for "${kind}".`);
+      return wrongUse(`There are test pieces for a laser and for a printer, not for "${kind}".`);
     const bench = await benchFrom(values, shell);
     if (isWrongUse(bench)) return bench;
     const { file } = bench;
     return values.has("read") && file !== null
       ? enter({ ...bench, file }, values, shell)
-      : writePiece(bench, { values, json: switches.has("json") }, shell);
+      : writePiece(bench, { values, json }, shell);
   },
 };
 
-interface Bench {
-  readonly file: string | null;
-  readonly text: string;
+interface Bench extends PrinterBench {
   readonly machine: LaserDesign;
   readonly stock: StockDesign;
-  readonly workshop: WorkshopDesign | null;
 }
 
-const benchFrom = async (values: Arguments["values"], shell: Shell): Promise<Bench | WrongUse> => {
-  const wanted = values.get("stock");
-  if (wanted === undefined) return wrongUse("Which sheet? --stock opal-acrylic-3");
+/** The stock must be named, and readings need a file to go into. */
+const workshopFrom = async (
+  values: Arguments["values"],
+  shell: Shell,
+): Promise<PrinterBench | WrongUse> => {
+  if (!values.has("stock")) return wrongUse("Which stock? --stock opal-acrylic-3");
   const file = values.get("workshop") ?? null;
   if (file === null && values.has("read"))
     return wrongUse("Readings need --workshop FILE to go into.");
   const read = file === null ? { text: "" } : readArgumentFile(file, shell);
   if (isWrongUse(read)) return read;
   const workshop = file === null ? null : await workshopOf(file, read.text);
-  if (file !== null && workshop === null)
-    return wrongUse(
-      `${file} is not a workshop file that can be read: consolewright check tells why.`,
-    );
+  return file !== null && workshop === null
+    ? wrongUse(`${file} is not a workshop file that can be read: consolewright check tells why.`)
+    : { file, text: read.text, workshop };
+};
+
+const benchFrom = async (values: Arguments["values"], shell: Shell): Promise<Bench | WrongUse> => {
+  const read = await workshopFrom(values, shell);
+  if (isWrongUse(read)) return read;
+  const { workshop } = read;
+  const wanted = values.get("stock") ?? "";
   const { catalogue } = await shell.library();
   const stock = workshop?.stock[wanted] ?? catalogue.stock.get(wanted);
   if (stock === undefined)
@@ -78,7 +91,7 @@ const benchFrom = async (values: Arguments["values"], shell: Shell): Promise<Ben
   const machines =
     workshop === null ? [...catalogue.machines.values()] : Object.values(workshop.machines);
   const machine = laserOf(machines.filter(isLaser), values.get("machine"));
-  return isWrongUse(machine) ? machine : { file, text: read.text, machine, stock, workshop };
+  return isWrongUse(machine) ? machine : { ...read, machine, stock };
 };
 
 const workshopOf = async (file: string, text: string): Promise<WorkshopDesign | null> => {
@@ -110,29 +123,8 @@ const writePiece = async (
   const { lettering } = await shell.library();
   const part = laserTestPiece(bench.machine, bench.stock, lettering);
   const pack = packOfTestPiece(part, processColours(bench.workshop?.processColours ?? {}).colours);
-  const name = asked.values.get("out") ?? join("out", safeName(part.id));
-  if (hasFault(pack.findings)) {
-    for (const { message } of pack.findings) shell.stderr(`fault: ${message}\n`);
-    return EXIT.faults;
-  }
-  const result = writePack(resolve(shell.cwd, name), pack.files, shell.disk);
-  if (result.kind === "refused") {
-    shell.stderr(`${result.why}\n`);
-    return EXIT.faults;
-  }
-  const files = pack.files.map(({ path, kind, bytes }) => ({
-    path,
-    kind,
-    part: part.id,
-    bytes: bytes.length,
-    sha256: sha256(bytes),
-  }));
-  shell.stdout(
-    asked.json
-      ? `${JSON.stringify({ files, findings: [], inspection: pack.inspection })}\n`
-      : `${files.length} files in ${name}; begin with measure.md\n`,
-  );
-  return EXIT.fine;
+  const out = asked.values.get("out") ?? null;
+  return writeTestPiece(pack, { id: part.id, out, json: asked.json }, shell);
 };
 
 const enter = (
@@ -143,7 +135,7 @@ const enter = (
   const dated = values.get("dated");
   if (dated === undefined || !/^\d{4}-\d{2}-\d{2}$/.test(dated))
     return wrongUse("Readings need their day: --dated 2026-01-31");
-  const written = readingsFrom(values.get("read") ?? "");
+  const written = readingsArgument(values.get("read") ?? "", "square-x=19.79,slot-x=3.21");
   if (isWrongUse(written)) return written;
   const pin = values.get("pin");
   const read = readLaser(written.measured, pin === undefined ? null : Number(pin));
@@ -167,17 +159,4 @@ const enter = (
       `${machine.id} leaves the kerf to the cutter; write kerf: in-file to have it in your files.\n`,
     );
   return EXIT.fine;
-};
-
-const readingsFrom = (
-  written: string,
-): { readonly measured: Readonly<Record<string, number>> } | WrongUse => {
-  const pairs = written
-    .split(",")
-    .map((pair) => /^\s*([a-z-]+)\s*=\s*(\d+(?:\.\d+)?)\s*$/.exec(pair));
-  if (pairs.some((pair) => pair === null))
-    return wrongUse(`"${written}" can't be read; write square-x=19.79,slot-x=3.21 and so on.`);
-  return {
-    measured: Object.fromEntries(pairs.map((pair) => [pair?.[1] ?? "", Number(pair?.[2])])),
-  };
 };

@@ -1,6 +1,9 @@
 // The table of what can't be printed as the panel asks for. Each is a finding in place of a weaker part.
 
 import type { CodeEntry } from "../../diagnostics/finding.ts";
+import { ANGLED_BOX_CODES } from "./angled-box-codes.ts";
+import { LAMP_BOX_CODES } from "./lamp-box-codes.ts";
+import { TRIM_CODES } from "./trim-codes.ts";
 
 const LIT_SPACER =
   "stack:\n  - { layer: spacer, print: black-petg, depth: 14 mm, lighting: { strip: strip-60-12v, circuit: night } }";
@@ -133,4 +136,7 @@ export const PRINTED_CODES: readonly CodeEntry[] = [
   NO_BOARD_ROOM,
   NO_WASHER_ROOM,
   NO_PRINTED_STOCK,
+  ...TRIM_CODES,
+  ...LAMP_BOX_CODES,
+  ...ANGLED_BOX_CODES,
 ];
