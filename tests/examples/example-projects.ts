@@ -9,7 +9,7 @@ import { testLibrary } from "../support/test-library.ts";
 
 export const ROOT = dirname(dirname(import.meta.dirname));
 
-export const EXAMPLES = exampleFiles(ROOT);
+const EXAMPLES = exampleFiles(ROOT);
 
 export const EXAMPLE_NAMES: readonly string[] = Object.keys(EXAMPLES);
 
