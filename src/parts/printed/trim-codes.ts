@@ -15,9 +15,9 @@ export const TRIM_HIDES: CodeEntry = {
 
 export const TRIM_LEAKS: CodeEntry = {
   code: "parts/trim-leaks",
-  severity: "fault",
+  severity: "query",
   title: "a trim's lip that a display's play uncovers",
-  why: "A display lies a few tenths loose in its hole. Pushed to one side, its edge must still be under the lip on the other, or its own light leaks out there in a line.",
+  why: "A display lies a few tenths loose in its hole. Pushed to one side, its edge must still be under the lip on the other, or its own light leaks out there in a line. A strip of tape in the hole takes the play out.",
   example: DISPLAY("{ lip: 0.1 mm }"),
 };
 

@@ -5,17 +5,19 @@ import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { type Extent, extent } from "../../geometry/extent.ts";
 import { decimal } from "../../geometry/number.ts";
 import { arithmeticNoise } from "../../geometry/tolerance.ts";
+import type { PlacedComponent } from "../../layout/panel-layout.ts";
 import { TRIM_WALL_ROOM } from "../../layout/trim-plan.ts";
 import { NO_OPAQUE_WALL } from "./codes.ts";
 import { TRIM_HIDES, TRIM_LEAKS, TRIM_LOOSE } from "./trim-codes.ts";
 import type { TrimScene, TrimSizes } from "./trim-sizes.ts";
 
-export const trimFindings = (scene: TrimScene, sizes: TrimSizes): readonly Finding[] => [
-  ...loose(scene, sizes),
-  ...thinWall(scene, sizes),
-  ...hides(scene, sizes),
-  ...leaks(scene, sizes),
-];
+/** A trim that can't be held has no other trouble worth telling. */
+export const trimFindings = (scene: TrimScene, sizes: TrimSizes): readonly Finding[] => {
+  const notHeld = loose(scene, sizes);
+  return notHeld.length > 0
+    ? notHeld
+    : [...thinWall(scene, sizes), ...hides(scene, sizes), ...leaks(scene, sizes)];
+};
 
 /** The least distance inward from one box to another; negative where the inner one reaches out. */
 export const leastInset = (outer: Extent, inner: Extent): number =>
@@ -56,10 +58,8 @@ const thinWall = (
 };
 
 const hides = ({ component, design }: TrimScene, sizes: TrimSizes): readonly Finding[] => {
-  const { display } = component.part;
-  if (display === null || design.lip === null) return [];
-  const { width, height, at } = display.active;
-  const active = extent(at.x - width / 2, at.y - height / 2, at.x + width / 2, at.y + height / 2);
+  const active = activeBox(component);
+  if (active === null || design.lip === null) return [];
   if (leastInset(sizes.inner, active) >= -arithmeticNoise) return [];
   const most = Math.max(0, leastInset(sizes.plan.display, active));
   return [
@@ -77,9 +77,16 @@ const hides = ({ component, design }: TrimScene, sizes: TrimSizes): readonly Fin
 const leaks = ({ component, design }: TrimScene, sizes: TrimSizes): readonly Finding[] => {
   const overlap = leastInset(sizes.plan.display, sizes.inner);
   if (sizes.isGlassBehind || overlap > sizes.play) return [];
+  const wanted = sizes.play + LEAST_COVER;
+  const active = activeBox(component);
+  const most = active === null ? wanted : leastInset(sizes.plan.display, active);
+  const remedy =
+    most < wanted - arithmeticNoise
+      ? `What is read begins ${decimal(Math.max(0, most), 2)} mm from the edge, so that no lip covers it: shim the display in its hole.`
+      : `Write lip: ${decimal(wanted, 2)} mm or more, or shim the display in its hole.`;
   return [
     finding(TRIM_LEAKS, {
-      message: `The lip of ${component.id}'s trim covers ${decimal(overlap, 2)} mm of the display's edge, and the display can lie ${decimal(sizes.play, 2)} mm aside in its hole: light leaks there. Write lip: ${decimal(sizes.play + LEAST_COVER, 2)} mm or more.`,
+      message: `The lip of ${component.id}'s trim covers ${decimal(overlap, 2)} mm of the display's edge, and the display can lie ${decimal(sizes.play, 2)} mm aside in its hole: light leaks there. ${remedy}`,
       span: spanOf(design.written, "lip"),
       subjects: [component.id],
       measured: { value: overlap, unit: "mm" },
@@ -91,3 +98,10 @@ const leaks = ({ component, design }: TrimScene, sizes: TrimSizes): readonly Fin
 
 /** A printed edge strays by this: a tenth or two (common practice). */
 const LEAST_COVER = 0.2;
+
+/** What is read of a display. */
+const activeBox = ({ part }: PlacedComponent): Extent | null => {
+  if (part.display === null) return null;
+  const { width, height, at } = part.display.active;
+  return extent(at.x - width / 2, at.y - height / 2, at.x + width / 2, at.y + height / 2);
+};

@@ -70,7 +70,7 @@ const trimOf = (
   const scene = { layout, component, design, stock: print.stock, printer, filter: thickness };
   const sizes = trimSizes(scene);
   const findings = trimFindings(scene, sizes);
-  if (findings.length > 0) return { ...NO_TRIM, findings };
+  if (findings.some(({ severity }) => severity === "fault")) return { ...NO_TRIM, findings };
   const at = placement(component.at.x, component.at.y, component.turn);
   const shape = trimShape(sizes, at);
   const part = trimPart(scene, sizes, shape);
@@ -89,7 +89,7 @@ const trimOf = (
             context,
           ),
         ];
-  return { parts: [part], sheets, findings: bedFindings(part) };
+  return { parts: [part], sheets, findings: [...findings, ...bedFindings(part)] };
 };
 
 const trimPart = (scene: TrimScene, sizes: TrimSizes, shape: TrimShape): TrimPart => {
