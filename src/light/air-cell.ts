@@ -121,9 +121,9 @@ export const reachedFrom = (
   const reached: Passed[] = [start];
   let front: readonly Passed[] = [start];
   for (const slice of ahead) {
-    const open = front.filter(({ cell }) => cell.within !== null);
+    const before = front;
     front = slice.cells
-      .filter((cell) => open.some((passed) => areJoined(passed.cell, cell)))
+      .filter((cell) => before.some((passed) => areJoined(passed.cell, cell)))
       .map((cell) => ({ slice, cell }));
     reached.push(...front);
   }

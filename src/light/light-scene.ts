@@ -1,7 +1,7 @@
 // The assembled stack as light meets it: opaque sheets, paint on faces and edges, printed walls, bodies of components, and
 // whatever fills the holes of fasteners. Lamps are what its channels hold.
 
-import { type Contour, circle, type Region } from "../geometry/contour.ts";
+import { type Contour, circle } from "../geometry/contour.ts";
 import type { LayerLayout, MountHole, PanelLayout, PlacedBody } from "../layout/panel-layout.ts";
 import type { PrintedPart, PrintedRole } from "../parts/printed/printed-part.ts";
 import { type Blocker, bodyBlocker, filmBlocker, skinBlocker } from "./blocker.ts";

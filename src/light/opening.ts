@@ -22,6 +22,7 @@ export type OpeningKind =
   | "lens"
   | "display"
   | "part"
+  | "pocket"
   | "stud"
   | "screw"
   | "cable"
@@ -98,7 +99,7 @@ const holeOpening = (
       kind,
       owner: cutOut.owner,
       at: cutOut.centre,
-      targets: holeTargets(cutOut.contour, layer.front, filled),
+      targets: [layer.front, layer.rear].flatMap((z) => holeTargets(cutOut.contour, z, filled)),
       reach: "beyond",
     },
   ];
@@ -175,7 +176,7 @@ const rearName = (
       (contour) => containsPoint(contour, centre) || containsPoint(hole, middle(contour)),
     ),
   );
-  return { kind: "part", owner: pocket?.owner ?? owner };
+  return { kind: "pocket", owner: pocket?.owner ?? owner };
 };
 
 const middle = (contour: Contour): Point => extentCentre(contourExtent(contour));

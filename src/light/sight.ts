@@ -16,7 +16,7 @@ export interface Sight {
   readonly at: Point;
 }
 
-/** By kind of opening in the order of the chambers, each opening once. */
+/** In the order of the chambers; what opens in front and behind is told once, by its front. */
 export const sightsOf = (scene: LightScene): readonly Sight[] => {
   const known = kept.get(scene);
   if (known !== undefined) return known;
@@ -24,9 +24,9 @@ export const sightsOf = (scene: LightScene): readonly Sight[] => {
   const found = new Map<string, Sight>();
   for (const chamber of chambersOf(scene.lamps, slices))
     for (const opening of openingsFrom(chamber, slices, scene)) {
-      const key = `${opening.kind} ${opening.owner}`;
-      const sight = found.has(key) ? null : firstSight(opening, chamber.lamps, scene);
-      if (sight !== null) found.set(key, sight);
+      const { owner } = opening;
+      const sight = found.has(owner) ? null : firstSight(opening, chamber.lamps, scene);
+      if (sight !== null) found.set(owner, sight);
     }
   const sights = [...found.values()];
   kept.set(scene, sights);
