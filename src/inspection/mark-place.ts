@@ -4,7 +4,7 @@
 
 import { type Point, point } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
-import { letterAllowance } from "./allowance.ts";
+import { wornCornerAllowance } from "./allowance.ts";
 
 export interface MarkPlace {
   /** What it is out of place by. */
@@ -13,14 +13,12 @@ export interface MarkPlace {
   readonly misfit: number;
 }
 
-export const placeOfMark = (
-  drawn: Extent,
-  target: Extent,
-  corners: "worn" | "exact",
-): MarkPlace => {
+/** `inset`: how far within its outline an engraved area is drawn, which wears its corners; null for strokes. */
+export const placeOfMark = (drawn: Extent, target: Extent, inset: number | null): MarkPlace => {
   const across = { low: drawn.minX - target.minX, high: drawn.maxX - target.maxX };
   const up = { low: drawn.minY - target.minY, high: drawn.maxY - target.maxY };
-  const read = corners === "worn" ? wornPlace : exactPlace;
+  const read = (ends: Ends): PlaceAlong =>
+    inset === null ? exactPlace(ends) : wornPlace(ends, wornCornerAllowance(inset));
   const [x, y] = [read(across), read(up)];
   return { stray: point(x.stray, y.stray), misfit: Math.max(x.misfit, y.misfit) };
 };
@@ -41,11 +39,11 @@ const exactPlace = ({ low, high }: Ends): PlaceAlong => ({
   misfit: Math.abs(high - low),
 });
 
-const wornPlace = (ends: Ends): PlaceAlong => {
+const wornPlace = (ends: Ends, wear: number): PlaceAlong => {
   const { low, high } = ends;
   if (high > low) return exactPlace(ends);
   return {
     stray: Math.max(high, Math.min(low, 0)),
-    misfit: Math.max(0, low - high - 2 * letterAllowance),
+    misfit: Math.max(0, low - high - 2 * wear),
   };
 };

@@ -29,7 +29,7 @@ export const markReadings = (
   if (drawn === null) return [missing(feature)];
   const isFill = feature.kind === "fill";
   const target = grownExtent(feature.box, isFill ? -inset : 0);
-  const place = placeOfMark(drawn, target, isFill ? "worn" : "exact");
+  const place = placeOfMark(drawn, target, isFill ? inset : null);
   const lines = matched.map(({ line }) => line);
   return [
     processReading(feature, lines, isFill ? "fill" : "line"),
