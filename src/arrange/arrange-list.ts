@@ -18,7 +18,7 @@ import { layoutPanel } from "../layout/layout-panel.ts";
 import type { TextStyle } from "../layout/markings/style.ts";
 import type { Lettering } from "../lettering/lettering.ts";
 import { sheetPartsOf } from "../parts/sheet-parts.ts";
-import { blockOf } from "./blocks.ts";
+import { blockOf, LEAST_RUN } from "./blocks.ts";
 import { type Composition, composed } from "./composition.ts";
 import { BORDER_GAP, type PanelHead, panelText } from "./panel-text.ts";
 import type { Spacing } from "./spacing.ts";
@@ -115,10 +115,14 @@ const unitsOf = (
       return [];
     }
     const count = Math.min(line.quantity, MOST_UNITS + 1);
-    return Array.from({ length: count }, (_, index) => {
+    const isShared = line.legend !== null && !line.legend.includes(";") && count >= LEAST_RUN;
+    const shared = isShared ? nameOf(line.legend, part.id) : null;
+    const named = Array.from({ length: count }, (_, index) => {
       const legend = memberLegend(line.legend, count, index);
-      return unitOf({ id: nameOf(legend, part.id), line, part, legend }, options);
+      return { id: nameOf(legend, part.id), line, part, legend };
     });
+    const rowId = shared ?? named[0]?.id ?? "";
+    return named.map((one) => unitOf({ ...one, rowId }, options));
   });
   return { units: byGroup(units), findings };
 };

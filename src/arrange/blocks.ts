@@ -58,23 +58,30 @@ interface Broken {
   readonly rows: readonly Row[];
   /** Sum of the rows' heights: what a break costs. */
   readonly cost: number;
+  /** Sum of the squares of the rows' counts: of rows as low, those of like length look better. */
+  readonly unevenness: number;
 }
+
+const isBetter = (a: Omit<Broken, "rows">, b: Broken | undefined): boolean =>
+  b === undefined ||
+  a.cost < b.cost - arithmeticNoise ||
+  (a.cost < b.cost + arithmeticNoise && a.unevenness < b.unevenness);
 
 /** Where to break the sequence so that the rows are lowest in all: the best way to break each beginning, one after the other. */
 const brokenInRows = (
   units: readonly Unit[],
   options: { readonly width: number; readonly spacing: Spacing },
 ): Block => {
-  const best: (Broken | undefined)[] = [{ rows: [], cost: 0 }];
+  const best: (Broken | undefined)[] = [{ rows: [], cost: 0, unevenness: 0 }];
   units.forEach((_, start) => {
     const before = best[start];
     if (before === undefined) return;
     for (const row of rowsFrom(units, start, options)) {
       const end = start + row.units.length;
       const cost = before.cost + rowHeight(row) + options.spacing.solid;
-      const known = best[end];
-      if (known === undefined || cost < known.cost)
-        best[end] = { rows: [...before.rows, row], cost };
+      const unevenness = before.unevenness + row.units.length * row.units.length;
+      if (isBetter({ cost, unevenness }, best[end]))
+        best[end] = { rows: [...before.rows, row], cost, unevenness };
     }
   });
   const rows = best[units.length]?.rows ?? [];
@@ -108,7 +115,36 @@ export const appended = (row: Row, unit: Unit, spacing: Spacing): Row => {
   const previous = row.units.at(-1);
   const at = row.offsets.at(-1) ?? 0;
   const distance = previous === undefined ? 0 : roundedUp(alongRow(previous, unit, spacing));
-  return { units: [...row.units, unit], offsets: [...row.offsets, at + distance] };
+  return evened({ units: [...row.units, unit], offsets: [...row.offsets, at + distance] });
+};
+
+/** Members of a run stand at one pitch, the widest that any two of them need: so that they can be written as a row. */
+const evened = (row: Row): Row => {
+  const distances = row.offsets.map((offset, index) => offset - (row.offsets[index - 1] ?? offset));
+  for (const { first, count } of runsOf(row.units)) {
+    const pitch = Math.max(...distances.slice(first + 1, first + count));
+    for (let index = first + 1; count >= LEAST_RUN && index < first + count; index += 1)
+      distances[index] = pitch;
+  }
+  const offsets: number[] = [];
+  for (const distance of distances) offsets.push((offsets.at(-1) ?? 0) + distance);
+  return { units: row.units, offsets };
+};
+
+/** Fewer are written one by one. */
+export const LEAST_RUN = 3;
+
+/** Neighbours of one line of the list, by where they begin in the row. */
+export const runsOf = (
+  units: readonly Unit[],
+): readonly { readonly first: number; readonly count: number }[] => {
+  const runs: { first: number; count: number }[] = [];
+  units.forEach((unit, index) => {
+    const last = runs.at(-1);
+    if (last !== undefined && units[last.first]?.line === unit.line) last.count += 1;
+    else runs.push({ first: index, count: 1 });
+  });
+  return runs;
 };
 
 /** Up to the next half millimetre: distances that a person would write. */

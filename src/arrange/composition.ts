@@ -1,7 +1,9 @@
 // Blocks stood on each other, two beside each other where they fit: every unit gets a place from the panel's top edge.
 
+import { separation } from "../standards/separation.ts";
 import { type Block, blockHeight, blockWidth, type Row, roundedUp, rowReach } from "./blocks.ts";
-import type { Spacing } from "./spacing.ts";
+import { handDrop, type Spacing } from "./spacing.ts";
+import type { Unit } from "./unit.ts";
 
 export interface PlacedRow {
   readonly group: string;
@@ -34,11 +36,29 @@ export const composed = (blocks: readonly Block[], room: Room): Composition => {
   let top = room.end;
   for (const shelf of shelves) {
     const height = Math.max(...shelf.map((block) => blockHeight(block).height));
-    rows.push(...placedShelf(shelf, room, { top, height }));
-    top += height + room.between;
+    const down = roundedUp(handDeficit(rows, placedShelf(shelf, room, { top, height })));
+    rows.push(...placedShelf(shelf, room, { top: top + down, height }));
+    top += down + height + room.between;
   }
   return { rows, height: top - room.between + room.end };
 };
+
+/** How much too near a new shelf would stand to what is above it, for a hand. */
+const handDeficit = (above: readonly PlacedRow[], below: readonly PlacedRow[]): number => {
+  const lacks = unitsAt(above).flatMap((upper) =>
+    unitsAt(below).map(
+      (lower) => handDrop(upper.unit, lower.unit, lower.x - upper.x) - (lower.top - upper.top),
+    ),
+  );
+  return Math.max(0, ...lacks);
+};
+
+const unitsAt = (
+  rows: readonly PlacedRow[],
+): readonly { readonly unit: Unit; readonly x: number; readonly top: number }[] =>
+  rows.flatMap(({ row, left, top }) =>
+    row.units.map((unit, index) => ({ unit, x: left + (row.offsets[index] ?? 0), top })),
+  );
 
 const shelvesOf = (blocks: readonly Block[], room: Room): readonly (readonly Block[])[] => {
   const width = room.panelWidth - 2 * room.side;
@@ -53,7 +73,35 @@ const shelvesOf = (blocks: readonly Block[], room: Room): readonly (readonly Blo
 };
 
 const shelfWidth = (shelf: readonly Block[], room: Room): number =>
-  shelf.reduce((sum, block) => sum + blockWidth(block), 0) + (shelf.length - 1) * room.between;
+  shelf.reduce((sum, block) => sum + blockWidth(block), 0) +
+  gapsOf(shelf, room).reduce((sum, gap) => sum + gap, 0);
+
+/** Between each block of a shelf and the next. */
+const gapsOf = (shelf: readonly Block[], room: Room): readonly number[] =>
+  shelf.slice(1).map((block, index) => gapBetween(shelf[index] ?? block, block, room));
+
+/** Borders apart, and a hand between any two things whatever rows they stand in. */
+const gapBetween = (left: Block, right: Block, room: Room): number => {
+  const gaps = slacksOf(left).flatMap((one) =>
+    slacksOf(right).map((other) => {
+      const rule = separation(one.unit.hand, other.unit.hand);
+      return rule === null ? 0 : rule.least - one.toRight - other.toLeft;
+    }),
+  );
+  return Math.max(room.between, ...gaps);
+};
+
+/** From what a hand takes hold of to both sides of the block. */
+const slacksOf = (
+  block: Block,
+): readonly { readonly unit: Unit; readonly toLeft: number; readonly toRight: number }[] => {
+  const width = blockWidth(block);
+  return unitsAt(placedBlock(block, { left: 0, width, top: 0 })).flatMap(({ unit, x }) =>
+    unit.grasp === null
+      ? []
+      : [{ unit, toLeft: x + unit.grasp.minX, toRight: width - x - unit.grasp.maxX }],
+  );
+};
 
 /** Blocks of a shelf share the free width evenly; rows of a block are centred on each other. */
 const placedShelf = (
@@ -62,12 +110,13 @@ const placedShelf = (
   at: { readonly top: number; readonly height: number },
 ): readonly PlacedRow[] => {
   const free = room.panelWidth - 2 * room.side - shelfWidth(shelf, room);
-  const gap = free / (shelf.length + 1);
-  let left = room.side + gap;
-  return shelf.flatMap((block) => {
+  const share = free / (shelf.length + 1);
+  const gaps = gapsOf(shelf, room);
+  let left = room.side + share;
+  return shelf.flatMap((block, index) => {
     const width = blockWidth(block);
     const placed = placedBlock(block, { left, width, top: at.top });
-    left += width + room.between + gap;
+    left += width + (gaps[index] ?? 0) + share;
     return placed;
   });
 };

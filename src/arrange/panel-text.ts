@@ -3,6 +3,7 @@
 
 import { quoted } from "../design/quoted.ts";
 import { decimal } from "../geometry/number.ts";
+import { LEAST_RUN, type Row, runsOf } from "./blocks.ts";
 import type { PlacedRow } from "./composition.ts";
 import type { Unit } from "./unit.ts";
 
@@ -49,11 +50,44 @@ const componentLines = (rows: readonly PlacedRow[]): readonly string[] => {
     const above = rows[index - 1];
     const isNewGroup = placed.group !== above?.group;
     if (isNewGroup && placed.group !== "") lines.push(`  # ${oneLine(placed.group)}`);
-    placed.row.units.forEach((unit, member) => {
-      lines.push(...unitLines(unit, placeOf(placed, member, isNewGroup ? null : above)));
+    const items = itemsOf(placed.row);
+    items.forEach((item, place) => {
+      const at = placeOf(placed, {
+        item,
+        before: items[place - 1],
+        above: isNewGroup ? null : above,
+      });
+      lines.push(...itemLines(item, at));
     });
   });
   return lines;
+};
+
+/** What stands under one name: a thing, or three and more of one kind as a row. */
+interface Item {
+  readonly id: string;
+  readonly units: readonly Unit[];
+  /** Distances of its members from the first axis of the panel's row. */
+  readonly offsets: readonly number[];
+}
+
+const itemsOf = ({ units, offsets }: Row): readonly Item[] =>
+  runsOf(units).flatMap(({ first, count }): readonly Item[] => {
+    const members = units.slice(first, first + count);
+    const places = offsets.slice(first, first + count);
+    if (count >= LEAST_RUN) return [{ id: rowId(members), units: members, offsets: places }];
+    return members.map((unit, index) => ({
+      id: unit.id,
+      units: [unit],
+      offsets: places.slice(index, index + 1),
+    }));
+  });
+
+/** A line of the list that takes several rows names each by its first member. */
+const rowId = (members: readonly Unit[]): string => {
+  const [first] = members;
+  if (first === undefined) return "";
+  return members.length === first.line.quantity ? first.rowId : first.id;
 };
 
 /** A comment stays one line whatever the list held. */
@@ -61,15 +95,18 @@ const oneLine = (text: string): string => text.replace(/[\p{Cc}\u2028\u2029]+/gu
 
 const placeOf = (
   placed: PlacedRow,
-  member: number,
-  above: PlacedRow | null | undefined,
+  among: {
+    readonly item: Item;
+    readonly before: Item | undefined;
+    readonly above: PlacedRow | null | undefined;
+  },
 ): string => {
-  const previous = placed.row.units[member - 1];
-  if (previous !== undefined) {
-    const distance = (placed.row.offsets[member] ?? 0) - (placed.row.offsets[member - 1] ?? 0);
-    return `{ right-of: ${previous.id}, centres: ${millimetres(distance)} }`;
+  const { item, before, above } = among;
+  if (before !== undefined) {
+    const distance = (item.offsets[0] ?? 0) - (before.offsets.at(-1) ?? 0);
+    return `{ right-of: ${before.id}, centres: ${millimetres(distance)} }`;
   }
-  const first = above?.row.units[0];
+  const first = above == null ? undefined : itemsOf(above.row)[0];
   if (above == null || first === undefined)
     return `{ left: ${millimetres(placed.left)}, top: ${millimetres(placed.top)} }`;
   return `{ left: ${millimetres(placed.left)}, below: ${first.id}, centres: ${millimetres(placed.top - above.top)} }`;
@@ -77,37 +114,53 @@ const placeOf = (
 
 const millimetres = (value: number): string => `${decimal(value, 3)} mm`;
 
-const unitLines = (unit: Unit, at: string): readonly string[] => [
-  `  ${unit.id}:`,
-  `    part: ${unit.part.id}`,
-  ...unit.fitted.flatMap((hardware) =>
-    hardware.kind === "knob" ||
-    hardware.kind === "cap" ||
-    hardware.kind === "guard" ||
-    hardware.kind === "bezel"
-      ? [`    ${hardware.kind}: ${hardware.id}`]
-      : [],
-  ),
-  `    at: ${at}`,
-  ...(unit.legend === null ? [] : [`    legend: ${quoted(unit.legend)}`]),
-  ...(unit.group === "" ? [] : [`    group: ${quoted(unit.group)}`]),
-  ...(unit.line.note === null ? [] : [`    note: ${quoted(unit.line.note)}`]),
-];
+const itemLines = ({ id, units, offsets }: Item, at: string): readonly string[] => {
+  const [unit] = units;
+  if (unit === undefined) return [];
+  const pitch = (offsets[1] ?? 0) - (offsets[0] ?? 0);
+  const kind =
+    units.length === 1
+      ? `part: ${unit.part.id}`
+      : `row: { part: ${unit.part.id}, count: ${units.length}, pitch: ${millimetres(pitch)} }`;
+  return [
+    `  ${id}:`,
+    `    ${kind}`,
+    ...unit.fitted.flatMap((hardware) =>
+      FITTED_KINDS.some((fitted) => fitted === hardware.kind)
+        ? [`    ${hardware.kind}: ${hardware.id}`]
+        : [],
+    ),
+    `    at: ${at}`,
+    ...legendLines(units),
+    ...(unit.group === "" ? [] : [`    group: ${quoted(unit.group)}`]),
+    ...(unit.line.note === null ? [] : [`    note: ${quoted(unit.line.note)}`]),
+  ];
+};
+
+const FITTED_KINDS = ["knob", "cap", "guard", "bezel"] as const;
+
+const legendLines = (units: readonly Unit[]): readonly string[] => {
+  const legends = units.map(({ legend }) => legend);
+  if (legends.every((legend) => legend === null)) return [];
+  if (legends.length === 1) return legends.map((legend) => `    legend: ${quoted(legend ?? "")}`);
+  return [`    legends: [${legends.map((legend) => quoted(legend ?? "")).join(", ")}]`];
+};
 
 /** A border round each named group of two or more. */
 const borderLines = (rows: readonly PlacedRow[]): readonly string[] => {
-  const groups = new Map<string, string[]>();
+  const groups = new Map<string, Item[]>();
   for (const { group, row } of rows)
-    if (group !== "")
-      groups.set(group, [...(groups.get(group) ?? []), ...row.units.map(({ id }) => id)]);
-  const bordered = [...groups].filter(([, ids]) => ids.length > 1);
+    if (group !== "") groups.set(group, [...(groups.get(group) ?? []), ...itemsOf(row)]);
+  const bordered = [...groups].filter(
+    ([, items]) => items.flatMap(({ units }) => units).length > 1,
+  );
   if (bordered.length === 0) return [];
   return [
     "",
     "markings:",
     ...bordered.map(
-      ([group, ids]) =>
-        `  - border: { around: [${ids.join(", ")}], gap: ${millimetres(BORDER_GAP)}, legend: ${quoted(group)} }`,
+      ([group, items]) =>
+        `  - border: { around: [${items.map(({ id }) => id).join(", ")}], gap: ${millimetres(BORDER_GAP)}, legend: ${quoted(group)} }`,
     ),
   ];
 };

@@ -7,8 +7,12 @@ const nameFrom = (text: string): string =>
     .replace(/\p{M}/gu, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^[-0-9]+|-+$/g, "")
-    .slice(0, LONGEST);
+    .replace(/^-+|-+$/g, "")
+    .slice(0, LONGEST)
+    .replace(/-+$/, "");
+
+/** A name begins with a letter: "2 A" is no name, and what is left of it would be none to know it by. */
+const startsWell = (name: string): string => (/^[a-z]/.test(name) ? name : "");
 
 const LONGEST = 24;
 
@@ -16,7 +20,7 @@ const LONGEST = 24;
 export const namer = (): ((legend: string | null, part: string) => string) => {
   const used = new Map<string, number>();
   return (legend, part) => {
-    const base = nameFrom(legend ?? "") || nameFrom(part) || "item";
+    const base = startsWell(nameFrom(legend ?? "")) || startsWell(nameFrom(part)) || "item";
     let count = (used.get(base) ?? 0) + 1;
     let name = count === 1 ? base : `${base}-${count}`;
     while (count > 1 && used.has(name)) {

@@ -17,6 +17,8 @@ import type { HandKind } from "../standards/separation.ts";
 
 export interface Unit {
   readonly id: string;
+  /** What a row of its kind is called, should it stand in one. */
+  readonly rowId: string;
   readonly line: ListLine;
   readonly part: Part;
   readonly fitted: readonly Hardware[];
@@ -36,7 +38,7 @@ export const unitReach = (unit: Unit): Extent =>
   unit.words === null ? unit.solid : joinedExtent(unit.solid, unit.words);
 
 export const unitOf = (
-  named: Pick<Unit, "id" | "line" | "part" | "legend">,
+  named: Pick<Unit, "id" | "rowId" | "line" | "part" | "legend">,
   options: { readonly catalogue: Catalogue; readonly style: TextStyle },
 ): Unit => {
   const { part, legend, line } = named;

@@ -156,7 +156,7 @@ export const WINDOW_NOWHERE: CodeEntry = {
 export const SCALE_TOO_FINE: CodeEntry = {
   code: "layout/scale-too-fine",
   severity: "fault",
-  title: "more marks than a circle has degrees",
+  title: "more marks than a circle has degrees, or more figures than a clock has seconds",
   why: "A scale counts from `from` to `to` in steps of `major` and `minor`. A step that is too small, or none at all, is most often a slip of the pen.",
   example: "scale: { from: 0, to: 10, major: 0.001 }",
 };

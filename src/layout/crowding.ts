@@ -1,7 +1,7 @@
 // How crowded a panel is: pairs of things whose boxes lie on each other. A slip in a pitch gives a dozen of them; thousands
 // are a text that no floor above should have to look at pair by pair.
 
-import { type CodeEntry, type Finding, finding, type Span } from "../diagnostics/finding.ts";
+import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { type Extent, extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { TOO_CROWDED } from "./codes.ts";
@@ -17,22 +17,26 @@ interface Thing {
 }
 
 /** One fault where there are more pairs than any slip gives; null where the panel can be judged. */
-export const crowdingFinding = (on: {
-  readonly components: readonly PlacedComponent[];
-  readonly cutOuts: readonly CutOut[];
-  readonly markings: readonly PlacedMarking[];
-}): Finding | null => {
-  const groups = [...byLayer(on.cutOuts), bodiesOf(on.components), ...byKind(on.markings)];
+export const crowdedComponents = (
+  components: readonly PlacedComponent[],
+  cutOuts: readonly CutOut[],
+): Finding | null => firstCrowd([...byLayer(cutOuts), bodiesOf(components)]);
+
+/** The same for what is read on the face. */
+export const crowdedMarkings = (markings: readonly PlacedMarking[]): Finding | null =>
+  firstCrowd(byKind(markings));
+
+const firstCrowd = (groups: readonly (readonly Thing[])[]): Finding | null => {
   for (const things of groups) {
     const pairs = overlappingPairs(things);
     const [first] = pairs;
-    if (first !== undefined && pairs.length > MOST_PAIRS) return crowded(first, TOO_CROWDED);
+    if (first !== undefined && pairs.length > MOST_PAIRS) return crowded(first);
   }
   return null;
 };
 
-const crowded = ([a, b]: readonly [Thing, Thing], code: CodeEntry): Finding =>
-  finding(code, {
+const crowded = ([a, b]: readonly [Thing, Thing]): Finding =>
+  finding(TOO_CROWDED, {
     message: `More than ${MOST_PAIRS} pairs of things lie on each other, ${a.owner} and ${b.owner} first: the panel is judged once they are apart.`,
     span: b.span,
     subjects: [a.owner, b.owner],

@@ -15,7 +15,7 @@ import type { PlaceFrame } from "./axis-place.ts";
 import { partBodies } from "./bodies.ts";
 import { NO_SHEET, TOO_MANY, UNKNOWN_MOUNT } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
-import { crowdingFinding } from "./crowding.ts";
+import { crowdedComponents, crowdedMarkings } from "./crowding.ts";
 import { componentCutOuts } from "./cut-outs.ts";
 import { fixingFindings } from "./fixing-findings.ts";
 import { placeFixings } from "./fixings.ts";
@@ -119,12 +119,15 @@ const layOut = (base: Base): LaidOut => {
   });
   const windows = windowsOf(design.markings, layers, finder.placeOf);
   const holes = [...mountHolesOf(base), ...windows.cutOuts, ...componentHoles(components, base)];
-  const markings = layoutMarkings({ ...base, components, holes, finder });
-  const crowding = crowdingFinding({ components, cutOuts: holes, markings: markings.markings });
-  if (crowding !== null) {
+  const stopped = (crowding: Finding): LaidOut => {
     const findings = [...read.findings, ...placed.findings, ...finder.findings, crowding];
     return { layout: null, findings, heldBack: new Map() };
-  }
+  };
+  const crowdedParts = crowdedComponents(components, holes);
+  if (crowdedParts !== null) return stopped(crowdedParts);
+  const markings = layoutMarkings({ ...base, components, holes, finder });
+  const crowdedWords = crowdedMarkings(markings.markings);
+  if (crowdedWords !== null) return stopped(crowdedWords);
   const fixings = fixingsOf(base, finder, { holes, components, markings: markings.markings });
   const cutOuts = [...holes, ...fixingCutOuts(fixings.fixings, layers)];
   const { findings, others } = countedFollowers(

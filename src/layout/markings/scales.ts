@@ -29,8 +29,9 @@ const UNIT_DROP = 0.62;
 const USUAL_NEEDLE = 12;
 /** Travel where the part does not say: most single-turn potentiometers. Common practice. */
 const USUAL_TRAVEL = 300;
-/** More marks than degrees are a slip of the pen. */
+/** More marks than degrees are a slip of the pen, and so are more figures than seconds on a clock. */
 const MOST_MARKS = 360;
+const MOST_FIGURES = 60;
 
 interface Marks extends MarkCircle {
   /** Clock angles on the panel. */
@@ -164,13 +165,14 @@ const dialUnit = (
   });
 };
 
-/** Values of the marks; null where there would be more than a circle has degrees. */
+/** Values of the marks; null where there would be too many of them. */
 const markValues = (
   scale: Pick<ScaleDesign, "from" | "to" | "major" | "minor">,
 ): { readonly majors: readonly number[]; readonly minors: readonly number[] } | null => {
   const span = Math.abs(scale.to - scale.from);
   const finest = Math.min(scale.major, scale.minor ?? scale.major);
   if (!(span > 0 && finest > 0) || span / finest > MOST_MARKS) return null;
+  if (span / scale.major > MOST_FIGURES) return null;
   const majors = valuesBetween(scale, scale.major);
   const minors = scale.minor === null ? [] : valuesBetween(scale, scale.minor);
   return { majors, minors: minors.filter((value) => !majors.includes(value)) };
@@ -191,14 +193,22 @@ const STEP_NOISE = 1e-9;
 
 const rounded = (value: number): number => Math.round(value * 1e9) / 1e9;
 
-const tooFine = (component: PlacedComponent, scale: ScaleDesign | DialDesign): Finding =>
-  finding(SCALE_TOO_FINE, {
-    message: `${component.id}: from ${decimal(scale.from, 6)} to ${decimal(scale.to, 6)} in steps of ${decimal(Math.min(scale.major, scale.minor ?? scale.major), 6)} would give more marks than the ${MOST_MARKS} degrees of a circle.`,
+const FIGURES = { most: MOST_FIGURES, what: "figures", name: "seconds of a clock" };
+const MARKS = { most: MOST_MARKS, what: "marks", name: "degrees of a circle" };
+
+const tooFine = (component: PlacedComponent, scale: ScaleDesign | DialDesign): Finding => {
+  const span = Math.abs(scale.to - scale.from);
+  const areFigures = span / scale.major > MOST_FIGURES;
+  const step = areFigures ? scale.major : Math.min(scale.major, scale.minor ?? scale.major);
+  const { most, what, name } = areFigures ? FIGURES : MARKS;
+  return finding(SCALE_TOO_FINE, {
+    message: `${component.id}: from ${decimal(scale.from, 6)} to ${decimal(scale.to, 6)} in steps of ${decimal(step, 6)} would give more than ${most} ${what}.`,
     span: scale.written.span,
     subjects: [component.id],
-    limit: { value: MOST_MARKS, unit: "count" },
-    source: { kind: "geometry", name: "degrees of a circle" },
+    limit: { value: most, unit: "count" },
+    source: { kind: "geometry", name },
   });
+};
 
 interface Drawing {
   readonly scene: LegendScene;
