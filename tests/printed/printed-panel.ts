@@ -6,7 +6,7 @@ import { recipeFaults } from "../../src/geometry/solid/recipe-faults.ts";
 import type { LayeredSolid, Solid, SolidLayer } from "../../src/geometry/solid/solid.ts";
 import type { PrintedPart, PrintedParts } from "../../src/parts/printed/printed-part.ts";
 import { printedPartsOf } from "../../src/parts/printed/printed-parts.ts";
-import { laidPanel } from "./fitted-panel.ts";
+import { laidPanel } from "./laid-panel.ts";
 
 export const PRINTER =
   "machines:\n  p: { type: printer, bed: [220, 220, 250], line: 0.45 mm, layer: 0.2 mm, holes: [{ to: 6 mm, add: 0.3 mm }, { to: 15 mm, add: 0.25 mm }] }\n";

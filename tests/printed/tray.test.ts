@@ -12,7 +12,7 @@ import { layoutPanel } from "../../src/layout/layout-panel.ts";
 import { blankingDesign, printedBlanking } from "../../src/parts/printed/blanking-panel.ts";
 import type { PrintedPart } from "../../src/parts/printed/printed-part.ts";
 import { sheetPartsOf } from "../../src/parts/sheet-parts.ts";
-import { laidPanel } from "./fitted-panel.ts";
+import { laidPanel } from "./laid-panel.ts";
 import {
   isMaterial,
   layerAt,

@@ -2,10 +2,10 @@
 
 import { difference, intersection, union } from "../../geometry/boolean.ts";
 import { containsContour } from "../../geometry/containment.ts";
-import type { Region } from "../../geometry/contour.ts";
-import { boundariesTouch } from "../../geometry/distance.ts";
+import type { Contour, Region } from "../../geometry/contour.ts";
+import { boundariesTouch, contourDistance } from "../../geometry/distance.ts";
 import { extentGap } from "../../geometry/extent.ts";
-import { contourExtent } from "../../geometry/measure.ts";
+import { contourArea, contourExtent, reversedContour } from "../../geometry/measure.ts";
 import { regionFaults } from "../../geometry/simple.ts";
 import { type Clearance, type SolidLayer, solidLayer } from "../../geometry/solid/solid.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
@@ -38,6 +38,48 @@ export const subtracted = (
 
 const standsInHole = (region: Region, other: Region): boolean =>
   other.holes.some((hole) => containsContour(hole, region.outline));
+
+/**
+ * The areas without the openings. One that stands free inside its area becomes a hole of it as it is: the outline passes
+ * untouched, so that it is the same in every layer, and nothing is worked out.
+ */
+export const openedBy = (
+  areas: readonly Region[],
+  openings: readonly Contour[],
+): readonly Region[] => areas.flatMap((area) => areaOpenedBy(area, openings));
+
+const areaOpenedBy = (area: Region, openings: readonly Contour[]): readonly Region[] => {
+  const near = openings.filter((one) => !isFar(area.outline, one));
+  const free = near.filter(
+    (one) =>
+      standsWithin(area, one) &&
+      near.every((other) => other === one || isFar(one, other) || areApart(one, other)),
+  );
+  const others = near.filter((one) => !free.includes(one));
+  const left = others.length === 0 ? [area] : difference([area], others);
+  return left.map(({ outline, holes }) => {
+    const own = left.length === 1 ? free : free.filter((one) => containsContour(outline, one));
+    return { outline, holes: [...holes, ...own.map(clockwise)] };
+  });
+};
+
+const isFar = (a: Contour, b: Contour): boolean =>
+  extentGap(contourExtent(a), contourExtent(b)) > samePlace;
+
+/** Nothing in common, not even a touch; neither stands in the other. */
+const areApart = (a: Contour, b: Contour): boolean =>
+  !boundariesTouch(a, b) && !contourDistance(a, b).overlaps;
+
+const standsWithin = ({ outline, holes }: Region, one: Contour): boolean =>
+  containsContour(outline, one) &&
+  !boundariesTouch(outline, one) &&
+  holes.every((hole) => isFar(hole, one) || areApart(counterClockwise(hole), one));
+
+const clockwise = (contour: Contour): Contour =>
+  contour.kind === "loop" && contourArea(contour) > 0 ? reversedContour(contour) : contour;
+
+const counterClockwise = (contour: Contour): Contour =>
+  contour.kind === "loop" && contourArea(contour) < 0 ? reversedContour(contour) : contour;
 
 /**
  * The same areas without necks and slits that come within a hair of closing. A printer's nozzle is many times as wide, so

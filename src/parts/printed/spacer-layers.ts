@@ -12,12 +12,12 @@ import { plainRegion } from "./grown-regions.ts";
 import type { LitArea } from "./lit-areas.ts";
 import { tidy, wholeSteps } from "./opaque-wall.ts";
 import { bedRelief, clearancesOf } from "./print-allowance.ts";
-import { layerOf, subtracted } from "./region-sums.ts";
+import { layerOf, openedBy, subtracted } from "./region-sums.ts";
 import type { SpacerPlan } from "./spacer-plan.ts";
 
 /** The black body. With a white body in it, its floor beside the channels is that body's. */
 export const spacerSolid = (plan: SpacerPlan, isLined: boolean): LayeredSolid => {
-  const floor = difference([plainRegion(plan.outline)], roomContours(plan));
+  const floor = openedBy([plainRegion(plan.outline)], roomContours(plan));
   const walls = subtracted(
     floor,
     plan.areas.map(({ region }) => region),
@@ -27,7 +27,7 @@ export const spacerSolid = (plan: SpacerPlan, isLined: boolean): LayeredSolid =>
   const layers = steps.slice(1).map((to, index): SolidLayer => {
     const from = steps[index]!;
     const base = baseOf({ floor, walls, seated }, from, { plan, isLined });
-    const regions = difference(base, [...bossHoles(plan, from, to), ...lightHoles(plan, from)]);
+    const regions = openedBy(base, [...bossHoles(plan, from, to), ...lightHoles(plan, from)]);
     return layerOf(from, to, { regions, loops: isLined ? "exact" : "clear" });
   });
   return layered(layers);
@@ -124,7 +124,7 @@ const linedLayers = (
     readonly front: number;
   },
 ): readonly SolidLayer[] => {
-  const onFloor = difference(
+  const onFloor = openedBy(
     regions,
     lanes.map(({ box }) => rectangle(box)),
   );

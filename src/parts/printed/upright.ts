@@ -1,12 +1,12 @@
 // Things that stand on a plate, or are cut out of what stands there, each from height to height; and the plate with all of
 // them as layers.
 
-import { difference, unionRegions } from "../../geometry/boolean.ts";
+import { unionRegions } from "../../geometry/boolean.ts";
 import type { Contour, Region } from "../../geometry/contour.ts";
 import { type LayeredSolid, layered } from "../../geometry/solid/solid.ts";
 import { plainRegion } from "./grown-regions.ts";
 import { tidy } from "./opaque-wall.ts";
-import { layerOf } from "./region-sums.ts";
+import { layerOf, openedBy } from "./region-sums.ts";
 
 export interface Upright {
   readonly does: "stand" | "cut";
@@ -15,7 +15,7 @@ export interface Upright {
   readonly to: number;
 }
 
-/** `plate` from `rear` to `top`; whatever is cut is cut from plate and standing things alike. */
+/** `plate` from `rear` to `top`, where all that stands begins; whatever is cut is cut from plate and standing things alike. */
 export const platedSolid = (
   plate: { readonly regions: readonly Region[]; readonly rear: number; readonly top: number },
   uprights: readonly Upright[],
@@ -26,12 +26,13 @@ export const platedSolid = (
     const from = steps[index]!;
     const here = uprights.filter((one) => tidy(one.from) <= from && tidy(one.to) >= to);
     const standing = here.filter(({ does }) => does === "stand");
-    const base = unionRegions([
-      ...(to <= tidy(plate.top) ? plate.regions : []),
-      ...standing.map(({ contour }) => plainRegion(contour)),
-    ]);
+    // Nothing stands lower than the plate's top: the plate itself needs no sum.
+    const base =
+      to <= tidy(plate.top)
+        ? plate.regions
+        : unionRegions(standing.map(({ contour }) => plainRegion(contour)));
     const cut = here.filter(({ does }) => does === "cut").map(({ contour }) => contour);
-    const regions = difference(base, cut);
+    const regions = openedBy(base, cut);
     return regions.length === 0 ? [] : [layerOf(from, to, { regions, loops: "clear" })];
   });
   return layered(layers);
