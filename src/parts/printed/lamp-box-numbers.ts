@@ -9,13 +9,15 @@ import {
   extentsOverlap,
   extentWidth,
   grownExtent,
+  joinedExtent,
 } from "../../geometry/extent.ts";
-import { type Mm, mm } from "../../geometry/quantity.ts";
+import { contourExtent } from "../../geometry/measure.ts";
+import { mm } from "../../geometry/quantity.ts";
 import { mirroredRegion, placedRegion, placement } from "../../geometry/transform.ts";
 import type { Face } from "../../lettering/face.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
-import { type SetText, setText } from "../../lettering/set-text.ts";
 import type { LampBoxSizes, LampCell } from "./lamp-box-sizes.ts";
+import { reliefFace, reliefText } from "./relief-text.ts";
 
 export interface LidNumber {
   readonly window: string;
@@ -40,25 +42,20 @@ export const lampBoxNumbers = (sizes: LampBoxSizes, lettering: Lettering): reado
   });
 };
 
-/** An even face without islands that would break off: any outline face prints; the boldest there is reads best. */
-export const reliefFace = ({ faces }: Lettering): Face | null => {
-  const outlines = [...faces.values()].filter(({ kind }) => kind === "outline");
-  return outlines.find(({ id }) => id.includes("bold")) ?? outlines[0] ?? null;
-};
-
 const numberRegions = (cell: LampCell, rim: number, face: Face): readonly Region[] | null => {
   for (const height of HEIGHTS) {
-    const set = setText(face, String(cell.number), { capHeight: mm(height), align: "middle" });
-    const centre = freePlace(cell, set, rim);
-    if (centre !== null) return placedNumber(set, centre);
+    const regions = reliefText(face, String(cell.number), mm(height));
+    const box = regions.map(({ outline }) => contourExtent(outline)).reduce(joinedExtent);
+    const centre = freePlace(cell, box, rim);
+    if (centre !== null) return placedNumber(regions, extentCentre(box), centre);
   }
   return null;
 };
 
 /** In the middle, else midway between the middle and the cell's sides. */
-const freePlace = (cell: LampCell, set: SetText, rim: number): Point | null => {
+const freePlace = (cell: LampCell, number: Extent, rim: number): Point | null => {
   const middle = extentCentre(cell.inside);
-  const half = { x: extentWidth(set.box) / 2, y: extentHeight(set.box) / 2 };
+  const half = { x: extentWidth(number) / 2, y: extentHeight(number) / 2 };
   const [width, height] = [extentWidth(cell.inside), extentHeight(cell.inside)];
   const places = [
     middle,
@@ -82,9 +79,7 @@ const boxAt = (at: Point, half: { readonly x: number; readonly y: number }): Ext
   maxY: mm(at.y + half.y),
 });
 
-const placedNumber = (set: SetText, centre: Point): readonly Region[] => {
-  const own = extentCentre(set.box);
+const placedNumber = (regions: readonly Region[], own: Point, centre: Point): readonly Region[] => {
   const at = placement(centre.x - own.x, centre.y - own.y);
-  const axis: Mm = centre.x;
-  return set.fills.map((region) => mirroredRegion(placedRegion(region, at), axis));
+  return regions.map((region) => mirroredRegion(placedRegion(region, at), centre.x));
 };

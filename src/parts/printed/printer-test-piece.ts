@@ -16,11 +16,9 @@ import { rectangle, roundedRectangle } from "../../geometry/shapes.ts";
 import { type LayeredSolid, layered, prism, solidRegion } from "../../geometry/solid/solid.ts";
 import { placedRegion, placement } from "../../geometry/transform.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
-import { setText } from "../../lettering/set-text.ts";
 import { HEAT_SET_BOSS, HEAT_SET_PILOTS } from "../../standards/heat-set.ts";
 import { bareFacts, solidBox } from "./bare-facts.ts";
 import { plainRegion } from "./grown-regions.ts";
-import { reliefFace } from "./lamp-box-numbers.ts";
 import type { PrintedPart } from "./printed-part.ts";
 import {
   TEST_CLEARANCES,
@@ -33,6 +31,7 @@ import {
   testLabel,
 } from "./printer-test-piece-features.ts";
 import { layerOf } from "./region-sums.ts";
+import { reliefFace, reliefText } from "./relief-text.ts";
 import { singlePart } from "./single-part.ts";
 
 /** The plate, and the key that tries its slots. */
@@ -180,8 +179,9 @@ const labels = (lettering: Lettering): readonly Region[] => {
       (at, index) => [testLabel(TEST_PILOTS[index]!), point(at.x + 12, at.y - 1.5)] as const,
     ),
   ];
-  return words.flatMap(([text, at]) => {
-    const set = setText(face, text, { capHeight: mm(LABEL_HEIGHT), align: "middle" });
-    return set.fills.map((region) => placedRegion(region, placement(at.x, at.y)));
-  });
+  return words.flatMap(([text, at]) =>
+    reliefText(face, text, mm(LABEL_HEIGHT)).map((region) =>
+      placedRegion(region, placement(at.x, at.y)),
+    ),
+  );
 };
