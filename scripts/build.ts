@@ -15,6 +15,7 @@ import { dirname, join } from "node:path";
 import { build, type InlineConfig } from "vite";
 import { buildLibrary } from "./build-library.ts";
 import { exampleFiles } from "./example-files.ts";
+import { noticesText } from "./notices.ts";
 
 const root = dirname(import.meta.dirname);
 const dist = join(root, "dist");
@@ -40,6 +41,7 @@ const nodeBundle = (entry: string, folder: string, bundled: boolean): InlineConf
 function libraryData(): void {
   mkdirSync(dist, { recursive: true });
   buildLibrary(join(dist, "library.json"));
+  writeFileSync(join(dist, "NOTICES.txt"), noticesText(root));
   // The solid kernel's wasm, beside the library: the bundle carries its code.
   copyFileSync(join(root, "node_modules/manifold-3d/manifold.wasm"), join(dist, "manifold.wasm"));
 }
