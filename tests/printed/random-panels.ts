@@ -44,7 +44,7 @@ export interface RandomPanel {
   readonly stock: string;
 }
 
-export function randomPanel(seed: number): RandomPanel {
+function randomPanel(seed: number): RandomPanel {
   const random = seeded(seed);
   const pick = <Item>(items: readonly Item[]): Item => items[Math.floor(random() * items.length)]!;
   const isRack = random() < 0.15;

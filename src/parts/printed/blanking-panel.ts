@@ -5,7 +5,6 @@ import type { Mount } from "../../catalogue/mount.ts";
 import type { BlankingUse } from "../../design/console-design.ts";
 import type { PanelDesign } from "../../design/panel-design.ts";
 import type { Size } from "../../design/written.ts";
-import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { difference } from "../../geometry/boolean.ts";
 import { type Contour, circle } from "../../geometry/contour.ts";
 import { insetRegions } from "../../geometry/inset.ts";
@@ -14,12 +13,12 @@ import { mm } from "../../geometry/quantity.ts";
 import { layered } from "../../geometry/solid/solid.ts";
 import type { CutOut, PanelLayout } from "../../layout/panel-layout.ts";
 import { bareFacts, wallFact } from "./bare-facts.ts";
-import { NO_PRINTED_STOCK } from "./codes.ts";
 import { plainRegion } from "./grown-regions.ts";
 import { type OpaqueWall, opaqueWall, tidy, wholeSteps } from "./opaque-wall.ts";
 import { allowedHole } from "./print-allowance.ts";
 import { type PrintedContext, printerFor, printStock } from "./printed-context.ts";
 import type { PrintedParts } from "./printed-part.ts";
+import { noPrintedStock } from "./printed-stock.ts";
 import { layerOf } from "./region-sums.ts";
 import { bedFindings, singlePart } from "./single-part.ts";
 import { spacerOutline } from "./spacer-outline.ts";
@@ -85,7 +84,8 @@ const FRAME = 6;
 export const printedBlanking = (layout: PanelLayout, context: PrintedContext): PrintedParts => {
   const stock = printStock(layout, context);
   const [sheet] = layout.layers;
-  if (stock === null || sheet === undefined) return { parts: [], findings: [noStock(layout)] };
+  if (stock === null || sheet === undefined)
+    return { parts: [], findings: [noPrintedStock(layout.name, layout.design.written.span)] };
   const printer = printerFor("blanking", context);
   const wall = opaqueWall(stock, printer);
   const thickness = tidy(wholeSteps(PLATE, wall.layer) * wall.layer);
@@ -147,9 +147,3 @@ const printedHole = (
   contour.kind === "circle"
     ? circle(contour.centre, allowedHole(2 * contour.radius, purpose, printer).modelled / 2)
     : contour;
-
-const noStock = (layout: PanelLayout): Finding =>
-  finding(NO_PRINTED_STOCK, {
-    message: `${layout.name} can't be printed: neither workshop nor catalogue has printed stock.`,
-    span: layout.design.written.span,
-  });

@@ -31,7 +31,7 @@ export const mergedRegion = ({ outline, holes }: Region): Region => ({
 });
 
 /** Edges that stand alone stay exactly as they are. */
-export const mergedContour = (contour: Contour): Contour => {
+const mergedContour = (contour: Contour): Contour => {
   if (contour.kind === "circle") return contour;
   const edges = edgesOf(contour);
   if (edges.every((edge) => lengthOf(edge) > CRUMB)) return contour;

@@ -85,7 +85,7 @@ const counterClockwise = (contour: Contour): Contour =>
  * The same areas without necks and slits that come within a hair of closing. A printer's nozzle is many times as wide, so
  * that nothing printed changes; a mesher would find two edges in one place.
  */
-export const soundRegions = (regions: readonly Region[]): readonly Region[] => {
+const soundRegions = (regions: readonly Region[]): readonly Region[] => {
   const sound = regions.flatMap((region) => soundRegion(region));
   const doTouch = sound.some((one, index) =>
     sound.slice(index + 1).some((other) => touch(one, other) || touch(other, one)),

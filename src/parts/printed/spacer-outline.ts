@@ -11,7 +11,7 @@ import { openedRegions, plainRegion } from "./grown-regions.ts";
 import { USUAL_CLEARANCES } from "./print-allowance.ts";
 
 /** Free space to rail, neighbour and fastener: a loose fit, a side. */
-export const SURROUND = USUAL_CLEARANCES.loose;
+const SURROUND = USUAL_CLEARANCES.loose;
 
 /** Tongues of the outline narrower than this would break off: common practice for printed walls. */
 const LEAST_TONGUE = 6;

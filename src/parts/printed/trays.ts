@@ -43,6 +43,7 @@ import {
 } from "./printed-context.ts";
 import type { BoardFact } from "./printed-facts.ts";
 import type { PrintedPart, PrintedParts } from "./printed-part.ts";
+import { noPrintedStock } from "./printed-stock.ts";
 import { subtracted } from "./region-sums.ts";
 import { bedFindings, singlePart } from "./single-part.ts";
 import { spacerOutline } from "./spacer-outline.ts";
@@ -51,8 +52,12 @@ import { platedSolid, type Upright } from "./upright.ts";
 export const traysOf: PrintedMaker = (layout, context): PrintedParts => {
   const stock = printStock(layout, context);
   const made = layout.layers.flatMap((layer) =>
-    layer.design.kind === "tray" && stock !== null
-      ? [trayOf({ layout, layer, design: layer.design, stock, context })]
+    layer.design.kind === "tray"
+      ? [
+          stock === null
+            ? { parts: [], findings: [noPrintedStock(layer.id, layer.design.written.span)] }
+            : trayOf({ layout, layer, design: layer.design, stock, context }),
+        ]
       : [],
   );
   return {

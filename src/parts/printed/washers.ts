@@ -25,6 +25,7 @@ import {
   printStock,
 } from "./printed-context.ts";
 import type { PrintedPart, PrintedParts } from "./printed-part.ts";
+import { noPrintedStock } from "./printed-stock.ts";
 import { layerOf } from "./region-sums.ts";
 import { singlePart } from "./single-part.ts";
 
@@ -33,7 +34,12 @@ export const washersOf: PrintedMaker = (layout, context): PrintedParts => {
   const findings: Finding[] = [];
   const stock = printStock(layout, context);
   for (const component of layout.components) {
-    if (!component.common.lightTight || stock === null) continue;
+    if (!component.common.lightTight) continue;
+    if (stock === null) {
+      const span = spanOf(component.written, "washer");
+      findings.push(noPrintedStock(`the washer of ${component.id}`, span));
+      continue;
+    }
     const seat = washerSeat(component, layout, context);
     const washer = seat === null ? null : washerOf({ component, layout, context, stock }, seat);
     if (washer === null) findings.push(noWasher(component));
