@@ -79,6 +79,10 @@ export const VALUE_CODES = {
     why: "Names are small letters, figures and hyphens, and begin with a letter: `fire-pump-2`. They become file names and wire labels, on every system.",
     example: "name: Fire Pump #2",
   }),
+  notARevision: value("not-a-revision", "This is not a revision", {
+    why: "Letters a to z, figures, points, hyphens, underlines and spaces, a letter or figure first. It is cut into the waste and stands in every file, and old formats know no other characters.",
+    example: "revision: A, second try",
+  }),
   notAColour: value("not-a-colour", "This is not a colour", {
     why: 'Colours for the cutter\'s software are written "#ff0000", in quotation marks, because a bare # begins a comment.',
     example: 'process-colours: { engrave: "red" }',

@@ -26,7 +26,7 @@ import { count } from "./number-fields.ts";
 import type { ComponentEntry, PanelDesign, SpareDesign } from "./panel-design.ts";
 import { ANGLED_BOX } from "./printed-fields.ts";
 import { size } from "./size-fields.ts";
-import { date, longText, name, text } from "./text-fields.ts";
+import { date, longText, name, revisionMark, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
 import { FONT, LEGEND_GAP, legendHeight, REVISION, VIEWING_DISTANCE } from "./usual-values.ts";
 import { spanOf, type Written } from "./written.ts";
@@ -52,7 +52,7 @@ const PANEL_KEYS = {
   title: dispensable(
     optional(text("a title"), "What people call it; its name where it is not said"),
   ),
-  revision: usual(text("a revision", 12), {
+  revision: usual(revisionMark("a revision"), {
     value: REVISION,
     about: "Changes whenever a part changes",
   }),

@@ -5,7 +5,7 @@ import { inWords, nearestNames } from "../diagnostics/nearest.ts";
 import { printable } from "../diagnostics/printable.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
-import { type Field, mapped, type Reading, read, unread } from "./field.ts";
+import { type Field, mapped, type Reading, read, refined, unread } from "./field.ts";
 import { quoted } from "./quoted.ts";
 import { scalarField } from "./scalar-field.ts";
 import { quotedFrom, replacement, type Source, shortened, spanIn } from "./source.ts";
@@ -19,6 +19,22 @@ export const text = (what: string, most = 200): Field<string> =>
     schema: { type: ["string", "number", "boolean"], description: what },
     parse: (node, source) => wholeText(node, source, { most, lines: false }),
   });
+
+/** What tells two issues of a panel apart, in characters that every file format can repeat. */
+export const revisionMark = (what: string): Field<string> =>
+  refined(text(what, 12), (value, node) =>
+    REVISION.test(value)
+      ? read(value, node)
+      : unread(
+          node,
+          finding(VALUE_CODES.notARevision, {
+            message: `${about(node)}${shortened(value)} is not ${what}; write letters a to z, figures, points and hyphens, like B or 2026-10-02`,
+            span: node.span,
+          }),
+        ),
+  );
+
+const REVISION = /^[A-Za-z0-9](?:[A-Za-z0-9._ -]*[A-Za-z0-9._-])?$/;
 
 /** Text that may run over several lines. */
 export const longText = (what: string): Field<string> =>
