@@ -16,6 +16,7 @@ import type { PanelLayout } from "./layout/panel-layout.ts";
 import type { Lettering } from "./lettering/lettering.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
+import { fittedThingsOf } from "./parts/printed/fitted-things.ts";
 import type { PrintedPart } from "./parts/printed/printed-part.ts";
 import { printedPartsOf } from "./parts/printed/printed-parts.ts";
 import type { SheetPart } from "./parts/sheet-part.ts";
@@ -92,6 +93,11 @@ export const packOfProject = (
       layout,
       sheetParts: panel.sheetParts,
       printedParts: panel.printedParts,
+      fitted: fittedThingsOf(layout, {
+        workshop,
+        catalogue: project.catalogue,
+        lettering: project.lettering,
+      }),
       findings: panel.findings,
       catalogue: project.catalogue,
       lettering: project.lettering,

@@ -23,7 +23,12 @@ export const orderOfWork = (panel: PanelForPack, files: readonly PackFile[]): re
     ...(hasFolder("card")
       ? ["Cut the files of card/ from cardboard and drop the real parts in."]
       : []),
-    ...panel.sheetParts.flatMap(partSteps),
+    ...[...panel.sheetParts, ...panel.fitted.sheets].flatMap(partSteps),
+    ...(hasFolder("film")
+      ? [
+          "Print the files of film/ on clear film at actual size (100 %), and cut along their lines.",
+        ]
+      : []),
     ...(panel.layout.fixings.length === 0
       ? []
       : [

@@ -8,6 +8,7 @@ export type PackFileKind =
   | "print-stl"
   | "print-step"
   | "picture-png"
+  | "label-film"
   | "template-pdf"
   | "drawing-svg"
   | "drawing-pdf"

@@ -11,6 +11,7 @@ import { colourKey } from "./colour-key.ts";
 import { cutFilesTogether } from "./cut-files.ts";
 import { drawingFiles } from "./drawing-files.ts";
 import { findingsPaper } from "./findings-paper.ts";
+import { fittedFiles } from "./fitted-files.ts";
 import { handOperationsPaper } from "./hand-operations.ts";
 import { inspectionPapers } from "./inspection-papers.ts";
 import { manifestFile, manifestOf } from "./manifest.ts";
@@ -27,8 +28,14 @@ export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPac
   const cut = cutFilesIn("cut", panel, panel.sheetParts);
   const card = cutFilesIn("card", panel, options.card ? cardParts(panel) : []);
   const print = printFiles(panel, options);
-  const inspection = [...cut.inspection, ...card.inspection, ...print.inspection];
-  const cutFiles = [...cut.files, ...card.files];
+  const fitted = fittedFiles(panel);
+  const inspection = [
+    ...cut.inspection,
+    ...card.inspection,
+    ...fitted.inspection,
+    ...print.inspection,
+  ];
+  const cutFiles = [...cut.files, ...card.files, ...fitted.files];
   const files = [
     ...cutFiles,
     ...(cutFiles.length === 0 ? [] : [colourKey(panel.colours)]),
@@ -37,7 +44,11 @@ export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPac
     ...(options.only === "fascia" ? [] : papers(panel)),
   ];
   const withReadme = options.only === "fascia" ? files : [packReadme(panel, files), ...files];
-  const manifest = manifestOf(panel.design, withReadme, panel.sheetParts.map(partHash));
+  const manifest = manifestOf(
+    panel.design,
+    withReadme,
+    [...panel.sheetParts, ...panel.fitted.sheets].map(partHash),
+  );
   return {
     files: [...withReadme, manifestFile(manifest)],
     inspection,
@@ -45,6 +56,7 @@ export const packOfPanel = (panel: PanelForPack, options: PackOptions): PanelPac
       ...refusedColours(panel),
       ...cut.findings,
       ...card.findings,
+      ...fitted.findings,
       ...printMismatches(print.inspection, panel),
     ],
   };

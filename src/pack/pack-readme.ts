@@ -69,6 +69,7 @@ const MEANING: Readonly<Record<PackFileKind, string>> = {
   "print-stl": "print file, STL (a STL has no unit: it is mm)",
   "print-step": "solid with true arcs, STEP",
   "picture-png": "picture of a printed part",
+  "label-film": "label film in true size, for clear film",
   "template-pdf": "paper template in true size",
   "drawing-svg": "drawing for the screen",
   "drawing-pdf": "drawing for the printer",

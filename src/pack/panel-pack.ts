@@ -9,6 +9,7 @@ import type { Kernel } from "../geometry/solid/kernel.ts";
 import type { InspectionRow } from "../inspection/row.ts";
 import type { PanelLayout } from "../layout/panel-layout.ts";
 import type { Lettering } from "../lettering/lettering.ts";
+import type { FittedThings } from "../parts/printed/fitted-things.ts";
 import type { PrintedPart } from "../parts/printed/printed-part.ts";
 import type { SheetPart } from "../parts/sheet-part.ts";
 import type { PackFile } from "./pack-file.ts";
@@ -18,6 +19,8 @@ export interface PanelForPack {
   readonly layout: PanelLayout;
   readonly sheetParts: readonly SheetPart[];
   readonly printedParts: readonly PrintedPart[];
+  /** What lies in the printed parts: sheets to cut, films. */
+  readonly fitted: FittedThings;
   readonly findings: readonly Finding[];
   readonly catalogue: Catalogue;
   readonly lettering: Lettering;

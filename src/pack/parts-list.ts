@@ -5,10 +5,11 @@ import type { Catalogue } from "../catalogue/record.ts";
 import type { StockDesign } from "../design/workshop-design.ts";
 import { csvText } from "../export/csv.ts";
 import { markdownTable } from "../export/markdown-table.ts";
-import { extentHeight, extentWidth } from "../geometry/extent.ts";
+import { type Extent, extentHeight, extentWidth } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
 import type { LayerLayout, PlacedComponent } from "../layout/panel-layout.ts";
+import type { SheetPart } from "../parts/sheet-part.ts";
 import type { PackFile } from "./pack-file.ts";
 import type { PanelForPack } from "./panel-pack.ts";
 import { paperFile } from "./paper-file.ts";
@@ -168,16 +169,25 @@ const holdingParts = ({
 const titleOf = (id: string, catalogue: Catalogue): string =>
   catalogue.hardware.get(id)?.title ?? id;
 
-const sheetRows = ({ sheetParts, layout }: PanelForPack): readonly PartsListRow[] => {
+const sheetRows = ({ sheetParts, fitted, layout }: PanelForPack): readonly PartsListRow[] => {
   const outline = contourExtent(layout.outline);
-  const size = `${decimal(extentWidth(outline), 2)} x ${decimal(extentHeight(outline), 2)} mm`;
-  return sheetParts.map(({ id, stock, thickness }) => ({
+  return [
+    ...sheetParts.map((part) => sheetRow(part, outline)),
+    ...fitted.sheets.flatMap((part) =>
+      part.setUps.slice(0, 1).map(({ sheet }) => sheetRow(part, sheet)),
+    ),
+  ];
+};
+
+const sheetRow = ({ id, stock, thickness }: SheetPart, box: Extent): PartsListRow => {
+  const size = `${decimal(extentWidth(box), 2)} x ${decimal(extentHeight(box), 2)} mm`;
+  return {
     section: "sheets",
     count: 1,
     part: stock.id,
     title: `${materialWords(stock)}, ${decimal(thickness, 2)} mm, ${size}`,
     use: id,
-  }));
+  };
 };
 
 /** Bare metal has no colour of its own. */

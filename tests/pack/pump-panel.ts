@@ -66,6 +66,7 @@ export const pumpPanel = async (workshop = WORKSHOP): Promise<PanelForPack> => {
     design,
     layout,
     printedParts: [],
+    fitted: { sheets: [], films: [] },
     sheetParts,
     findings,
     catalogue,
