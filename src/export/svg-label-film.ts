@@ -12,7 +12,7 @@ import { xmlText } from "./xml-text.ts";
 type Alert = LegendDesign["alert"];
 
 /** Warning red, caution yellow, advisory a third colour, green preferred: MIL-STD-411F. The tones are our own. */
-export const FILM_COLOURS: Readonly<Record<Alert, string>> = {
+const FILM_COLOURS: Readonly<Record<Alert, string>> = {
   warning: "#d40000",
   caution: "#ffc400",
   advisory: "#00963f",

@@ -28,7 +28,7 @@ export interface TrimPlan {
 /** Free space round the display's glass behind the lip: a loose fit in print (common practice: 0.3 to 0.5). */
 const DISPLAY_ROOM = 0.4;
 /** What a filter lies on at each side, and the least lip beside the window. */
-export const FILTER_LEDGE = 1.5;
+const FILTER_LEDGE = 1.5;
 /** Wall and fit of the trim inside the opening: five lines of 0.45 mm and a snug fit. */
 export const TRIM_WALL_ROOM = 2.5;
 /** A lip of 1.5 to 2 mm over an edge keeps light in (common practice); it hides the cut edge of the fascia too. */
@@ -39,7 +39,7 @@ export const TRIM_HEIGHT: Mm = mm(1.6);
 export const TRIM_OPENING_CORNER: Mm = mm(1);
 const FLANGE_CORNER = 3;
 /** A thread-forming M2 screw has plastic of its own diameter round it: common practice. */
-export const TRIM_SCREW_ROOM = 6;
+const TRIM_SCREW_ROOM = 6;
 
 export const trimPlan = (part: Part, trim: TrimDesign): TrimPlan => {
   const display = contourExtent(shapeContour(part.openings.passes));

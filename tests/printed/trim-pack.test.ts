@@ -2,6 +2,7 @@
 
 import { expect, test } from "vitest";
 import { PRINTED_CODES } from "../../src/parts/printed/codes.ts";
+import { isTrimPart } from "../../src/parts/printed/trim-facts.ts";
 import { compile, packOfProject } from "../../src/project.ts";
 import { testLibrary } from "../support/test-library.ts";
 
@@ -43,6 +44,8 @@ test("a display and an annunciator give filter, diffusers and film, each measure
   expect(panel!.printedParts.map(({ role }) => role)).toEqual(
     expect.arrayContaining(["spacer", "trim", "lamp-box", "lamp-box-lid"]),
   );
+  const trim = panel!.printedParts.find(isTrimPart)!;
+  expect(trim.trim.seat).toMatchObject({ filter: "smoke-acrylic-2" });
   const pack = packOfProject(project, panel!, { only: "everything", card: false });
   const paths = pack.files.map(({ path }) => path);
   for (const part of ["alarms-depth-filter", "alarms-window-diffusers"])

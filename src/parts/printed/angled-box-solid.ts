@@ -19,7 +19,7 @@ import { layerOf } from "./region-sums.ts";
  * How far the walls go into the face. On a slope, numbers are rounded, and parts that should just touch may miss each
  * other by half a micrometre and print as two. The volume counts this bite twice: 0.02 % of a box.
  */
-export const BITE = 0.02;
+const BITE = 0.02;
 
 export const angledBoxSolid = (plan: AngledBoxPlan, scene: AngledBoxScene): Solid =>
   composed([faceSolid(plan, scene), turnedUnder(plan, scene, standing(plan))]);

@@ -95,7 +95,7 @@ const trimOf = (
 const trimPart = (scene: TrimScene, sizes: TrimSizes, shape: TrimShape): TrimPart => {
   const { layout, component, design, stock, printer } = scene;
   const at = placement(component.at.x, component.at.y, component.turn);
-  const { heights, wall } = sizes;
+  const { wall } = sizes;
   const facts = bareFacts(solidBox(shape.solid), {
     walls: [
       wallFact("box", [component.id], { thickness: tidy(sizes.wallLines * wall.line), wall }),
