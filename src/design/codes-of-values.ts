@@ -81,7 +81,7 @@ export const VALUE_CODES = {
   }),
   notARevision: value("not-a-revision", "This is not a revision", {
     why: "Letters a to z, figures, points, hyphens, underlines and spaces, a letter or figure first. It is cut into the waste and stands in every file, and old formats know no other characters.",
-    example: "revision: A, second try",
+    example: "revision: A, mended",
   }),
   notAColour: value("not-a-colour", "This is not a colour", {
     why: 'Colours for the cutter\'s software are written "#ff0000", in quotation marks, because a bare # begins a comment.',

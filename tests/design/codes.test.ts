@@ -47,7 +47,7 @@ const TEXTS: Readonly<Record<string, string>> = {
   "not-a-place": panelText("components:\n  a: { part: b, at: { x: middle, y: 3 } }"),
   "not-a-date": panelText("dated: 02.10.2026"),
   "not-a-name": panelText("").replace("name: test", 'name: "Fire Pump #2"'),
-  "not-a-revision": panelText("revision: A, second try"),
+  "not-a-revision": panelText("revision: A, mended"),
   "not-a-colour": `${WORKSHOP}process-colours: { engrave: "red" }`,
   "unknown-word": panelText(`${COMPONENT}fitted: latter }`),
   "empty-text": panelText('title: ""'),
