@@ -18,6 +18,7 @@ import {
   unlinkSync,
   writeFileSync,
 } from "node:fs";
+import { dirname } from "node:path";
 
 export type Thing = "nothing" | "file" | "folder" | "link" | "other";
 
@@ -69,12 +70,23 @@ export const realDisk: Disk = {
       closeSync(handle);
     }
   },
-  makeFolder: (path) => {
-    if (!existsSync(path)) mkdirSync(path, { recursive: true });
-  },
+  makeFolder: (path) => makeFolders(path),
   rename: (from, to) => renameSync(from, to),
   removeFile: (path) => unlinkSync(path),
   removeFolder: (path) => rmdirSync(path),
+};
+
+/** One after the other: Node's own recursive mkdir never ends where a file system answers that a new folder is not there. */
+const makeFolders = (path: string): void => {
+  if (existsSync(path)) return;
+  const above = dirname(path);
+  if (above !== path) makeFolders(above);
+  try {
+    mkdirSync(path);
+  } catch (error) {
+    // Another run may have made it in between.
+    if (!existsSync(path)) throw error;
+  }
 };
 
 const thingAt = (path: string): Thing => {
