@@ -35,7 +35,7 @@ export const COMMANDS: readonly CommandEntry[] = [
   },
   {
     name: "testpiece",
-    summary: "measure a laser, and enter what was measured",
+    summary: "measure a laser or a printer, and enter what was measured",
     load: async () => (await import("./commands/testpiece.ts")).testpiece,
   },
   {
