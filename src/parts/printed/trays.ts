@@ -7,7 +7,7 @@ import type { PrinterDesign, StockDesign } from "../../design/workshop-design.ts
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { nearestNames } from "../../diagnostics/nearest.ts";
-import { difference } from "../../geometry/boolean.ts";
+import { difference, intersection } from "../../geometry/boolean.ts";
 import { containsContour } from "../../geometry/containment.ts";
 import { type Contour, point, type Region } from "../../geometry/contour.ts";
 import { contoursOverlap } from "../../geometry/distance.ts";
@@ -251,13 +251,8 @@ const postOf = (boss: Boss, { top, front, outline }: TrayPlan): readonly Upright
   ];
 };
 
-const clipped = ({ outside }: Boss, outline: Contour): readonly Contour[] => {
-  const beyond = subtracted([plainRegion(outside)], [plainRegion(outline)]);
-  return difference(
-    [plainRegion(outside)],
-    beyond.map((region) => region.outline),
-  ).map((region) => region.outline);
-};
+const clipped = ({ outside }: Boss, outline: Contour): readonly Contour[] =>
+  intersection([plainRegion(outside)], [plainRegion(outline)]).map((region) => region.outline);
 
 /** A cable tie's two slots, their length along the cable's side, and how far apart they lie: common practice. */
 const TIE = { slot: 2.5, length: 5, apart: 8, beyondPlug: 4 } as const;
