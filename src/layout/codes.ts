@@ -37,6 +37,14 @@ export const SIZE_UNIT: CodeEntry = {
   example: "mount: console-rail\nheight: 3 U",
 };
 
+export const SIZE_FIXED: CodeEntry = {
+  code: "layout/size-fixed",
+  severity: "fault",
+  title: "a size that the mount has settled otherwise",
+  why: "A rail or a rack has one width, a subrack one height. A design that asks for another would not fit, and is not quietly given the mount's.",
+  example: "mount: rack-19\nwidth: 300 mm\nheight: 2 U",
+};
+
 export const SIZE_MISSING: CodeEntry = {
   code: "layout/size-missing",
   severity: "fault",
@@ -202,6 +210,7 @@ export const LAYOUT_CODES: readonly CodeEntry[] = [
   WINDOW_NOWHERE,
   MEASURED_SHAPE,
   HOLE_SIZE,
+  SIZE_FIXED,
   SIZE_TOO_SMALL,
   SIZE_TOO_LARGE,
   FIXING_ROOM,

@@ -12,6 +12,7 @@ import { roundedRectangle } from "../geometry/shapes.ts";
 import { arithmeticNoise } from "../geometry/tolerance.ts";
 import { rackHoleRows } from "../standards/rack.ts";
 import { SIZE_MISSING, SIZE_TOO_LARGE, SIZE_TOO_SMALL, SIZE_UNIT } from "./codes.ts";
+import { fixedSizeFindings } from "./fixed-size.ts";
 import type { MountHole } from "./panel-layout.ts";
 
 export interface MountFrame {
@@ -26,7 +27,8 @@ export const mountFrame = (
   design: PanelDesign,
   mount: Mount,
 ): { readonly frame: MountFrame | null; readonly findings: readonly Finding[] } => {
-  const findings: Finding[] = [];
+  const findings: Finding[] = [...fixedSizeFindings(design, mount)];
+  if (findings.length > 0) return { frame: null, findings };
   const width = widthOf(design, mount, findings);
   const height = heightOf(design, mount, findings);
   if (width === null || height === null) return { frame: null, findings };
@@ -110,7 +112,7 @@ const counted = (
 };
 
 /** A size in mm by the mount's pitch; null where the unit is another mount's. */
-export const sizeInMm = (size: Size, mount: Mount): Mm | null => {
+const sizeInMm = (size: Size, mount: Mount): Mm | null => {
   if (size.kind === "length") return size.mm;
   if (size.unit !== mount.height.unit) return null;
   return mm(roundedToNanometre(size.count * mount.height.pitch - mount.height.less));

@@ -185,4 +185,30 @@ describe("sizes that can't be", () => {
     expect(panel.layout).toBeNull();
     expect(codes(panel.findings)).toEqual([code]);
   });
+
+  test.each([
+    ["rack-19", "2 U", "width: 300 mm"],
+    ["rack-19", "2 U", "width: 20 HP"],
+    ["console-rail", "10 modules", "width: 120 mm"],
+    ["subrack-3u", "6 U", "width: 20 HP"],
+    ["subrack-3u", "100 mm", "width: 20 HP"],
+    ["subrack-3u", "3 modules", "width: 20 HP"],
+  ])(
+    "%s %s high with %s: what the mount settles is not dropped in silence",
+    (mount, height, width) => {
+      const panel = panelOf({ mount, height, more: [width] });
+      expect(panel.layout).toBeNull();
+      expect(codes(panel.findings)).toEqual(["layout/size-fixed"]);
+    },
+  );
+
+  test.each([
+    ["rack-19", "2 U", "width: 482.6 mm"],
+    ["rack-19", "2 U", "width: 19 in"],
+    ["console-rail", "10 modules", "width: 5 3/4 in"],
+    ["subrack-3u", "3 U", "width: 20 HP"],
+    ["subrack-3u", "128.5 mm", "width: 20 HP"],
+  ])("%s %s high with %s says what the mount says", (mount, height, width) => {
+    expect(panelOf({ mount, height, more: [width] }).layout).not.toBeNull();
+  });
 });
