@@ -276,7 +276,8 @@ const panelFindings = (
   if (laid.layout === null) return laid.findings;
   const made = sheetPartsOf(laid.layout, context.lettering);
   const { workshop, catalogue } = context;
-  const facts = { layout: laid.layout, sheetParts: made.parts, workshop, catalogue, edit: NO_EDIT };
+  const parts = { sheetParts: made.parts, printedParts: [] };
+  const facts = { layout: laid.layout, ...parts, workshop, catalogue, edit: NO_EDIT };
   return [...laid.findings, ...made.findings, ...judge(facts)];
 };
 

@@ -30,7 +30,7 @@ export const rowReach = (row: Row): { readonly left: number; readonly right: num
   };
 };
 
-export const rowWidth = (row: Row): number => {
+const rowWidth = (row: Row): number => {
   const { left, right } = rowReach(row);
   return left + right;
 };
@@ -111,7 +111,7 @@ const rowHeight = (row: Row): number => {
 };
 
 /** The row with one more unit at its right; the distance is a round half millimetre. */
-export const appended = (row: Row, unit: Unit, spacing: Spacing): Row => {
+const appended = (row: Row, unit: Unit, spacing: Spacing): Row => {
   const previous = row.units.at(-1);
   const at = row.offsets.at(-1) ?? 0;
   const distance = previous === undefined ? 0 : roundedUp(alongRow(previous, unit, spacing));
@@ -164,7 +164,7 @@ const rowDrops = (
 };
 
 /** From the axis of one row to that of the next: nothing touches, and a hand passes. Rows are centred on each other. */
-export const rowDrop = (above: Row, below: Row, spacing: Spacing): number => {
+const rowDrop = (above: Row, below: Row, spacing: Spacing): number => {
   const foot = Math.min(...above.units.map((unit) => unitReach(unit).minY));
   const head = Math.max(...below.units.map((unit) => unitReach(unit).maxY));
   const shift = centreShift(above, below);

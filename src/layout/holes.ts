@@ -19,7 +19,7 @@ export const DOWEL_FIT = 0.1;
 /** The slotted dowel hole is this much longer than wide: it takes up the spread of hole distances. */
 export const DOWEL_SLOT = 1;
 /** A mount hole in acrylic is slotted by this much in one column, for 0.2 mm of growth over 20 K and the cutter's spread. */
-export const MOUNT_SLOT = 0.4;
+const MOUNT_SLOT = 0.4;
 
 export interface MountOptions {
   readonly mount: Mount;

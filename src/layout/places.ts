@@ -91,7 +91,7 @@ const landmarksOf = (
   return [...members, [entry.id, joinedLandmark(members.map(([, landmark]) => landmark))]];
 };
 
-export const landmarkAt = (at: Point, reach: Extent): Landmark => ({
+const landmarkAt = (at: Point, reach: Extent): Landmark => ({
   at,
   centres: extent(at.x, at.y, at.x, at.y),
   reach,

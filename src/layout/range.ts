@@ -40,10 +40,3 @@ export const lessRange = (length: number, range: Range): Range => ({
   high: mm(length - range.low),
   known: range.known,
 });
-
-export const scaledRange = (range: Range, factor: number): Range => ({
-  low: mm(range.low * factor),
-  nominal: mm(range.nominal * factor),
-  high: mm(range.high * factor),
-  known: range.known,
-});

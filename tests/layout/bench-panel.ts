@@ -98,7 +98,7 @@ export const layoutOf = (words: PanelWords | string, workshop = WORKSHOP): Panel
   return layout;
 };
 
-export const messages = (findings: readonly Finding[]): readonly string[] =>
+const messages = (findings: readonly Finding[]): readonly string[] =>
   findings.map(({ severity, code, message }) => `${severity} ${code} ${message}`);
 
 export const codes = (findings: readonly Finding[]): readonly string[] =>

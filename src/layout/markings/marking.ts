@@ -27,14 +27,6 @@ export interface MarkingShapes {
   readonly box: Extent | null;
 }
 
-export const NO_SHAPES: MarkingShapes = {
-  fills: [],
-  strokes: [],
-  thinnest: mm(Infinity),
-  missing: [],
-  box: null,
-};
-
 export const joinedShapes = (all: readonly MarkingShapes[]): MarkingShapes => ({
   fills: all.flatMap((shapes) => shapes.fills),
   strokes: all.flatMap((shapes) => shapes.strokes),
