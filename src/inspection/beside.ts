@@ -22,15 +22,18 @@ export const runBeside = (
   probing: { readonly parts: readonly number[]; readonly shift: Point },
 ): RunBeside => {
   const distanceAt = distanceTo(expected);
-  const { shift } = probing;
+  const { shift, parts } = probing;
   const places: Point[] = [];
+  const distances = new Float64Array(line.length * parts.length);
   for (const edge of line) {
-    for (const part of probing.parts) {
-      const at = pointAlong(edge, part);
-      places.push(shift.x === 0 && shift.y === 0 ? at : point(at.x - shift.x, at.y - shift.y));
+    for (const part of parts) {
+      const along = pointAlong(edge, part);
+      const isInPlace = shift.x === 0 && shift.y === 0;
+      const at = isInPlace ? along : point(along.x - shift.x, along.y - shift.y);
+      distances[places.length] = distanceAt(at);
+      places.push(at);
     }
   }
-  const distances = Float64Array.from(places, distanceAt);
   const offset = distances.toSorted()[distances.length >> 1] ?? 0;
   let spread = 0;
   for (let index = 0; index < distances.length; index += 1) {

@@ -3,7 +3,7 @@
 
 import { type Point, point, type Vertex, vertex } from "../geometry/contour.ts";
 import { extent } from "../geometry/extent.ts";
-import { type DxfGroup, dxfGroups } from "./dxf-groups.ts";
+import { type DxfGroups, dxfGroups, groupNumber, groupText } from "./dxf-groups.ts";
 import { edgeOfCircle, edgesOfVertices } from "./edge.ts";
 import { loopOfEdges } from "./loop.ts";
 import type { Edge, ReadFile, ReadItem, ReadUnits } from "./read-file.ts";
@@ -11,20 +11,21 @@ import { statementsIn } from "./statements.ts";
 
 export const readDxf = (text: string, corner: Point): ReadFile => {
   const groups = dxfGroups(text);
-  const records = recordsOf(sectionOf(groups, "ENTITIES"));
+  const records = recordsOf(groups);
   const read = records.map((record, index) =>
     entityOf(record, { records, next: index + 1, corner }),
   );
   return {
     format: "dxf",
-    statements: statementsIn(
-      groups.filter(({ code }) => code === COMMENT).map(({ value }) => value),
-    ),
+    statements: statementsIn(commentsOf(groups)),
     units: unitsOf(groups),
     items: read.filter((entity) => entity.kind === "item").map(({ item }) => item),
     strangers: read.filter((entity) => entity.kind === "stranger").map(({ name }) => name),
   };
 };
+
+const commentsOf = (groups: DxfGroups): readonly string[] =>
+  groups.codes.flatMap((code, index) => (code === COMMENT ? [groupText(groups, index)] : []));
 
 const COMMENT = 999;
 /** $INSUNITS: 4 is millimetres, 1 inches, 0 says nothing (DXF reference, HEADER section). */
@@ -36,7 +37,7 @@ const UNIT_SIZES: ReadonlyMap<string, number> = new Map([
   ["6", 1000],
 ]);
 
-const unitsOf = (groups: readonly DxfGroup[]): ReadUnits => {
+const unitsOf = (groups: DxfGroups): ReadUnits => {
   const units = variableOf(groups, "$INSUNITS", 70);
   const across = variableOf(groups, "$EXTMAX", 10);
   const up = variableOf(groups, "$EXTMAX", 20);
@@ -48,40 +49,52 @@ const unitsOf = (groups: readonly DxfGroup[]): ReadUnits => {
 };
 
 /** Value of a header variable under one of its codes. */
-const variableOf = (groups: readonly DxfGroup[], name: string, code: number): string | null => {
-  const start = groups.findIndex((group) => group.code === 9 && group.value === name);
+const variableOf = (groups: DxfGroups, name: string, code: number): string | null => {
+  const start = groups.codes.findIndex((own, at) => own === 9 && groupText(groups, at) === name);
   if (start < 0) return null;
-  for (const group of groups.slice(start + 1)) {
-    if (group.code === 9 || group.code === 0) return null;
-    if (group.code === code) return group.value;
+  for (let at = start + 1; at < groups.codes.length; at += 1) {
+    const own = groups.codes[at];
+    if (own === 9 || own === 0) return null;
+    if (own === code) return groupText(groups, at);
   }
   return null;
 };
 
-const sectionOf = (groups: readonly DxfGroup[], name: string): readonly DxfGroup[] => {
-  const start = groups.findIndex(
-    (group, index) =>
-      group.code === 2 && group.value === name && groups[index - 1]?.value === "SECTION",
-  );
-  if (start < 0) return [];
-  const end = groups.findIndex(
-    (group, index) => index > start && group.code === 0 && group.value === "ENDSEC",
-  );
-  return groups.slice(start + 1, end < 0 ? groups.length : end);
-};
-
+/** The pairs of one entity: from the one behind its name up to `end`. */
 interface DxfRecord {
   readonly name: string;
-  readonly groups: readonly DxfGroup[];
+  readonly groups: DxfGroups;
+  readonly start: number;
+  readonly end: number;
 }
 
-const recordsOf = (groups: readonly DxfGroup[]): readonly DxfRecord[] => {
-  const records: { readonly name: string; readonly groups: DxfGroup[] }[] = [];
-  for (const group of groups) {
-    if (group.code === 0) records.push({ name: group.value, groups: [] });
-    else records[records.length - 1]?.groups.push(group);
+/** The records of the ENTITIES section. */
+const recordsOf = (groups: DxfGroups): readonly DxfRecord[] => {
+  const { codes } = groups;
+  const heading = codes.findIndex(
+    (code, at) =>
+      code === 2 &&
+      groupText(groups, at) === "ENTITIES" &&
+      at > 0 &&
+      groupText(groups, at - 1) === "SECTION",
+  );
+  if (heading < 0) return [];
+  const records: DxfRecord[] = [];
+  let at = nextRecord(codes, heading + 1);
+  while (at < codes.length) {
+    const name = groupText(groups, at);
+    if (name === "ENDSEC") break;
+    const end = nextRecord(codes, at + 1);
+    records.push({ name, groups, start: at + 1, end });
+    at = end;
   }
   return records;
+};
+
+const nextRecord = (codes: readonly number[], start: number): number => {
+  let at = start;
+  while (at < codes.length && codes[at] !== 0) at += 1;
+  return at;
 };
 
 type Entity =
@@ -128,14 +141,24 @@ const isClosed = (record: DxfRecord): boolean => numberOf(record, 70, 0) % 2 ===
 
 /** In an LWPOLYLINE each 10 starts a vertex; the 20 and 42 that follow belong to it. */
 const lightVertices = (record: DxfRecord, corner: Point): readonly Vertex[] => {
-  const vertices: { x: number; y: number; bulge: number }[] = [];
-  for (const { code, value } of record.groups) {
-    const current = vertices[vertices.length - 1];
-    if (code === 10) vertices.push({ x: Number(value), y: Number.NaN, bulge: 0 });
-    else if (current !== undefined && code === 20) current.y = Number(value);
-    else if (current !== undefined && code === 42) current.bulge = Number(value);
+  const { groups, start, end } = record;
+  const vertices: Vertex[] = [];
+  let open = { x: Number.NaN, y: Number.NaN, bulge: 0 };
+  let isOpen = false;
+  const close = (): void => {
+    if (isOpen) vertices.push(vertex(open.x + corner.x, open.y + corner.y, open.bulge));
+  };
+  for (let at = start; at < end; at += 1) {
+    const code = groups.codes[at];
+    if (code === 10) {
+      close();
+      open = { x: groupNumber(groups, at), y: Number.NaN, bulge: 0 };
+      isOpen = true;
+    } else if (code === 20) open.y = groupNumber(groups, at);
+    else if (code === 42) open.bulge = groupNumber(groups, at);
   }
-  return vertices.map(({ x, y, bulge }) => vertex(x + corner.x, y + corner.y, bulge));
+  close();
+  return vertices;
 };
 
 /** The VERTEX records up to SEQEND. */
@@ -152,10 +175,17 @@ const heavyVertices = ({ records, next, corner }: Surroundings): readonly Vertex
 const placeOf = (record: DxfRecord, corner: Point): Point =>
   point(numberOf(record, 10) + corner.x, numberOf(record, 20) + corner.y);
 
-const textOf = (record: DxfRecord, code: number): string | null =>
-  record.groups.find((group) => group.code === code)?.value ?? null;
+const placeInRecord = ({ groups, start, end }: DxfRecord, code: number): number | null => {
+  for (let at = start; at < end; at += 1) if (groups.codes[at] === code) return at;
+  return null;
+};
+
+const textOf = (record: DxfRecord, code: number): string | null => {
+  const at = placeInRecord(record, code);
+  return at === null ? null : groupText(record.groups, at);
+};
 
 const numberOf = (record: DxfRecord, code: number, missing = Number.NaN): number => {
-  const text = textOf(record, code);
-  return text === null ? missing : Number(text);
+  const at = placeInRecord(record, code);
+  return at === null ? missing : groupNumber(record.groups, at);
 };

@@ -2,19 +2,12 @@
 // code that makes the files, so that one mistake can't be on both sides of a comparison.
 
 import { type Point, point, type Vertex } from "../geometry/contour.ts";
-import { type Extent, extent } from "../geometry/extent.ts";
-import { radians } from "../geometry/quantity.ts";
+import type { Extent } from "../geometry/extent.ts";
+import { mm, radians } from "../geometry/quantity.ts";
 import { arcTangent, arcTangent2, cosine, sine } from "../geometry/trigonometry.ts";
 import type { Edge } from "./read-file.ts";
 
 const FULL_TURN = 2 * Math.PI;
-
-const SIDES = [
-  { x: 1, y: 0 },
-  { x: 0, y: 1 },
-  { x: -1, y: 0 },
-  { x: 0, y: -1 },
-] as const;
 
 /** The edge that a polyline's vertex starts: a bulge is tan(sweep / 4). */
 const edgeOfBulge = (from: Point, to: Point, bulge: number): Edge => {
@@ -70,20 +63,18 @@ export const edgeSweptArea = (edge: Edge): number => {
 };
 
 export const edgeExtent = (edge: Edge): Extent => {
-  let minX = Math.min(edge.from.x, edge.to.x);
-  let minY = Math.min(edge.from.y, edge.to.y);
-  let maxX = Math.max(edge.from.x, edge.to.x);
-  let maxY = Math.max(edge.from.y, edge.to.y);
-  if (edge.kind === "arc") {
-    for (const side of SIDES) {
-      if (!isWithinSweep(edge, side.x, side.y)) continue;
-      minX = Math.min(minX, edge.centre.x + edge.radius * side.x);
-      minY = Math.min(minY, edge.centre.y + edge.radius * side.y);
-      maxX = Math.max(maxX, edge.centre.x + edge.radius * side.x);
-      maxY = Math.max(maxY, edge.centre.y + edge.radius * side.y);
-    }
-  }
-  return extent(minX, minY, maxX, maxY);
+  const { from, to } = edge;
+  let minX = mm(Math.min(from.x, to.x));
+  let minY = mm(Math.min(from.y, to.y));
+  let maxX = mm(Math.max(from.x, to.x));
+  let maxY = mm(Math.max(from.y, to.y));
+  if (edge.kind === "line") return { minX, minY, maxX, maxY };
+  const { centre, radius } = edge;
+  if (isWithinSweep(edge, 1, 0)) maxX = mm(Math.max(maxX, centre.x + radius));
+  if (isWithinSweep(edge, 0, 1)) maxY = mm(Math.max(maxY, centre.y + radius));
+  if (isWithinSweep(edge, -1, 0)) minX = mm(Math.min(minX, centre.x - radius));
+  if (isWithinSweep(edge, 0, -1)) minY = mm(Math.min(minY, centre.y - radius));
+  return { minX, minY, maxX, maxY };
 };
 
 /** The point at `part` (0 to 1) of the edge. */
@@ -94,6 +85,10 @@ export const pointAlong = (edge: Edge, part: number): Point => {
   if (edge.kind === "line") {
     return point(from.x + (to.x - from.x) * part, from.y + (to.y - from.y) * part);
   }
+  if (part === HALF) {
+    const middle = middleOfArc(edge);
+    if (middle !== null) return middle;
+  }
   const turned = radians(edge.sweep * part);
   const x = from.x - edge.centre.x;
   const y = from.y - edge.centre.y;
@@ -101,6 +96,21 @@ export const pointAlong = (edge: Edge, part: number): Point => {
     edge.centre.x + x * cosine(turned) - y * sine(turned),
     edge.centre.y + x * sine(turned) + y * cosine(turned),
   );
+};
+
+const HALF = 0.5;
+/** Of the radius: ends that nearly face each other do not tell where the middle lies. */
+const NEARLY_FACING = 0.1;
+
+/** Without an angle: the middle lies on the line from the centre through the middle of the chord. */
+const middleOfArc = (arc: Extract<Edge, { kind: "arc" }>): Point | null => {
+  const { from, to, centre, radius, sweep } = arc;
+  const x = from.x - centre.x + (to.x - centre.x);
+  const y = from.y - centre.y + (to.y - centre.y);
+  const size = Math.sqrt(x * x + y * y);
+  if (size < NEARLY_FACING * radius) return null;
+  const reach = (Math.abs(sweep) <= Math.PI ? radius : -radius) / size;
+  return point(centre.x + x * reach, centre.y + y * reach);
 };
 
 /** Unit direction in which the edge leaves its start or arrives at its end. */

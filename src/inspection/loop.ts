@@ -1,7 +1,8 @@
 // Loops of edges as the inspection measures them: box, area, length, and how far apart two loops run.
 
 import { type Contour, type Point, point } from "../geometry/contour.ts";
-import { type Extent, joinedExtent } from "../geometry/extent.ts";
+import type { Extent } from "../geometry/extent.ts";
+import { mm } from "../geometry/quantity.ts";
 import {
   between,
   edgeExtent,
@@ -21,8 +22,21 @@ export const loopOfEdges = (edges: readonly Edge[]): ReadLoop | null => {
     edges,
     gap: between(last.to, first.from),
     chains: 1,
-    box: edges.map(edgeExtent).reduce(joinedExtent),
+    box: boxOfEdges(edges, first),
   };
+};
+
+/** What is no number stays none: Math.min and Math.max hand it on. */
+const boxOfEdges = (edges: readonly Edge[], first: Edge): Extent => {
+  let { minX, minY, maxX, maxY } = edgeExtent(first);
+  for (let index = 1; index < edges.length; index += 1) {
+    const box = edgeExtent(edges[index]!);
+    minX = mm(Math.min(minX, box.minX));
+    minY = mm(Math.min(minY, box.minY));
+    maxX = mm(Math.max(maxX, box.maxX));
+    maxY = mm(Math.max(maxY, box.maxY));
+  }
+  return { minX, minY, maxX, maxY };
 };
 
 /** The edges of a closed contour. */

@@ -3,20 +3,38 @@
 // SVG 2, sections 9.3 and B.2.4 (where an arc's centre is). Null where something else stands in it.
 
 import { type Point, point } from "../geometry/contour.ts";
-import { edgeOfArc } from "./edge.ts";
+import { radians } from "../geometry/quantity.ts";
+import { arcTangent } from "../geometry/trigonometry.ts";
 import { loopOfEdges } from "./loop.ts";
+import { numbersBetween } from "./plain-number.ts";
 import type { Edge, ReadLoop } from "./read-file.ts";
 
 /** The loops of `d`, y turned upward; `zero`: where the place 0 0 of the file lies. */
 export const loopsOfPathData = (data: string, zero: Point): readonly ReadLoop[] | null => {
   const pen: Pen = { zero, at: zero, start: zero, edges: [], loops: [] };
-  for (const step of data.matchAll(/([A-Za-z])([^A-Za-z]*)/g)) {
-    const numbers = (step[2] ?? "").match(/[+-]?(?:\d+\.?\d*|\.\d+)/g) ?? [];
-    if (!drawStep(pen, step[1] ?? "", numbers.map(Number))) return null;
+  let at = nextLetter(data, 0);
+  while (at < data.length) {
+    const next = nextLetter(data, at + 1);
+    if (!drawStep(pen, data[at] ?? "", numbersBetween(data, at + 1, next))) return null;
+    at = next;
   }
   endLoop(pen);
   return pen.loops;
 };
+
+const nextLetter = (data: string, start: number): number => {
+  let at = start;
+  while (at < data.length && !isLetter(data.charCodeAt(at))) at += 1;
+  return at;
+};
+
+/** A bit tells small letters from capitals. */
+const SMALL = 32;
+const FIRST_LETTER = 97;
+const LAST_LETTER = 122;
+
+const isLetter = (code: number): boolean =>
+  code > SMALL && (code | SMALL) >= FIRST_LETTER && (code | SMALL) <= LAST_LETTER;
 
 interface Pen {
   readonly zero: Point;
@@ -80,17 +98,14 @@ const ARC_NUMBERS = 7;
 const drawArcs = (pen: Pen, numbers: readonly number[]): boolean => {
   for (let at = 0; at + ARC_NUMBERS <= numbers.length; at += ARC_NUMBERS) {
     const radius = numbers[at] ?? 0;
-    const [large, right, x, y] = [
-      numbers[at + 3],
-      numbers[at + 4],
-      numbers[at + 5],
-      numbers[at + 6],
-    ];
     if (radius !== numbers[at + 1]) return false;
-    arcTo(pen, upward(pen, x, y), { radius, isLarge: large === 1, turnsLeft: right === 0 });
+    const [isLarge, turnsLeft] = [numbers[at + 3] === 1, numbers[at + 4] === 0];
+    arcTo(pen, upward(pen, numbers[at + 5], numbers[at + 6]), { radius, isLarge, turnsLeft });
   }
   return numbers.length % ARC_NUMBERS === 0;
 };
+
+const FULL_TURN = 2 * Math.PI;
 
 /** In SVG's downward y a sweep flag of 1 turns clockwise as seen: to the right. */
 const arcTo = (
@@ -109,7 +124,11 @@ const arcTo = (
   const height = Math.sqrt(radius * radius - (chord * chord) / 4) / chord;
   const side = arc.turnsLeft === arc.isLarge ? -height : height;
   const centre = point((from.x + to.x) / 2 - y * side, (from.y + to.y) / 2 + x * side);
-  pen.edges.push(edgeOfArc(from, to, { centre, radius, turnsLeft: arc.turnsLeft }));
+  // Half the chord over the bow's height is the tangent of a quarter of the smaller arc.
+  const smaller = 4 * arcTangent(1 / (2 * (radius / chord + height)));
+  const turned = arc.isLarge ? FULL_TURN - smaller : smaller;
+  const sweep = radians(arc.turnsLeft ? turned : -turned);
+  pen.edges.push({ kind: "arc", from, to, centre, radius, sweep });
 };
 
 const upward = ({ zero }: Pen, x: number | undefined, y: number | undefined): Point =>
