@@ -2,7 +2,7 @@
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { Contour } from "../../geometry/contour.ts";
-import { type Extent, extentsOverlap } from "../../geometry/extent.ts";
+import { type Extent, extentHeight, extentsOverlap, extentWidth } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
 import { onePerOwner } from "../one-finding.ts";
@@ -61,17 +61,32 @@ const inStrip = (
   const { rail, box, facts } = place;
   const { nominal, mount } = facts.layout;
   const { owner } = thing.cutOut;
-  const isLeft = rail.minX === nominal.minX;
-  const fromEdge = isLeft ? box.minX - nominal.minX : nominal.maxX - box.maxX;
-  const strip = rail.maxX - rail.minX;
+  const { edge, fromEdge, strip } = alongRail(rail, box, nominal);
   const span = placingSpan(facts.layout, thing.cutOut);
   const words = lengthWords(facts, span);
   return finding(entry, {
-    message: `${owner}: its ${thing.what} begins ${words(fromEdge)} from the ${isLeft ? "left" : "right"} edge, where the rail covers ${words(strip)}; ${words(strip - fromEdge)} more are wanted.`,
+    message: `${owner}: its ${thing.what} begins ${words(fromEdge)} from the ${edge} edge, where the ${mount.holes.kind === "corners" ? "wall" : "rail"} covers ${words(strip)}; ${words(strip - fromEdge)} more are wanted.`,
     span,
     subjects: [owner],
     measured: measureMm(fromEdge),
     limit: measureMm(strip),
     source: { kind: "standard", name: `${mount.title}: seat` },
   });
+};
+
+/** Which edge the strip follows, how wide it is, and how far from that edge the thing begins. */
+const alongRail = (
+  rail: Extent,
+  box: Extent,
+  nominal: Extent,
+): { readonly edge: string; readonly fromEdge: number; readonly strip: number } => {
+  const isUpright = extentHeight(rail) === extentHeight(nominal);
+  const strip = isUpright ? extentWidth(rail) : extentHeight(rail);
+  if (isUpright)
+    return rail.minX === nominal.minX
+      ? { edge: "left", fromEdge: box.minX - nominal.minX, strip }
+      : { edge: "right", fromEdge: nominal.maxX - box.maxX, strip };
+  return rail.minY === nominal.minY
+    ? { edge: "lower", fromEdge: box.minY - nominal.minY, strip }
+    : { edge: "upper", fromEdge: nominal.maxY - box.maxY, strip };
 };
