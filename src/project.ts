@@ -135,9 +135,9 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
   const printed = printedPartsOf(layout, { workshop, catalogue, lettering });
   const edit = editor(context.sources.files);
   const { files: texts } = context.sources;
-  const judged = judge({ layout, sheetParts, workshop, catalogue, edit, texts });
-  const findings = [...read, ...laid.findings, ...made.findings, ...printed.findings, ...judged];
   const printedParts = printed.parts;
+  const judged = judge({ layout, sheetParts, printedParts, workshop, catalogue, edit, texts });
+  const findings = [...read, ...laid.findings, ...made.findings, ...printed.findings, ...judged];
   return { ...base, sheetParts, printedParts, findings: named(name, inTextOrder(findings)) };
 };
 

@@ -6,10 +6,11 @@ import { LAYOUT_RULES } from "./layout/rules.ts";
 import { moveRemedies } from "./moves.ts";
 import { oneCauseOneFinding } from "./one-cause.ts";
 import { PARTS_RULES } from "./parts/rules.ts";
+import { PRINTED_RULES } from "./printed/rules.ts";
 import type { Move, PanelFacts, Rule } from "./rule.ts";
 
 /** Every rule there is. Its entries are the table of codes of this floor. */
-const RULES: readonly Rule[] = [...LAYOUT_RULES, ...PARTS_RULES];
+const RULES: readonly Rule[] = [...LAYOUT_RULES, ...PARTS_RULES, ...PRINTED_RULES];
 
 export const CHECK_CODES: readonly CodeEntry[] = RULES.map(({ entry }) => entry);
 

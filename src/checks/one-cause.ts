@@ -30,6 +30,8 @@ const FOLLOWERS: readonly Follower[] = [
   { code: "checks/web", after: [...TOO_CLOSE, "checks/over-fixing"], sharing: "all" },
   { code: "checks/web", after: [...OFF_PANEL, "checks/rail-strip"], sharing: "first" },
   { code: "checks/hands", after: TOO_CLOSE, sharing: "all" },
+  { code: "checks/out-of-reach", after: TOO_CLOSE, sharing: "all" },
+  { code: "checks/print-collides", after: TOO_CLOSE, sharing: "all" },
   { code: "checks/marking-off-panel", after: OFF_PANEL, sharing: "first" },
   { code: "checks/marking-over-cut-out", after: TOO_CLOSE, sharing: "all" },
   { code: "checks/marking-covered", after: [...TOO_CLOSE, "checks/hands"], sharing: "all" },

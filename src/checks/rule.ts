@@ -5,12 +5,14 @@ import type { WorkshopDesign } from "../design/workshop-design.ts";
 import type { CodeEntry, Finding, Span } from "../diagnostics/finding.ts";
 import type { TextEdit } from "../diagnostics/text-edit.ts";
 import type { PanelLayout } from "../layout/panel-layout.ts";
+import type { PrintedPart } from "../parts/printed/printed-part.ts";
 import type { SheetPart } from "../parts/sheet-part.ts";
 
 /** Everything that a panel's rules may look at. */
 export interface PanelFacts {
   readonly layout: PanelLayout;
   readonly sheetParts: readonly SheetPart[];
+  readonly printedParts: readonly PrintedPart[];
   readonly workshop: WorkshopDesign | null;
   readonly catalogue: Catalogue;
   /** An edit that replaces the text at a span; for remedies. */

@@ -2,12 +2,12 @@
 // whatever fills the holes of fasteners. Lamps are what its channels hold.
 
 import { type Contour, circle } from "../geometry/contour.ts";
+import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
 import type { LayerLayout, MountHole, PanelLayout, PlacedBody } from "../layout/panel-layout.ts";
 import type { PrintedPart, PrintedRole } from "../parts/printed/printed-part.ts";
 import { type Blocker, bodyBlocker, filmBlocker, skinBlocker } from "./blocker.ts";
 import { type Lamp, lampsOf } from "./lamp.ts";
 import { hasPaintedEdges, hasPaintedFront, isSeeThrough, sheetRegion } from "./sheet-light.ts";
-import { type Slab, slabsOf } from "./solid-slabs.ts";
 
 export interface LightScene {
   readonly layout: PanelLayout;

@@ -28,7 +28,8 @@ export type OpeningKind =
   | "cable"
   | "joint"
   | "edge"
-  | "face";
+  | "bare-edge"
+  | "bare-face";
 
 export interface Opening {
   readonly kind: OpeningKind;
@@ -64,17 +65,18 @@ const frontOpenings = (
   if (layer === undefined || layer.kind !== "sheet") return [];
   const bare =
     isSeeThrough(layer) && !hasPaintedEdges(layer) && cell.within === layer.outline
-      ? [bareOpening("edge", layer)]
+      ? [bareOpening("bare-edge", layer)]
       : [];
   if (slice !== slices[0]) return bare;
   const isBareFace = isSeeThrough(layer) && !hasPaintedFront(layer);
-  if (isBareFace && cell.within === layer.outline) return [...bare, bareOpening("face", layer)];
+  if (isBareFace && cell.within === layer.outline)
+    return [...bare, bareOpening("bare-face", layer)];
   const cutOut = layer.cutOuts.find(({ contour }) => contour === cell.within);
   return cutOut === undefined ? bare : [...bare, ...holeOpening(cutOut, layer, layout)];
 };
 
 /** A lit sheet glows at every bare face and edge: light that comes into it is enough. */
-const bareOpening = (kind: "edge" | "face", layer: LayerLayout): Opening => ({
+const bareOpening = (kind: "bare-edge" | "bare-face", layer: LayerLayout): Opening => ({
   kind,
   owner: layer.id,
   at: extentCentre(contourExtent(layer.outline)),

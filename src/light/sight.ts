@@ -24,9 +24,9 @@ export const sightsOf = (scene: LightScene): readonly Sight[] => {
   const found = new Map<string, Sight>();
   for (const chamber of chambersOf(scene.lamps, slices))
     for (const opening of openingsFrom(chamber, slices, scene)) {
-      const { owner } = opening;
-      const sight = found.has(owner) ? null : firstSight(opening, chamber.lamps, scene);
-      if (sight !== null) found.set(owner, sight);
+      const key = `${opening.reach} ${opening.owner}`;
+      const sight = found.has(key) ? null : firstSight(opening, chamber.lamps, scene);
+      if (sight !== null) found.set(key, sight);
     }
   const sights = [...found.values()];
   kept.set(scene, sights);

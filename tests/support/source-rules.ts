@@ -16,7 +16,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["layout"],
   ["wiring"],
   ["parts"],
-  ["fit", "light", "nest"],
+  ["fit", "light", "nest", "service"],
   ["checks"],
   ["arrange", "drawings"],
   ["export", "inspection"],

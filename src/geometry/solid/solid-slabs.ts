@@ -1,11 +1,11 @@
 // A printed recipe as slabs, regions between two heights, for whoever follows a straight line through it. Layered recipes
 // are exact; of a turned or lofted piece each slab takes what both of its ends cover, so that light is never stopped by too much.
 
-import { difference, intersection } from "../geometry/boolean.ts";
-import { type Contour, circle, type Region } from "../geometry/contour.ts";
-import { edgesOf } from "../geometry/edges.ts";
-import type { LoftedSolid, RevolvedSolid, Solid, SolidRegion } from "../geometry/solid/solid.ts";
-import { placedRegion, placement } from "../geometry/transform.ts";
+import { difference, intersection } from "../boolean.ts";
+import { type Contour, circle, type Region } from "../contour.ts";
+import { edgesOf } from "../edges.ts";
+import { placedRegion, placement } from "../transform.ts";
+import type { LoftedSolid, RevolvedSolid, Solid, SolidRegion } from "./solid.ts";
 
 export interface Slab {
   readonly from: number;

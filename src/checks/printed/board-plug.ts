@@ -1,0 +1,94 @@
+// Plugs of a tray's boards that can't be mated: the layer in front, or a body that hangs down from it, is in their room.
+
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { circle } from "../../geometry/contour.ts";
+import { contoursOverlap } from "../../geometry/distance.ts";
+import type { Extent } from "../../geometry/extent.ts";
+import { rectangle } from "../../geometry/shapes.ts";
+import type { BoardFact } from "../../parts/printed/printed-facts.ts";
+import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import { isOver } from "../limits.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { measureMm, millimetres } from "../words.ts";
+
+const entry: CodeEntry = {
+  code: "checks/board-plug",
+  severity: "query",
+  title: "a board's plug that can't be mated",
+  why: "A plug needs its own length, its latch and the bend of its cable. What stands against the stack, or against a switch that hangs down from it, can't be pushed home. Give the tray more depth, or move the board.",
+  example: `stack:
+  - { layer: backing, sheet: aluminium-2 }
+  - { layer: tray, behind: 6 mm, boards: [avr-328-45x18] }`,
+};
+
+export const boardPlug: Rule = {
+  entry,
+  move: null,
+  judge: (facts) =>
+    facts.printedParts.flatMap((part) =>
+      part.facts.boards.flatMap((board) => [
+        ...tooHigh(board, part, facts),
+        ...inTheWay(board, part, facts),
+      ]),
+    ),
+};
+
+type Connector = BoardFact["connectors"][number];
+
+/** One finding a board: its highest plug. */
+const tooHigh = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readonly Finding[] => {
+  const layer = facts.layout.layers.find(({ id }) => id === part.owner);
+  const highest = board.connectors.reduce<Connector | null>(
+    (most, one) => (most === null || one.height > most.height ? one : most),
+    null,
+  );
+  if (layer === undefined || highest === null) return [];
+  const room = layer.front - board.front;
+  if (!isOver(highest.height, room)) return [];
+  return [
+    finding(entry, {
+      message: `${board.board}: the plug of ${highest.name} stands ${millimetres(highest.height)} above the board, cable and all; behind: leaves ${millimetres(room)}, ${millimetres(highest.height - room)} too little.`,
+      span: part.span,
+      subjects: [part.owner],
+      measured: measureMm(highest.height),
+      limit: measureMm(room),
+      source: { kind: "datasheet", name: board.board },
+    }),
+  ];
+};
+
+const inTheWay = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readonly Finding[] =>
+  board.connectors.flatMap((connector) => {
+    const top = board.front + connector.height;
+    const body = facts.layout.components
+      .flatMap(({ bodies }) => bodies)
+      .find(
+        ({ low, high, footprint, role }) =>
+          role !== "spanner" &&
+          role !== "cable" &&
+          low < top &&
+          high > board.front &&
+          contoursOverlap(footprint, roomOf(connector)),
+      );
+    if (body === undefined) return [];
+    return [
+      finding(entry, {
+        message: `${board.board}: the ${body.role} of ${body.owner} hangs ${millimetres(top - body.low)} into the room of the plug of ${connector.name}.`,
+        span: part.span,
+        subjects: [part.owner, body.owner],
+        measured: measureMm(top - body.low),
+        limit: measureMm(0),
+        source: { kind: "datasheet", name: board.board },
+      }),
+    ];
+  });
+
+/** A plug that looks up stands over its own place. */
+const roomOf = ({
+  room,
+  at,
+}: Connector): ReturnType<typeof rectangle> | ReturnType<typeof circle> =>
+  room === null ? circle(at, UPRIGHT) : rectangle(room satisfies Extent);
+
+/** Half a two-way plug on 2.5 mm pitch: common practice. */
+const UPRIGHT = 3;

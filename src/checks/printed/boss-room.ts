@@ -1,0 +1,72 @@
+// A boss that a pocket or the edge of its part cuts into.
+
+import { type CodeEntry, finding, type LimitSource } from "../../diagnostics/finding.ts";
+import type { BossFact } from "../../parts/printed/printed-facts.ts";
+import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import { type HouseRule, houseLimit } from "../house-rule.ts";
+import { isUnder } from "../limits.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
+import { measureMm, millimetres } from "../words.ts";
+
+const entry: CodeEntry = {
+  code: "checks/boss-room",
+  severity: "query",
+  title: "a boss without room for its wall",
+  why: "A heat-set insert needs plastic all round, as much as its datasheet says; a boss is made about twice as wide as the insert where there is room. A pocket or the edge that cuts into it lets the insert turn or break out. Move the screw or the component.",
+  example: `stack:
+  - { layer: backing, sheet: aluminium-2 }
+  - { layer: spacer, print: black-petg, depth: 14 mm }
+fixings: { screws: m3, dowels: 3 mm, at: [{ x: 14 mm, y: 30 mm }, { x: 106 mm, y: 30 mm }, { x: 60 mm, y: 52.5 mm }] }
+components:
+  a: { part: pot-16, at: { x: 60 mm, y: 40 mm } }`,
+};
+
+export const bossRoom: Rule = {
+  entry,
+  move: null,
+  judge: (facts) =>
+    facts.printedParts.flatMap((part) =>
+      part.facts.bosses.flatMap((boss) => {
+        const { needed, source } = leastWall(boss, part, facts);
+        if (!isUnder(boss.wall, needed)) return [];
+        const fixing = facts.layout.fixings.find(({ id }) => id === boss.owner);
+        return [
+          finding(entry, {
+            message: `${boss.owner}: ${millimetres(Math.max(0, boss.wall))} of ${part.owner} is left round its hole; ${millimetres(needed)} is wanted, ${millimetres(needed - Math.max(0, boss.wall))} more.`,
+            span: fixing?.span ?? part.span,
+            subjects: [boss.owner],
+            measured: measureMm(Math.max(0, boss.wall)),
+            limit: measureMm(needed),
+            source,
+          }),
+        ];
+      }),
+    ),
+};
+
+/** Least wall round a heat-set insert. A boss twice as wide as its insert has 2.6 mm; makers' least is less. */
+const WALL: HouseRule = {
+  key: "boss-wall",
+  usual: 1.5,
+  name: "1.5 mm of plastic round an insert (from memory, unverified)",
+};
+
+interface LeastWall {
+  readonly needed: number;
+  readonly source: LimitSource;
+}
+
+/** Two lines hold on to each other: common practice. */
+const LEAST_LINES = 2;
+const USUAL_LINE = 0.45;
+
+const leastWall = (boss: BossFact, part: PrintedPart, facts: PanelFacts): LeastWall => {
+  if (boss.kind === "insert") {
+    const { limit, source } = houseLimit(facts, WALL);
+    return { needed: limit, source };
+  }
+  return {
+    needed: LEAST_LINES * (part.printer?.line ?? USUAL_LINE),
+    source: { kind: "machine", name: part.printer?.id ?? "a nozzle of 0.4 mm (common practice)" },
+  };
+};

@@ -1,0 +1,43 @@
+// How warm a closed light box gets: all watts leave by free convection and radiation from its outside, which a single
+// coefficient stands for. A comparison, not a promise: measure a box that comes near its limit.
+
+import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import { heatOf } from "../../light/box-heat.ts";
+import { SOFTENING } from "../../standards/softening.ts";
+import type { Rule } from "../rule.ts";
+
+const entry: CodeEntry = {
+  code: "checks/box-warm",
+  severity: "query",
+  title: "a closed light box that gets too warm for its plastic",
+  why: "A closed box gives its heat away through its own walls: about 9 watts for each square metre and degree, free air outside. PLA gives way at 55 to 60 °C, PETG at about 75. Take fewer or dimmer lamps, let air through (a low inlet, a high outlet), or print it from something that bears more.",
+  example: `stack:
+  - { layer: backing, sheet: aluminium-2 }
+  - { layer: spacer, print: black-petg, depth: 14 mm, lighting: { strip: strip-144-5v-addressable, circuit: night } }
+components:
+  a: { part: led-5, at: { x: 60 mm, y: 40 mm } }`,
+};
+
+export const boxWarm: Rule = {
+  entry,
+  move: null,
+  judge: ({ printedParts, catalogue }) =>
+    printedParts.flatMap((part) => {
+      const heat = heatOf(part, catalogue);
+      const softens = SOFTENING[part.stock.material];
+      if (heat === null || softens === undefined || heat.temperature <= softens.from) return [];
+      return [
+        finding(entry, {
+          message: `${part.owner}: ${decimal(heat.watts, 1)} W in a closed box of ${decimal(heat.area * 1e4, 0)} cm² make it about ${decimal(heat.temperature, 0)} °C in a room of ${decimal(heat.room, 0)} °C; ${part.stock.material} softens from ${decimal(softens.from, 0)} °C.`,
+          span: part.span,
+          subjects: [part.owner],
+          source: {
+            kind: "house-rule",
+            name: `${softens.source}; 9 W/m²K from its outside, ${decimal(heat.room, 0)} °C round it (common practice)`,
+            key: "box-warm",
+          },
+        }),
+      ];
+    }),
+};

@@ -1,0 +1,53 @@
+// A pocket of an unlit printed part that leaves too little beside it, or breaks out. Lit parts need an opaque wall there,
+// and say so themselves.
+
+import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { isUnder } from "../limits.ts";
+import type { Rule } from "../rule.ts";
+import { measureMm, millimetres } from "../words.ts";
+import { spanOfOwner } from "./seen-lamps.ts";
+
+const entry: CodeEntry = {
+  code: "checks/pocket-breaks",
+  severity: "query",
+  title: "a pocket that breaks the wall of a printed part",
+  why: "A wall of less than two lines is not printed as a wall: it is left out, or it splits. Move the component inward, or let the pocket be open to the edge and mind the sharp ends.",
+  example: `mount: console-rail
+stack:
+  - { layer: backing, sheet: aluminium-2 }
+  - { layer: spacer, print: black-petg, depth: 14 mm }
+components:
+  a: { part: pot-16, at: { left: 19 mm, y: 60 mm } }`,
+};
+
+/** One line has no partner to hold on to (common practice). */
+const LEAST_LINES = 2;
+const USUAL_LINE = 0.45;
+
+export const pocketBreaks: Rule = {
+  entry,
+  move: null,
+  judge: (facts) =>
+    facts.printedParts
+      .filter(({ role, facts: { rim } }) => role === "spacer" && rim === null)
+      .flatMap(({ owner: layer, printer, facts: { pockets } }) =>
+        pockets.flatMap(({ owner, edge }) => {
+          const limit = LEAST_LINES * (printer?.line ?? USUAL_LINE);
+          if (!isUnder(edge, limit)) return [];
+          const left = edge > 0 ? `leaves ${millimetres(edge)}` : "leaves nothing";
+          return [
+            finding(entry, {
+              message: `${owner}: its pocket ${left} of ${layer} at the edge; two lines of the printer are ${millimetres(limit)}, ${millimetres(limit - Math.max(0, edge))} more.`,
+              span: spanOfOwner(owner, facts),
+              subjects: [owner],
+              measured: measureMm(Math.max(0, edge)),
+              limit: measureMm(limit),
+              source: {
+                kind: "machine",
+                name: printer?.id ?? "a nozzle of 0.4 mm (common practice)",
+              },
+            }),
+          ];
+        }),
+      ),
+};

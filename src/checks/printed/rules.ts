@@ -1,0 +1,29 @@
+// The rules over printed parts, the light in them and the hands that put them together. To add one: its file, its line
+// here, its example in tests/findings.
+
+import type { Rule } from "../rule.ts";
+import { bareEdge } from "./bare-edge.ts";
+import { boardPlug } from "./board-plug.ts";
+import { bossRoom } from "./boss-room.ts";
+import { boxWarm } from "./box-warm.ts";
+import { legendUnlit } from "./legend-unlit.ts";
+import { lightLeak } from "./light-leak.ts";
+import { nutHole } from "./nut-hole.ts";
+import { outOfReach } from "./out-of-reach.ts";
+import { pocketBreaks } from "./pocket-breaks.ts";
+import { printCollides } from "./print-collides.ts";
+import { screwLength } from "./screw-length.ts";
+
+export const PRINTED_RULES: readonly Rule[] = [
+  printCollides,
+  pocketBreaks,
+  bossRoom,
+  screwLength,
+  outOfReach,
+  boardPlug,
+  nutHole,
+  lightLeak,
+  bareEdge,
+  legendUnlit,
+  boxWarm,
+];

@@ -1,0 +1,20 @@
+// What the rules about light share: the ways that lamps are seen by, and where an opening's owner is written.
+
+import type { Finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import { lightScene } from "../../light/light-scene.ts";
+import { type Sight, sightsOf } from "../../light/sight.ts";
+import type { PanelFacts } from "../rule.ts";
+
+export const sightsIn = ({ layout, printedParts }: PanelFacts): readonly Sight[] =>
+  sightsOf(lightScene(layout, printedParts));
+
+export const spanOfOwner = (owner: string, { layout }: PanelFacts): Finding["span"] => {
+  const component = layout.components.find(({ id }) => id === owner);
+  const layer = layout.layers.find(({ id }) => id === owner);
+  return component?.placeSpan ?? layer?.design.written.span ?? layout.design.written.span;
+};
+
+/** `the lamp at 40, 57.5`. */
+export const lampWords = ({ lamp }: Sight): string =>
+  `the lamp of circuit ${lamp.circuit} at ${decimal(lamp.at.x, 1)}, ${decimal(lamp.at.y, 1)}`;

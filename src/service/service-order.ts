@@ -1,0 +1,168 @@
+// An order in which a panel goes together so that every nut, screw, plug and strip is reached with its tool: found by taking
+// it apart, whatever is free first, and turned round. What is never free is taken out all the same, and told with its step.
+
+import { containsContour } from "../geometry/containment.ts";
+import type { Region } from "../geometry/contour.ts";
+import { contoursOverlap } from "../geometry/distance.ts";
+import { samePlace } from "../geometry/tolerance.ts";
+import {
+  type Column,
+  type Obstacle,
+  type ServiceItem,
+  type ServiceScene,
+  serviceItems,
+} from "./service-item.ts";
+
+export interface ServiceStep {
+  /** Of assembly, from 1. */
+  readonly number: number;
+  readonly item: ServiceItem;
+}
+
+export interface OutOfReach extends ServiceStep {
+  /** Components, layers and printed parts that stand in the tool's way at that step, in order. */
+  readonly by: readonly string[];
+}
+
+export interface ServiceOrder {
+  /** In the order of assembly. */
+  readonly steps: readonly ServiceStep[];
+  readonly outOfReach: readonly OutOfReach[];
+}
+
+export const serviceOrder = (scene: ServiceScene): ServiceOrder => {
+  const known = kept.get(scene.printedParts);
+  if (known !== undefined && known.layout === scene.layout) return known.order;
+  const order = assembled(takenApart(serviceItems(scene)));
+  kept.set(scene.printedParts, { layout: scene.layout, order });
+  return order;
+};
+
+const kept = new WeakMap<
+  ServiceScene["printedParts"],
+  { readonly layout: ServiceScene["layout"]; readonly order: ServiceOrder }
+>();
+
+interface Taken {
+  readonly item: ServiceItem;
+  readonly by: readonly string[];
+}
+
+/** Taking things away only ever opens ways: the first that is free may always go. */
+const takenApart = (items: readonly ServiceItem[]): readonly Taken[] => {
+  const left = [...items];
+  const taken: Taken[] = [];
+  while (left.length > 0) {
+    const free = left.findIndex((item) => inTheWay(item, left).length === 0);
+    const next = left[free < 0 ? firstFastened(left) : free]!;
+    taken.push({ item: next, by: inTheWay(next, left) });
+    left.splice(left.indexOf(next), 1);
+  }
+  return taken;
+};
+
+/** Where nothing is free, what has a tool is forced: a layer waits for its fasteners. */
+const firstFastened = (left: readonly ServiceItem[]): number =>
+  Math.max(
+    0,
+    left.findIndex(({ kind }) => kind !== "layer" && kind !== "strip"),
+  );
+
+const assembled = (taken: readonly Taken[]): ServiceOrder => {
+  const steps = taken.toReversed().map(({ item, by }, index) => ({ number: index + 1, item, by }));
+  return {
+    steps: steps.map(({ number, item }) => ({ number, item })),
+    outOfReach: steps.filter(({ by }) => by.length > 0),
+  };
+};
+
+const inTheWay = (item: ServiceItem, left: readonly ServiceItem[]): readonly string[] => {
+  const others = left.filter((other) => other !== item);
+  if (item.kind === "layer") return holding(item, others);
+  if (item.kind === "strip") return coveringStrips(item, others);
+  const ahead = others
+    .filter((other) => other.owner !== item.owner || other.kind === "layer")
+    .flatMap(({ bodies }) => bodies);
+  const own = item.kind === "nut" ? item.bodies.filter(({ kind }) => kind === "print") : [];
+  const met = [...ahead, ...own].filter((one) =>
+    item.columns.some((column) => stands(one, column, item.side)),
+  );
+  return [...new Set(met.map(({ owner }) => owner))].sort();
+};
+
+/** A layer is held by the stack's screws, and by layers that lie on its open side. */
+const holding = (layer: ServiceItem, others: readonly ServiceItem[]): readonly string[] => {
+  const screws = others.filter(({ kind }) => kind === "stack-screw").map(({ owner }) => owner);
+  if (screws.length > 0) return screws;
+  const [own] = layer.bodies;
+  const clampedTo = others.filter(
+    (other) => other.kind === "nut" && own !== undefined && isClampedThrough(other, own),
+  );
+  return clampedTo.map(({ owner }) => owner);
+};
+
+/** A nut bears on the sheet, or the part stands on its other side: both keep it where it is. */
+const isClampedThrough = ({ bodies }: ServiceItem, held: Obstacle): boolean => {
+  if (held.kind !== "sheet") return false;
+  const { front, rear, cutOuts } = held.layer;
+  return bodies.some(
+    (one) =>
+      one.kind === "body" &&
+      one.body.role === "nut" &&
+      isNear(one.body, front, rear) &&
+      cutOuts.some(({ owner, purpose }) => owner === one.owner && purpose === "clamp"),
+  );
+};
+
+const isNear = (
+  { low, high }: { readonly low: number; readonly high: number },
+  front: number,
+  rear: number,
+): boolean =>
+  (low >= front - samePlace && low < front + WASHERS) ||
+  (high <= rear + samePlace && high > rear - WASHERS);
+
+/** Between a nut and its sheet at most so much of washers lies: common practice. */
+const WASHERS = 3;
+
+/** Strips come out once the part that they lie in is off the stack, or nothing lies on it. */
+const coveringStrips = (strip: ServiceItem, others: readonly ServiceItem[]): readonly string[] => {
+  const layers = others.filter(({ kind }) => kind === "layer");
+  const home = layers.find(({ owner }) => owner === strip.owner);
+  if (home === undefined) return [];
+  return layers.filter(({ side }) => side === "front").map(({ owner }) => owner);
+};
+
+const stands = (one: Obstacle, column: Column, side: ServiceItem["side"]): boolean => {
+  switch (one.kind) {
+    case "body":
+      return (
+        isBeyond(one.body, column, side) && contoursOverlap(one.body.footprint, column.contour)
+      );
+    case "sheet": {
+      const { layer } = one;
+      const region = {
+        outline: layer.outline,
+        holes: layer.cutOuts.map(({ contour }) => contour),
+      };
+      return (
+        isBeyond({ low: layer.rear, high: layer.front }, column, side) && meets(region, column)
+      );
+    }
+    case "print":
+      return one.slabs.some(
+        ({ from, to, regions }) =>
+          isBeyond({ low: from, high: to }, column, side) &&
+          regions.some((region) => meets(region, column)),
+      );
+  }
+};
+
+const isBeyond = (
+  { low, high }: { readonly low: number; readonly high: number },
+  { from }: Column,
+  side: ServiceItem["side"],
+): boolean => (side === "front" ? high > from + samePlace : low < from - samePlace);
+
+const meets = ({ outline, holes }: Region, { contour }: Column): boolean =>
+  contoursOverlap(outline, contour) && !holes.some((hole) => containsContour(hole, contour));
