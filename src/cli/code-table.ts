@@ -1,6 +1,7 @@
 // Every code that a finding can carry, in order.
 
 import { ARRANGE_CODES } from "../arrange/arrange-list.ts";
+import { CATALOGUE_CODES } from "../catalogue/codes.ts";
 import { CHECK_CODES } from "../checks/judge.ts";
 import { DESIGN_CODES } from "../design/codes.ts";
 import type { CodeEntry } from "../diagnostics/finding.ts";
@@ -13,6 +14,7 @@ import { CLI_CODES } from "./codes.ts";
 export const codeTable = (): readonly CodeEntry[] =>
   [
     ...DESIGN_CODES,
+    ...CATALOGUE_CODES,
     ...LAYOUT_CODES,
     ...PARTS_CODES,
     ...PRINTED_CODES,

@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
 import { codeTable } from "../../src/cli/code-table.ts";
 import { runIn } from "./run-in.ts";
@@ -27,4 +29,17 @@ test("every code is floor/name and has something to say", () => {
     expect(code).toMatch(/^[a-z]+\/[a-z0-9-]+$/);
     for (const text of [title, why, example]) expect(text.trim()).not.toBe("");
   }
+});
+
+test("every code that the sources spell out is explained", () => {
+  const source = join(here, "..", "..", "src");
+  const spelled = readdirSync(source, { recursive: true, encoding: "utf8" })
+    .filter((path) => path.endsWith(".ts"))
+    .flatMap((path) => {
+      const text = readFileSync(join(source, path), "utf8");
+      return [...text.matchAll(/\bcode: "([a-z]+\/[a-z0-9-]+)"/g)].map(([, code = ""]) => code);
+    });
+  const known = new Set(codeTable().map(({ code }) => code));
+  expect(spelled.length).toBeGreaterThan(60);
+  expect(spelled.filter((code) => !known.has(code))).toEqual([]);
 });
