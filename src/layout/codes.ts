@@ -2,23 +2,36 @@
 
 import type { CodeEntry } from "../diagnostics/finding.ts";
 
-const unknown = (what: string, key: string, known: string): CodeEntry => ({
+/** `lacking`: what lacks it, with its verb. */
+const unknown = (what: string, key: string, lacking: string): CodeEntry => ({
   code: `layout/unknown-${what}`,
   severity: "fault",
-  title: `a ${what} that ${known} does not hold`,
+  title: `a ${what} that ${lacking}`,
   why: `The design names a ${what} by its id. Without its record the program knows neither its size nor its depth, so whatever depends on it is left out and everything else is still judged. \`consolewright list\` prints the ids.`,
   example: `${key}: no-such-${what}`,
 });
 
-export const UNKNOWN_PART = unknown("part", "part", "the catalogue");
-export const UNKNOWN_HARDWARE = unknown("hardware", "knob", "the catalogue");
-export const UNKNOWN_MOUNT = unknown("mount", "mount", "the catalogue");
-export const UNKNOWN_STOCK = unknown("stock", "sheet", "neither the workshop nor the catalogue");
-export const UNKNOWN_FINISH = unknown("finish", "finish", "neither the workshop nor the catalogue");
-export const UNKNOWN_MACHINE = unknown("machine", "use", "neither the workshop nor the catalogue");
-export const UNKNOWN_LAYER = unknown("layer", "clamps", "the stack");
-export const UNKNOWN_FONT = unknown("font", "font", "the library");
-export const UNKNOWN_NEIGHBOUR = unknown("neighbour", "right-of", "the panel");
+export const UNKNOWN_PART = unknown("part", "part", "the catalogue does not hold");
+export const UNKNOWN_HARDWARE = unknown("hardware", "knob", "the catalogue does not hold");
+export const UNKNOWN_MOUNT = unknown("mount", "mount", "the catalogue does not hold");
+export const UNKNOWN_STOCK = unknown(
+  "stock",
+  "sheet",
+  "neither the workshop nor the catalogue holds",
+);
+export const UNKNOWN_FINISH = unknown(
+  "finish",
+  "finish",
+  "neither the workshop nor the catalogue holds",
+);
+export const UNKNOWN_MACHINE = unknown(
+  "machine",
+  "use",
+  "neither the workshop nor the catalogue holds",
+);
+export const UNKNOWN_LAYER = unknown("layer", "clamps", "the stack does not hold");
+export const UNKNOWN_FONT = unknown("font", "font", "the library does not hold");
+export const UNKNOWN_NEIGHBOUR = unknown("neighbour", "right-of", "the panel does not hold");
 
 export const CIRCULAR_PLACE: CodeEntry = {
   code: "layout/circular-place",

@@ -43,3 +43,7 @@ test("every code that the sources spell out is explained", () => {
   expect(spelled.length).toBeGreaterThan(60);
   expect(spelled.filter((code) => !known.has(code))).toEqual([]);
 });
+
+test("what neither holds is not said twice not to be held", () => {
+  for (const { title } of codeTable()) expect(title).not.toMatch(/neither .* not /);
+});
