@@ -31,3 +31,10 @@ test("a word that finds nothing is said so", async () => {
   expect([code, stdout]).toEqual([0, ""]);
   expect(stderr).toContain("unobtainium");
 });
+
+test("a stock is named once where its colour is its material, and has no thickness of nothing", async () => {
+  const { stdout } = await list("stock");
+  expect(stdout).toMatch(/aluminium-2 +aluminium, 2 mm\n/);
+  expect(stdout).toMatch(/black-petg +black petg, of any depth\n/);
+  expect(stdout).not.toContain(" 0 mm");
+});

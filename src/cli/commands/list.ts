@@ -1,6 +1,8 @@
 // `list [WORD ...]`: what the catalogue holds, one record a line, by kind and id.
 
 import type { Library } from "../../catalogue/library.ts";
+import type { StockDesign } from "../../design/workshop-design.ts";
+import { decimal } from "../../geometry/number.ts";
 import type { Command } from "../command.ts";
 import { EXIT } from "../shell.ts";
 
@@ -42,11 +44,7 @@ const recordsOf = ({ catalogue, lettering }: Library): readonly Line[] => [
   ...linesOf("insert", catalogue.inserts, ({ title }) => title),
   ...linesOf("mount", catalogue.mounts, ({ title }) => title),
   ...linesOf("material", catalogue.materials, ({ title }) => title),
-  ...linesOf(
-    "stock",
-    catalogue.stock,
-    ({ colour, material, nominal }) => `${colour} ${material}, ${nominal} mm`,
-  ),
+  ...linesOf("stock", catalogue.stock, stockTitle),
   ...linesOf("finish", catalogue.finishes, ({ coats, order }) => `${order}: ${coats.join(", ")}`),
   ...linesOf(
     "machine",
@@ -73,4 +71,10 @@ const columns = (lines: readonly Line[]): string => {
   return lines
     .map(({ kind, id, title }) => `${kind.padEnd(9)}  ${id.padEnd(widest)}  ${title}\n`)
     .join("");
+};
+
+/** What is printed comes in no thickness of its own: its nominal is nothing. */
+const stockTitle = ({ colour, material, nominal }: StockDesign): string => {
+  const what = colour === material ? material : `${colour} ${material}`;
+  return nominal > 0 ? `${what}, ${decimal(nominal, 3)} mm` : `${what}, of any depth`;
 };
