@@ -47,7 +47,7 @@ export interface Arranged {
   readonly findings: readonly Finding[];
 }
 
-export const TOO_MANY: CodeEntry = {
+const TOO_MANY: CodeEntry = {
   code: "arrange/too-many",
   severity: "fault",
   title: "a list that no panel of this mount takes",

@@ -19,7 +19,7 @@ export interface SolidPictureOptions {
   readonly height: number;
 }
 
-export const SOLID_PICTURE: SolidPictureOptions = { side: "rear", width: 840, height: 600 };
+const SOLID_PICTURE: SolidPictureOptions = { side: "rear", width: 840, height: 600 };
 
 /** Samples a pixel along each axis: edges without stairs. */
 const SAMPLES = 2;

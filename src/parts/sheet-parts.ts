@@ -17,7 +17,7 @@ import { routeOf, type SetUpPlan } from "./route.ts";
 import type { Operation, SetUp, SheetPart } from "./sheet-part.ts";
 import { witness } from "./witness.ts";
 
-export const NO_CUT_SIZE: CodeEntry = {
+const NO_CUT_SIZE: CodeEntry = {
   code: "parts/no-cut-size",
   severity: "fault",
   title: "an opening that paint or fit would close",
