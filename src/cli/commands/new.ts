@@ -1,6 +1,7 @@
 // `new NAME`: a folder with a small panel and a workshop to begin from. Nothing that exists is touched.
 
 import { join, resolve } from "node:path";
+import { readDesign } from "../../design/read-design.ts";
 import { safeName } from "../../pack/file-name.ts";
 import { utf8Bytes } from "../../pack/utf8.ts";
 import { type Command, wrongUse } from "../command.ts";
@@ -29,6 +30,8 @@ export const newDesign: Command = {
     const files = Object.entries(
       starterFiles({ name, title: values.get("title") ?? wanted, mount }),
     );
+    const refused = files.flatMap(([path, text]) => readDesign(path, text).findings)[0];
+    if (refused !== undefined) return wrongUse(`${refused.message}; say another --title.`);
     const written = attempt(() => {
       disk.makeFolder(folder);
       for (const [path, text] of files) disk.write(join(folder, path), utf8Bytes(text));
