@@ -15,11 +15,55 @@ export interface RunBeside {
   readonly spread: number;
 }
 
-/** `shift` is taken off the drawn line first: form is judged apart from place. */
+interface Probing {
+  readonly parts: readonly number[];
+  readonly shift: Point;
+}
+
+/**
+ * `shift` is taken off the drawn line first: form is judged apart from place. The answer for one line of each outline is kept:
+ * two formats that give a line the same numbers ask the same question.
+ */
 export const runBeside = (
   line: readonly Edge[],
   expected: readonly Edge[],
-  probing: { readonly parts: readonly number[]; readonly shift: Point },
+  probing: Probing,
+): RunBeside => {
+  const known = kept.get(expected)?.get(line.length);
+  if (known !== undefined && isSameQuestion(known, line, probing)) return known.run;
+  const run = probedRun(line, expected, probing);
+  const own = kept.get(expected) ?? new Map<number, KeptRun>();
+  own.set(line.length, { line, probing, run });
+  kept.set(expected, own);
+  return run;
+};
+
+interface KeptRun {
+  readonly line: readonly Edge[];
+  readonly probing: Probing;
+  readonly run: RunBeside;
+}
+
+/** By the outline, then by the count of the line's edges: a letter's hole is another line of the same outline. */
+const kept = new WeakMap<readonly Edge[], Map<number, KeptRun>>();
+
+const isSameQuestion = (known: KeptRun, line: readonly Edge[], probing: Probing): boolean =>
+  known.probing.parts === probing.parts &&
+  isSamePlace(known.probing.shift, probing.shift) &&
+  known.line.every((edge, index) => isSameEdge(edge, line[index]!));
+
+const isSameEdge = (a: Edge, b: Edge): boolean => {
+  if (!isSamePlace(a.from, b.from) || !isSamePlace(a.to, b.to)) return false;
+  if (a.kind === "line" || b.kind === "line") return a.kind === b.kind;
+  return isSamePlace(a.centre, b.centre) && a.radius === b.radius && a.sweep === b.sweep;
+};
+
+const isSamePlace = (a: Point, b: Point): boolean => a.x === b.x && a.y === b.y;
+
+const probedRun = (
+  line: readonly Edge[],
+  expected: readonly Edge[],
+  probing: Probing,
 ): RunBeside => {
   const distanceAt = distanceTo(expected);
   const { shift, parts } = probing;

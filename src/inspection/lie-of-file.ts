@@ -43,10 +43,12 @@ export const lieOfFile = (file: ReadFile, expected: ExpectedLie): FoundLie => {
     return scaled === null ? lie : { ...lie, shift: shiftBetween(drawnBoxes(file, lie), boxes) };
   };
   const finder = likestBox(targets);
-  const misfitOf = (lie: Lie): number => meanMisfit(drawnBoxes(file, lie), finder);
   const straight = laid(expected.isRearUp);
   const turned = laid(!expected.isRearUp);
-  const [straightMisfit, turnedMisfit] = [misfitOf(straight), misfitOf(turned)];
+  const straightMisfit = meanMisfit(drawnBoxes(file, straight), finder, MOST_MISFIT);
+  // Beyond this it only matters that it is worse.
+  const enough = straightMisfit + 2 * mirrorMargin;
+  const turnedMisfit = meanMisfit(drawnBoxes(file, turned), finder, enough);
   const scaleCause = scaled?.cause ?? null;
   if (turnedMisfit + mirrorMargin < straightMisfit) {
     return { lie: turned, scaleCause, fits: "turned-over" };
@@ -72,12 +74,17 @@ const shiftBetween = (drawn: readonly Extent[], expected: readonly Extent[]): Po
 /** A line that fits nowhere counts no more than this, so that one stray line can't turn a file over. */
 const MOST_MISFIT = 1;
 
+/** Mean of what the boxes are off by; no further than `enough`, if it comes to that. */
 const meanMisfit = (
   boxes: readonly Extent[],
   finder: (box: Extent) => { readonly misfit: number } | null,
+  enough: number,
 ): number => {
   let sum = 0;
-  for (const box of boxes) sum += Math.min(finder(box)?.misfit ?? MOST_MISFIT, MOST_MISFIT);
+  for (const box of boxes) {
+    sum += Math.min(finder(box)?.misfit ?? MOST_MISFIT, MOST_MISFIT);
+    if (sum > enough * boxes.length) return enough;
+  }
   return boxes.length === 0 ? 0 : sum / boxes.length;
 };
 
