@@ -9,13 +9,20 @@ import { compile, type Library, openLibrary } from "../src/project.ts";
 import { commandRows } from "./command-rows.ts";
 import { consoleRow, coreRows } from "./core-rows.ts";
 import { growthExponent, type Row, rounded } from "./harness.ts";
+import { printRows } from "./print-rows.ts";
 import { consoleDesign, panelDesign } from "./seeded-panel.ts";
 
 const file = join(import.meta.dirname, "../dist/library.json");
 const library = openLibrary(JSON.parse(readFileSync(file, "utf8")));
 
 const sound = soundOrStop(library);
-const rows = [...coreRows(library), ...growthRows(library), heapRow(library), ...commandRows()];
+const rows = [
+  ...coreRows(library),
+  ...growthRows(library),
+  heapRow(library),
+  ...(await printRows(library)),
+  ...commandRows(),
+];
 if (process.argv.includes("--json")) console.log(JSON.stringify(rows, null, 2));
 else printTable(rows);
 
