@@ -1,9 +1,11 @@
 // The free rooms of each slice of the stack, and which of them light can pass between: a lamp in a closed chamber is held
 // against the few openings of that chamber, not against every hole of the panel. It may find too many ways, never too few.
 
+import { boxedEdgesOf } from "../geometry/boxed-edges.ts";
 import { containsContour, containsPoint } from "../geometry/containment.ts";
 import type { Contour, Point, Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
+import { edgesOf } from "../geometry/edges.ts";
 import { extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
@@ -138,8 +140,16 @@ const areJoined = (a: Cell, b: Cell): boolean => {
   }
   const [one, other] = [a.within, b.within];
   return (
-    contoursOverlap(one, other) &&
+    mayOverlap(one, other) &&
     !a.islands.some((island) => isInside(other, island)) &&
     !b.islands.some((island) => isInside(one, island))
   );
+};
+
+/** Where no edge of the one comes near the other, one place decides. */
+const mayOverlap = (one: Contour, other: Contour): boolean => {
+  const box = contourExtent(other);
+  if (!extentsOverlap(contourExtent(one), box)) return false;
+  const isApart = boxedEdgesOf(one).every((edge) => !extentsOverlap(edge.box, box));
+  return isApart ? containsPoint(one, edgesOf(other)[0]!.from) : contoursOverlap(one, other);
 };

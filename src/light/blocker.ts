@@ -1,13 +1,17 @@
 // What stops light: bodies between two heights, films of paint on a face, painted edges. A way of light is a straight line
 // in space; where it runs through a blocker's heights its shadow in plan is held against the blocker's outlines, exactly.
 
-import { containsPoint } from "../geometry/containment.ts";
-import { type Contour, point, type Region } from "../geometry/contour.ts";
-import type { Extent } from "../geometry/extent.ts";
-import { joinedExtent } from "../geometry/extent.ts";
-import { contourExtent } from "../geometry/measure.ts";
+import type { Contour, Region } from "../geometry/contour.ts";
+import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
 import { samePlace } from "../geometry/tolerance.ts";
-import { crossesOutline, outlineEdges, type Stretch } from "./outline-edges.ts";
+import {
+  crossesOutline,
+  isInOutline,
+  meetsBox,
+  type OutlineEdges,
+  outlineEdges,
+  type Stretch,
+} from "./outline-edges.ts";
 
 export interface Place {
   readonly x: number;
@@ -15,83 +19,115 @@ export interface Place {
   readonly z: number;
 }
 
+interface FlatRegion {
+  readonly outline: OutlineEdges;
+  readonly holes: readonly OutlineEdges[];
+}
+
+interface BlockerCommon {
+  /** Component, layer or printed part. */
+  readonly owner: string;
+  readonly low: number;
+  readonly high: number;
+  readonly box: Extent;
+}
+
+/**
+ * `body`: opaque between two heights. `film`: paint on a face. `skin`: paint on edges and on the walls of holes, which
+ * light runs along on either side and does not pass.
+ */
 export type Blocker =
-  | {
-      /** Opaque between two heights. */
-      readonly kind: "body";
-      /** Component, layer or printed part. */
-      readonly owner: string;
-      readonly low: number;
-      readonly high: number;
-      readonly regions: readonly Region[];
-      readonly box: Extent;
-    }
-  | {
-      /** Paint on a face. */
-      readonly kind: "film";
-      readonly owner: string;
-      readonly low: number;
-      readonly high: number;
-      readonly regions: readonly Region[];
-      readonly box: Extent;
-    }
-  | {
-      /** Paint on edges and on the walls of holes: light passes on either side of it, not through it. */
-      readonly kind: "skin";
-      readonly owner: string;
-      readonly low: number;
-      readonly high: number;
-      readonly contours: readonly Contour[];
-      readonly box: Extent;
-    };
+  | (BlockerCommon & { readonly kind: "body" | "film"; readonly regions: readonly FlatRegion[] })
+  | (BlockerCommon & { readonly kind: "skin"; readonly contours: readonly OutlineEdges[] });
+
+interface Heights {
+  readonly low: number;
+  readonly high: number;
+}
 
 export const bodyBlocker = (
   owner: string,
-  heights: { readonly low: number; readonly high: number },
+  { low, high }: Heights,
   regions: readonly Region[],
-): Blocker => ({ kind: "body", owner, ...heights, regions, box: boxOf(regions.map(outlineOf)) });
+): Blocker => {
+  const flat = regions.map(flatRegion);
+  return { kind: "body", owner, low, high, regions: flat, box: boxOf(flat.map(outlineOf)) };
+};
 
 export const filmBlocker = (owner: string, z: number, regions: readonly Region[]): Blocker => ({
+  ...bodyBlocker(owner, { low: z, high: z }, regions),
   kind: "film",
-  owner,
-  low: z,
-  high: z,
-  regions,
-  box: boxOf(regions.map(outlineOf)),
+  regions: regions.map(flatRegion),
 });
 
 export const skinBlocker = (
   owner: string,
-  heights: { readonly low: number; readonly high: number },
+  { low, high }: Heights,
   contours: readonly Contour[],
-): Blocker => ({ kind: "skin", owner, ...heights, contours, box: boxOf(contours) });
+): Blocker => {
+  const flat = contours.map(outlineEdges);
+  return { kind: "skin", owner, low, high, contours: flat, box: boxOf(flat) };
+};
 
-const outlineOf = ({ outline }: Region): Contour => outline;
+const flatRegion = ({ outline, holes }: Region): FlatRegion => ({
+  outline: outlineEdges(outline),
+  holes: holes.map(outlineEdges),
+});
 
-const boxOf = (contours: readonly Contour[]): Extent =>
-  contours.map(contourExtent).reduce(joinedExtent);
+const outlineOf = ({ outline }: FlatRegion): OutlineEdges => outline;
 
-/** The first blocker, in the order given, that the straight way from one place to another meets; null where it is free. */
-export const blockerBetween = (
+const boxOf = (outlines: readonly OutlineEdges[]): Extent =>
+  outlines.map(({ box }) => box).reduce(joinedExtent);
+
+/** Asks whether the straight way from one place to another is free of all blockers. */
+export type FreeWay = (from: Place, to: Place) => boolean;
+
+/** Neighbouring ways mostly end on one blocker: whatever stopped the last one is asked first. */
+export const freeWay = (blockers: readonly Blocker[]): FreeWay => {
+  const order = [...blockers];
+  return (from, to) => {
+    for (let index = 0; index < order.length; index += 1) {
+      const blocker = order[index]!;
+      if (!blocks(blocker, from, to)) continue;
+      order[index] = order[0]!;
+      order[0] = blocker;
+      return false;
+    }
+    return true;
+  };
+};
+
+/** What may stop a way between a place and a box, whose heights it does not leave. */
+export const blockersToward = (
   from: Place,
-  to: Place,
+  box: Extent,
+  heights: Heights,
   blockers: readonly Blocker[],
-): Blocker | null => {
-  for (const blocker of blockers) if (blocks(blocker, from, to)) return blocker;
-  return null;
+): readonly Blocker[] => {
+  const zone = joinedExtent(extent(from.x, from.y, from.x, from.y), box);
+  const low = Math.min(from.z, heights.low);
+  const high = Math.max(from.z, heights.high);
+  return blockers.filter(
+    (one) =>
+      one.low <= high &&
+      one.high >= low &&
+      one.box.minX <= zone.maxX &&
+      one.box.maxX >= zone.minX &&
+      one.box.minY <= zone.maxY &&
+      one.box.maxY >= zone.minY,
+  );
 };
 
 const blocks = (blocker: Blocker, from: Place, to: Place): boolean => {
   const part = partWithin(blocker, from, to);
-  if (part === null) return false;
-  if (misses(part, blocker.box)) return false;
+  if (part === null || !meetsBox(part, blocker.box)) return false;
   switch (blocker.kind) {
     case "body":
       return blocker.regions.some((region) => meetsRegion(part, region));
     case "film":
       return blocker.regions.some((region) => isIn(part.fromX, part.fromY, region));
     case "skin":
-      return blocker.contours.some((contour) => crossesOutline(part, outlineEdges(contour)));
+      return blocker.contours.some((contour) => crossesOutline(part, contour));
   }
 };
 
@@ -120,19 +156,11 @@ const between = (from: Place, to: Place, start: number, end: number): Stretch =>
   };
 };
 
-const misses = ({ fromX, fromY, toX, toY }: Stretch, box: Extent): boolean =>
-  Math.max(fromX, toX) < box.minX ||
-  Math.min(fromX, toX) > box.maxX ||
-  Math.max(fromY, toY) < box.minY ||
-  Math.min(fromY, toY) > box.maxY;
+const meetsRegion = (part: Stretch, region: FlatRegion): boolean =>
+  meetsBox(part, region.outline.box) &&
+  (isIn(part.fromX, part.fromY, region) ||
+    crossesOutline(part, region.outline) ||
+    region.holes.some((hole) => crossesOutline(part, hole)));
 
-const meetsRegion = (part: Stretch, region: Region): boolean =>
-  !misses(part, contourExtent(region.outline)) &&
-  (crossesOutline(part, outlineEdges(region.outline)) ||
-    region.holes.some((hole) => crossesOutline(part, outlineEdges(hole))) ||
-    isIn(part.fromX, part.fromY, region));
-
-const isIn = (x: number, y: number, { outline, holes }: Region): boolean => {
-  const at = point(x, y);
-  return containsPoint(outline, at) && !holes.some((hole) => containsPoint(hole, at));
-};
+const isIn = (x: number, y: number, { outline, holes }: FlatRegion): boolean =>
+  isInOutline(x, y, outline) && !holes.some((hole) => isInOutline(x, y, hole));

@@ -3,9 +3,9 @@
 
 import { containsPoint } from "../geometry/containment.ts";
 import { type Point, point } from "../geometry/contour.ts";
-import { extentCentre, extentHeight, extentWidth } from "../geometry/extent.ts";
+import { type Extent, extentCentre, extentHeight, extentWidth } from "../geometry/extent.ts";
 import type { LayerLayout, PlacedMarking } from "../layout/panel-layout.ts";
-import { type Blocker, blockerBetween } from "./blocker.ts";
+import { type Blocker, blockersToward, freeWay } from "./blocker.ts";
 import type { Lamp } from "./lamp.ts";
 import type { LightScene } from "./light-scene.ts";
 import { isSeeThrough, sheetRegion } from "./sheet-light.ts";
@@ -41,7 +41,8 @@ const lightOn = (
   const targets = targetsOn(marking);
   const lit = new Set<Point>();
   const seen = lamps.filter((lamp) => {
-    const own = targets.filter((target) => isLit(lamp, target, { layer, open }));
+    const near = targets.filter((target) => isNear(lamp, target, layer));
+    const own = near.length === 0 ? [] : litOf(near, { lamp, layer, open, box: marking.box });
     for (const target of own) lit.add(target);
     return own.length > 0;
   });
@@ -74,17 +75,28 @@ const targetsOn = ({ box }: PlacedMarking): readonly Point[] =>
  */
 const ASIDE_OVER_DEPTH = 4;
 
-const isLit = (
-  { at }: Lamp,
-  target: Point,
-  { layer, open }: { readonly layer: LayerLayout; readonly open: readonly Blocker[] },
-): boolean => {
+const isNear = ({ at }: Lamp, target: Point, layer: LayerLayout): boolean => {
   const depth = layer.front - at.z;
   const reach = depth * ASIDE_OVER_DEPTH;
   const dx = target.x - at.x;
   const dy = target.y - at.y;
-  if (depth <= 0 || dx * dx + dy * dy > reach * reach) return false;
-  return blockerBetween(at, { x: target.x, y: target.y, z: layer.front }, open) === null;
+  return depth > 0 && dx * dx + dy * dy <= reach * reach;
+};
+
+interface LegendScene {
+  readonly lamp: Lamp;
+  readonly layer: LayerLayout;
+  readonly open: readonly Blocker[];
+  readonly box: Extent;
+}
+
+const litOf = (
+  targets: readonly Point[],
+  { lamp, layer, open, box }: LegendScene,
+): readonly Point[] => {
+  const z = layer.front;
+  const isFree = freeWay(blockersToward(lamp.at, box, { low: z, high: z }, open));
+  return targets.filter(({ x, y }) => isFree(lamp.at, { x, y, z }));
 };
 
 const covers = (layer: LayerLayout, at: Point): boolean => {

@@ -23,7 +23,21 @@ export const holeTargets = (
   z: number,
   filled: readonly Contour[],
 ): readonly Place[] =>
-  [...rimPoints(contour), ...areaPoints(contour)]
+  openPlaces([...rimPoints(contour), ...areaPoints(contour)], contour, { z, filled });
+
+/** The rim alone. */
+export const rimTargets = (
+  contour: Contour,
+  z: number,
+  filled: readonly Contour[],
+): readonly Place[] => openPlaces(rimPoints(contour), contour, { z, filled });
+
+const openPlaces = (
+  points: readonly Point[],
+  contour: Contour,
+  { z, filled }: { readonly z: number; readonly filled: readonly Contour[] },
+): readonly Place[] =>
+  points
     .filter((at) => containsPoint(contour, at))
     .filter((at) => !filled.some((body) => containsPoint(body, at)))
     .map(({ x, y }) => ({ x, y, z }));

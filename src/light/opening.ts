@@ -11,7 +11,7 @@ import type { PrintedPart } from "../parts/printed/printed-part.ts";
 import { type Passed, reachedFrom, type Slice } from "./air-cell.ts";
 import type { Place } from "./blocker.ts";
 import type { LightScene } from "./light-scene.ts";
-import { edgeTargets, holeTargets, jointTargets } from "./opening-targets.ts";
+import { edgeTargets, holeTargets, jointTargets, rimTargets } from "./opening-targets.ts";
 import { hasPaintedEdges, hasPaintedFront, isSeeThrough } from "./sheet-light.ts";
 
 export type OpeningKind =
@@ -37,8 +37,17 @@ export interface Opening {
   readonly owner: string;
   readonly at: Point;
   readonly targets: readonly Place[];
+  /** Opaque walls that a way out runs between; null where there are none. */
+  readonly throat: Throat | null;
   /** `beyond`: the way must go on to the outside. `into`: it is enough that light comes there, for it spreads. */
   readonly reach: "beyond" | "into";
+}
+
+export interface Throat {
+  readonly low: number;
+  readonly high: number;
+  /** Its greatest width. */
+  readonly width: number;
 }
 
 export const openingsFrom = (
@@ -81,6 +90,7 @@ const bareOpening = (kind: "bare-edge" | "bare-face", layer: LayerLayout): Openi
   owner: layer.id,
   at: extentCentre(contourExtent(layer.outline)),
   targets: holeTargets(layer.outline, layer.rear, []),
+  throat: null,
   reach: "into",
 });
 
@@ -101,10 +111,26 @@ const holeOpening = (
       kind,
       owner: cutOut.owner,
       at: cutOut.centre,
-      targets: [layer.front, layer.rear].flatMap((z) => holeTargets(cutOut.contour, z, filled)),
+      targets: [
+        ...rimTargets(cutOut.contour, layer.rear, filled),
+        ...holeTargets(cutOut.contour, layer.front, filled),
+      ],
+      throat: throatOf(cutOut, layer),
       reach: "beyond",
     },
   ];
+};
+
+/** Light that comes in at the side of a bare wall needs no throat. */
+const throatOf = ({ contour }: CutOut, layer: LayerLayout): Throat | null => {
+  if (isSeeThrough(layer) && !hasPaintedEdges(layer)) return null;
+  const box = contourExtent(contour);
+  const [across, up] = [box.maxX - box.minX, box.maxY - box.minY];
+  return {
+    low: layer.rear,
+    high: layer.front,
+    width: Math.sqrt(across * across + up * up),
+  };
 };
 
 const FAMILY_KINDS: Readonly<Record<PartFamily, OpeningKind>> = {
@@ -159,6 +185,7 @@ const rearOpenings = (
           ...named,
           at: extentCentre(contourExtent(cell.within)),
           targets: holeTargets(cell.within, slice.low, []),
+          throat: null,
           reach: "beyond",
         },
       ];
@@ -206,6 +233,7 @@ const besideSheet = (
         targets: holeTargets(circle(at, mount.headClearance / 2), slice.high, []).filter(
           ({ x, y }) => containsPoint(outline, point(x, y)),
         ),
+        throat: null,
         reach: "beyond",
       }),
     );
@@ -217,6 +245,7 @@ const besideSheet = (
       owner: layer.id,
       at: extentCentre(plan),
       targets: edgeTargets(plan, slice),
+      throat: null,
       reach: "beyond",
     },
   ];
@@ -231,6 +260,7 @@ const besidePart = (part: PrintedPart, slice: Slice): readonly Opening[] => {
       owner: circuit,
       at,
       targets: holeTargets(exit, slice.low, []),
+      throat: null,
       reach: "beyond",
     }),
   );
@@ -240,6 +270,7 @@ const besidePart = (part: PrintedPart, slice: Slice): readonly Opening[] => {
       owner: part.id,
       at: joint.across === "x" ? point(joint.at, plan.minY) : point(plan.minX, joint.at),
       targets: jointTargets(joint, part.facts.box),
+      throat: null,
       reach: "beyond",
     }),
   );
@@ -248,6 +279,7 @@ const besidePart = (part: PrintedPart, slice: Slice): readonly Opening[] => {
     owner: part.owner,
     at: extentCentre(plan),
     targets: edgeTargets(plan, slice),
+    throat: null,
     reach: "beyond",
   };
   return [...notches, ...joints, edge];

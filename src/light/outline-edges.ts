@@ -56,7 +56,8 @@ export const crossesOutline = (stretch: Stretch, outline: OutlineEdges): boolean
   meetsBox(stretch, outline.box) &&
   (crossesLines(stretch, outline.lines) || crossesArcs(stretch, outline.arcs));
 
-const meetsBox = ({ fromX, fromY, toX, toY }: Stretch, box: Extent): boolean =>
+/** The boxes of both touch. */
+export const meetsBox = ({ fromX, fromY, toX, toY }: Stretch, box: Extent): boolean =>
   (fromX < toX ? fromX : toX) <= box.maxX &&
   (fromX > toX ? fromX : toX) >= box.minX &&
   (fromY < toY ? fromY : toY) <= box.maxY &&
@@ -104,4 +105,33 @@ const isOnBow = (x: number, y: number, arcs: Float64Array, at: number): boolean 
   const fromY = arcs[at + 1]!;
   const side = (arcs[at + 2]! - fromX) * (y - fromY) - (arcs[at + 3]! - fromY) * (x - fromX);
   return arcs[at + 7] === 1 ? side <= 0 : side >= 0;
+};
+
+/** Even or odd: how often a way to +x crosses the chords, and the bows that the place lies in. */
+export const isInOutline = (x: number, y: number, { box, lines, arcs }: OutlineEdges): boolean => {
+  if (x < box.minX || x > box.maxX || y < box.minY || y > box.maxY) return false;
+  let inside = false;
+  for (let at = 0; at < lines.length; at += LINE)
+    if (chordCrosses(x, y, lines, at)) inside = !inside;
+  for (let at = 0; at < arcs.length; at += ARC) {
+    if (chordCrosses(x, y, arcs, at)) inside = !inside;
+    if (isInBow(x, y, arcs, at)) inside = !inside;
+  }
+  return inside;
+};
+
+const chordCrosses = (x: number, y: number, edges: Float64Array, at: number): boolean => {
+  const fromY = edges[at + 1]!;
+  const toY = edges[at + 3]!;
+  if (fromY > y === toY > y) return false;
+  const fromX = edges[at]!;
+  return x < fromX + ((y - fromY) / (toY - fromY)) * (edges[at + 2]! - fromX);
+};
+
+/** On the chord itself it may say either: no way is aimed there to the last bit. */
+const isInBow = (x: number, y: number, arcs: Float64Array, at: number): boolean => {
+  const dx = x - arcs[at + 4]!;
+  const dy = y - arcs[at + 5]!;
+  const radius = arcs[at + 6]!;
+  return dx * dx + dy * dy < radius * radius && isOnBow(x, y, arcs, at);
 };

@@ -2,8 +2,9 @@
 // through it. Light that has to turn a corner is not looked for: it ends in black plastic.
 
 import { type Point, point } from "../geometry/contour.ts";
+import { type Extent, extent } from "../geometry/extent.ts";
 import { type Cell, cellAt, type Slice, slicesOf } from "./air-cell.ts";
-import { type Blocker, blockerBetween, type Place } from "./blocker.ts";
+import { blockersToward, freeWay, type Place } from "./blocker.ts";
 import type { Lamp } from "./lamp.ts";
 import type { LightScene } from "./light-scene.ts";
 import { type Opening, type OpeningKind, openingsFrom } from "./opening.ts";
@@ -56,30 +57,52 @@ const chambersOf = (lamps: readonly Lamp[], slices: readonly Slice[]): readonly 
 };
 
 /** The nearest lamp first: it is the one that dazzles. */
-const firstSight = (
-  opening: Opening,
-  lamps: readonly Lamp[],
-  { blockers }: LightScene,
-): Sight | null => {
-  const near = lamps.toSorted((a, b) => apart(a, opening.at) - apart(b, opening.at));
-  const { kind: through, owner } = opening;
+const firstSight = (opening: Opening, lamps: readonly Lamp[], scene: LightScene): Sight | null => {
+  const near = lamps
+    .filter(({ at }) => mayPass(at, opening))
+    .toSorted((a, b) => apart(a, opening.at) - apart(b, opening.at));
+  const { kind: through, owner, targets } = opening;
+  const [first] = targets;
+  if (first === undefined) return null;
+  const zone = zoneOf(targets);
+  const isFreeBeyond = freeWay(scene.blockers);
   for (const lamp of near) {
-    const at = opening.targets.find((target) => isFree(lamp.at, target, { opening, blockers }));
+    const isFreeTo = freeWay(blockersToward(lamp.at, zone.box, zone, scene.blockers));
+    const at = targets.find(
+      (target) =>
+        isFreeTo(lamp.at, target) &&
+        (opening.reach === "into" || isFreeBeyond(target, beyond(lamp.at, target))),
+    );
     if (at !== undefined) return { lamp, through, owner, at: point(at.x, at.y) };
   }
   return null;
 };
 
+/** A way that leans too much is stopped by the far wall of what it has to pass between. */
+const mayPass = (lamp: Place, { throat, at }: Opening): boolean => {
+  if (throat === null) return true;
+  const dx = at.x - lamp.x;
+  const dy = at.y - lamp.y;
+  const aside = Math.sqrt(dx * dx + dy * dy) - throat.width / 2;
+  return (aside * (throat.high - throat.low)) / (throat.high - lamp.z) <= throat.width;
+};
+
 const apart = ({ at }: Lamp, to: Point): number =>
   (at.x - to.x) * (at.x - to.x) + (at.y - to.y) * (at.y - to.y);
 
-const isFree = (
-  from: Place,
-  target: Place,
-  { opening, blockers }: { readonly opening: Opening; readonly blockers: readonly Blocker[] },
-): boolean => {
-  const to = opening.reach === "into" ? target : beyond(from, target);
-  return blockerBetween(from, to, blockers) === null;
+interface Zone {
+  readonly box: Extent;
+  readonly low: number;
+  readonly high: number;
+}
+
+const zoneOf = (places: readonly Place[]): Zone => {
+  const [x, y, z] = [places.map((at) => at.x), places.map((at) => at.y), places.map((at) => at.z)];
+  return {
+    box: extent(Math.min(...x), Math.min(...y), Math.max(...x), Math.max(...y)),
+    low: Math.min(...z),
+    high: Math.max(...z),
+  };
 };
 
 /** Far enough to be clear of every knob and plug: 0.3 m past the opening. */

@@ -1,10 +1,11 @@
-// A straight way from a lamp behind the face to the outside, one finding an opening.
+// A straight way from a lamp behind the face to the outside, one finding an opening; members of a row are counted.
 
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { OpeningKind } from "../../light/opening.ts";
+import { onePerOwner } from "../one-finding.ts";
 import type { Rule } from "../rule.ts";
-import { lampWords, sightsIn, spanOfOwner } from "./seen-lamps.ts";
+import { lampWords, owned, sightsIn, spanOfOwner } from "./seen-lamps.ts";
 
 const entry: CodeEntry = {
   code: "checks/light-leak",
@@ -25,17 +26,15 @@ export const lightLeak: Rule = {
   entry,
   move: null,
   judge: (facts) =>
-    sightsIn(facts).flatMap((sight) => {
+    onePerOwner(owned(sightsIn(facts)), ({ sight }) => {
       const words = WAYS[sight.through];
-      if (words === null) return [];
-      return [
-        finding(entry, {
-          message: `${sight.owner}: ${lampWords(sight)} is seen ${words}, at ${decimal(sight.at.x, 1)}, ${decimal(sight.at.y, 1)}.`,
-          span: spanOfOwner(sight.owner, facts),
-          subjects: [sight.owner],
-          source: { kind: "geometry", name: "a straight line from the lamp to the outside" },
-        }),
-      ];
+      if (words === null) return null;
+      return finding(entry, {
+        message: `${sight.owner}: ${lampWords(sight)} is seen ${words}, at ${decimal(sight.at.x, 1)}, ${decimal(sight.at.y, 1)}.`,
+        span: spanOfOwner(sight.owner, facts),
+        subjects: [sight.owner],
+        source: { kind: "geometry", name: "a straight line from the lamp to the outside" },
+      });
     }),
 };
 

@@ -5,9 +5,10 @@ import { contourExtent } from "../../geometry/measure.ts";
 import type { PlacedComponent } from "../../layout/panel-layout.ts";
 import { entryName } from "../entry-name.ts";
 import { keyRemedy } from "../key-remedy.ts";
+import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
-import { lampWords, sightsIn, spanOfOwner } from "./seen-lamps.ts";
+import { lampWords, owned, sightsIn, spanOfOwner } from "./seen-lamps.ts";
 
 const entry: CodeEntry = {
   code: "checks/nut-hole",
@@ -28,25 +29,21 @@ export const nutHole: Rule = {
   entry,
   move: null,
   judge: (facts) =>
-    sightsIn(facts)
-      .filter(({ through }) => through === "nut")
-      .flatMap((sight) => {
-        const component = facts.layout.components.find(({ id }) => id === sight.owner);
-        const hole = component === undefined ? null : holeRound(component, facts);
-        if (component === undefined || hole === null) return [];
-        const cover = coverOf(component);
-        return [
-          finding(entry, {
-            message: `${component.id}: ${lampWords(sight)} is seen past the nut: its hole in ${hole.layer} is ${millimetres(hole.width)} and nut and washers cover ${millimetres(cover)}. washer: light-tight closes it.`,
-            span: spanOfOwner(component.id, facts),
-            subjects: [component.id],
-            measured: measureMm(hole.width),
-            limit: measureMm(cover),
-            source: { kind: "geometry", name: "what nut and washers cover" },
-            remedies: washerRemedy(component, facts),
-          }),
-        ];
-      }),
+    onePerOwner(owned(sightsIn(facts)), ({ sight }) => {
+      const component = facts.layout.components.find(({ id }) => id === sight.owner);
+      const hole = component === undefined ? null : holeRound(component, facts);
+      if (sight.through !== "nut" || component === undefined || hole === null) return null;
+      const cover = coverOf(component);
+      return finding(entry, {
+        message: `${component.id}: ${lampWords(sight)} is seen past the nut: its hole in ${hole.layer} is ${millimetres(hole.width)} and nut and washers cover ${millimetres(cover)}. washer: light-tight closes it.`,
+        span: spanOfOwner(component.id, facts),
+        subjects: [component.id],
+        measured: measureMm(hole.width),
+        limit: measureMm(cover),
+        source: { kind: "geometry", name: "what nut and washers cover" },
+        remedies: washerRemedy(component, facts),
+      });
+    }),
 };
 
 const holeRound = (

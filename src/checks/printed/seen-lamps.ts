@@ -9,6 +9,12 @@ import type { PanelFacts } from "../rule.ts";
 export const sightsIn = ({ layout, printedParts }: PanelFacts): readonly Sight[] =>
   sightsOf(lightScene(layout, printedParts));
 
+/** By whose opening they are. */
+export const owned = (
+  sights: readonly Sight[],
+): readonly { readonly sight: Sight; readonly cutOut: { readonly owner: string } }[] =>
+  sights.map((sight) => ({ sight, cutOut: { owner: sight.owner } }));
+
 export const spanOfOwner = (owner: string, { layout }: PanelFacts): Finding["span"] => {
   const component = layout.components.find(({ id }) => id === owner);
   const layer = layout.layers.find(({ id }) => id === owner);
