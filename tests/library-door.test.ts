@@ -16,6 +16,7 @@ const project = compile({ entry: "a.yaml", files: new Map([["a.yaml", "kind: pan
 `;
 
 beforeAll(() => {
+  mkdirSync(join(root, ".cache"), { recursive: true });
   consumer = mkdtempSync(join(root, ".cache/consumer-"));
   mkdirSync(join(consumer, "node_modules"));
   symlinkSync(root, join(consumer, "node_modules/consolewright"));

@@ -1,6 +1,6 @@
 // The same design gives the same bytes in Node and in Chromium: every file of every pack, by its hash.
 
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
@@ -21,6 +21,7 @@ let folder = "";
 let stand: PageStand;
 
 beforeAll(async () => {
+  mkdirSync(cache, { recursive: true });
   folder = mkdtempSync(join(cache, "same-bytes-"));
   await build({
     configFile: false,
