@@ -54,7 +54,7 @@ export const slicesOf = (scene: LightScene): readonly Slice[] => {
 };
 
 /** The printed parts that make the light's chambers. */
-export const spacersOf = ({ printedParts, slabs }: LightScene): LightScene["printedParts"] =>
+const spacersOf = ({ printedParts, slabs }: LightScene): LightScene["printedParts"] =>
   printedParts.filter(({ role, id }) => role === "spacer" && slabs.has(id));
 
 /** Pieces of a split part share their heights: their regions are taken together. */
@@ -98,7 +98,7 @@ const cellsOfSheet = ({ outline, holes }: Region): readonly Cell[] => [
   ...holes.map((within) => ({ within, islands: [] })),
 ];
 
-export const isInside = (inner: Contour, outer: Contour): boolean =>
+const isInside = (inner: Contour, outer: Contour): boolean =>
   extentsOverlap(contourExtent(inner), contourExtent(outer)) && containsContour(outer, inner);
 
 /** The room of a slice that a place lies in. */

@@ -1,5 +1,6 @@
 // How much of each legend gets light: how many lamps have a straight way to it through windows and diffuser, and over how
-// much of its box. A legend on an opaque sheet can't be lit and has no fact.
+// much of its box. A legend on an opaque sheet can't be lit, one on its lamp is lit by that: neither has
+// a fact.
 
 import { containsPoint } from "../geometry/containment.ts";
 import { type Point, point } from "../geometry/contour.ts";
@@ -25,7 +26,7 @@ export const legendLightOf = (scene: LightScene): readonly LegendLight[] => {
   const { layout, lamps } = scene;
   if (lamps.length === 0) return [];
   return layout.markings
-    .filter(({ kind }) => kind === "legend")
+    .filter(({ kind, side }) => kind === "legend" && side !== "on")
     .flatMap((marking) => {
       const layer = layout.layers.find(({ id }) => id === marking.layer);
       return layer === undefined || !isSeeThrough(layer) ? [] : [lightOn(marking, layer, scene)];

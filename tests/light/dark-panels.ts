@@ -45,7 +45,7 @@ fixings: { screws: m3, dowels: 3 mm }
 
 const compiled = new Map<string, LitPanel>();
 
-export const litPanel = (lines: string, nutHole = 12): LitPanel => {
+const litPanel = (lines: string, nutHole = 12): LitPanel => {
   const key = `${nutHole} ${lines}`;
   const known = compiled.get(key) ?? compiledPanel(lines, libraryWith(nutHole));
   compiled.set(key, known);
