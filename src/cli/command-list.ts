@@ -29,6 +29,11 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import("./commands/list.ts")).list,
   },
   {
+    name: "keys",
+    summary: "list what can be written in a design file",
+    load: async () => (await import("./commands/keys.ts")).keys,
+  },
+  {
     name: "why",
     summary: "explain the code of a finding",
     load: async () => (await import("./commands/why.ts")).why,
