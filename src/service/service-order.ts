@@ -4,6 +4,8 @@
 import { containsContour } from "../geometry/containment.ts";
 import type { Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
+import { extentsOverlap } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import {
   type Column,
@@ -52,14 +54,40 @@ interface Taken {
 const takenApart = (items: readonly ServiceItem[]): readonly Taken[] => {
   const left = [...items];
   const taken: Taken[] = [];
+  // What was in the way a while ago is asked first again: most items wait for the same layer.
+  const waitsFor = new Map<ServiceItem, ServiceItem>();
   while (left.length > 0) {
-    const free = left.findIndex((item) => inTheWay(item, left).length === 0);
+    const still = new Set(left);
+    const free = left.findIndex((item) => isFree(item, { left, still, waitsFor }));
     const next = left[free < 0 ? firstFastened(left) : free]!;
-    taken.push({ item: next, by: inTheWay(next, left) });
+    taken.push({ item: next, by: free < 0 ? inTheWay(next, left) : [] });
     left.splice(left.indexOf(next), 1);
   }
   return taken;
 };
+
+const isFree = (
+  item: ServiceItem,
+  among: {
+    readonly left: readonly ServiceItem[];
+    readonly still: ReadonlySet<ServiceItem>;
+    readonly waitsFor: Map<ServiceItem, ServiceItem>;
+  },
+): boolean => {
+  const { left, still, waitsFor } = among;
+  const known = waitsFor.get(item);
+  if (known !== undefined && still.has(known)) return false;
+  const by = inTheWay(item, left);
+  const first = left.find(
+    (other) => other !== item && by.includes(other.owner) && isAlone(item, other),
+  );
+  if (first !== undefined) waitsFor.set(item, first);
+  return by.length === 0;
+};
+
+/** True where this one thing by itself is in the item's way, so that the item waits as long as it is there. */
+const isAlone = (item: ServiceItem, other: ServiceItem): boolean =>
+  item.kind !== "layer" && item.kind !== "strip" && inTheWay(item, [item, other]).length > 0;
 
 /** Where nothing is free, what has a tool is forced: a layer waits for its fasteners. */
 const firstFastened = (left: readonly ServiceItem[]): number =>
@@ -137,7 +165,9 @@ const stands = (one: Obstacle, column: Column, side: ServiceItem["side"]): boole
   switch (one.kind) {
     case "body":
       return (
-        isBeyond(one.body, column, side) && contoursOverlap(one.body.footprint, column.contour)
+        isBeyond(one.body, column, side) &&
+        extentsOverlap(contourExtent(one.body.footprint), contourExtent(column.contour)) &&
+        contoursOverlap(one.body.footprint, column.contour)
       );
     case "sheet": {
       const { layer } = one;
