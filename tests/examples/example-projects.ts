@@ -3,6 +3,7 @@
 import { dirname, join } from "node:path";
 import { exampleFiles } from "../../scripts/example-files.ts";
 import { compileExample } from "../../scripts/example-pictures.ts";
+import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import type { PanelPack } from "../../src/pack/panel-pack.ts";
 import { type PanelProject, type Project, packOfProject } from "../../src/project.ts";
 import { testLibrary } from "../support/test-library.ts";
@@ -28,21 +29,22 @@ export interface ExamplePack {
 }
 
 export const packsOf = (project: Project, only: "everything" | "fascia"): readonly ExamplePack[] =>
-  project.panels.map((panel) => ({
-    panel,
-    pack: packOfProject(project, panel, { only, card: false }),
-  }));
+  project.panels.map((panel) => packOf(project, panel, { only }));
 
-/** The whole packs of an example, made once a test file. */
-export const wholePacks = (name: string): readonly ExamplePack[] => {
-  const known = kept.get(name);
-  if (known !== undefined) return known;
-  const packs = packsOf(exampleProject(name), "everything");
-  kept.set(name, packs);
-  return packs;
-};
+export interface ExamplePackOptions {
+  readonly only: "everything" | "fascia";
+  readonly kernel?: Kernel;
+}
 
-const kept = new Map<string, readonly ExamplePack[]>();
+/** Without a kernel there are no print files in it. */
+export const packOf = (
+  project: Project,
+  panel: PanelProject,
+  { only, kernel }: ExamplePackOptions,
+): ExamplePack => ({
+  panel,
+  pack: packOfProject(project, panel, { only, card: false, kernel: kernel ?? null }),
+});
 
 export const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
 

@@ -1,12 +1,26 @@
-// Every example as it stands in the repository: no fault, a whole pack, everything in it measured, the same on every run.
+// Every example as it stands in the repository: no fault, cut files and print files measured, and some whole packs that are
+// the same on every run. Drawings and papers of all of them take too long for every run.
 
-import { expect, test } from "vitest";
-import { EXAMPLE_NAMES, exampleProject, packsOf, wholePacks } from "./example-projects.ts";
+import { beforeAll, describe, expect, test } from "vitest";
+import { projectFiles } from "../../src/design/project-files.ts";
+import type { Kernel } from "../../src/geometry/solid/kernel.ts";
+import { printFilesOf } from "../../src/pack/print-files.ts";
+import type { PanelProject } from "../../src/project.ts";
+import { openKernel } from "../support/kernel.ts";
+import { EXAMPLE_NAMES, exampleProject, packOf } from "./example-projects.ts";
+
+/** 3/8 in: MIL-F-25173A. */
+const MODULE = 9.525;
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await openKernel();
+});
 
 /** The arranged panel says what is still to be measured; the others have been. */
 const UNMEASURED = ["first-panel"];
 
-/** Whole packs, made and read back twice: seconds a panel. */
+/** Whole packs, made and read back twice: seconds each. */
 const TWICE = { timeout: 120_000 };
 
 test("the examples are these three", () => {
@@ -23,31 +37,74 @@ test.each(EXAMPLE_NAMES)("%s has no fault, and no query but what is to be measur
   );
 });
 
-test.each(EXAMPLE_NAMES)("%s packs, and every row of its inspection passes", (name) => {
-  for (const { panel, pack } of wholePacks(name)) {
-    expect(pack.findings, panel.name).toEqual([]);
-    expect(pack.files.at(-1)?.kind, panel.name).toBe("manifest");
-    expect(pack.inspection.length, panel.name).toBeGreaterThan(50);
-    expect(
-      pack.inspection.filter(({ passed }) => !passed),
-      panel.name,
-    ).toEqual([]);
-  }
+describe.each(EXAMPLE_NAMES)("%s", (name) => {
+  const project = exampleProject(name);
+
+  test.each(project.panels.map((panel) => [panel.name, panel] as const))(
+    "%s: every row of the inspection of its cut files and print files passes",
+    (_, panel) => {
+      const { pack } = packOf(project, panel, { only: "fascia" });
+      const printed = panel.printedParts.map((part) => printFilesOf(part, kernel));
+      expect(pack.findings).toEqual([]);
+      expect(pack.inspection.length).toBeGreaterThan(50);
+      for (const { files, inspection } of printed) {
+        expect(files.map(({ kind }) => kind)).toEqual(expect.arrayContaining(["print-3mf"]));
+        expect(inspection.length).toBeGreaterThan(0);
+      }
+      const rows = [...pack.inspection, ...printed.flatMap(({ inspection }) => inspection)];
+      expect(rows.filter(({ passed }) => !passed)).toEqual([]);
+    },
+  );
 });
 
-test.each(EXAMPLE_NAMES)("%s gives the same bytes when it is made again", TWICE, (name) => {
-  const first = wholePacks(name);
-  const second = packsOf(exampleProject(name), "everything");
-  expect(second.map(({ panel }) => panel.name)).toEqual(first.map(({ panel }) => panel.name));
-  for (const [index, { panel, pack }] of first.entries()) {
-    const again = second[index]?.pack.files ?? [];
-    expect(again.map(({ path }) => path)).toEqual(pack.files.map(({ path }) => path));
-    const changed = pack.files.filter(
-      ({ bytes }, file) => !Buffer.from(bytes).equals(Buffer.from(again[file]?.bytes ?? [])),
-    );
-    expect(
-      changed.map(({ path }) => path),
-      panel.name,
-    ).toEqual([]);
-  }
+/** Panels whose drawings and papers are made too: they hold every kind of printed part that the examples have. */
+const WHOLE = [
+  ["first-panel", "first-panel"],
+  ["rack-panel", "studio-rack"],
+  ["tug-trainer", "alarms"],
+  ["tug-trainer", "radio"],
+  ["tug-trainer", "tow-release"],
+] as const;
+
+test("the whole packs hold every printed role of the examples", () => {
+  const rolesOf = (panels: readonly PanelProject[]): readonly string[] =>
+    panels.flatMap(({ printedParts }) => printedParts.map(({ role }) => role));
+  const all = EXAMPLE_NAMES.flatMap((name) => exampleProject(name).panels);
+  const whole = all.filter(({ name }) => WHOLE.some(([, panel]) => panel === name));
+  expect(whole).toHaveLength(WHOLE.length);
+  expect([...new Set(rolesOf(whole))].sort()).toEqual([...new Set(rolesOf(all))].sort());
+});
+
+test.each(WHOLE)("%s, %s: its whole pack is the same when it is made again", TWICE, (name, id) => {
+  const [first, second] = [1, 2].map(() => {
+    const project = exampleProject(name);
+    const panel = project.panels.find((each) => each.name === id);
+    if (panel === undefined) throw new Error(`${name} has no panel ${id}`);
+    return packOf(project, panel, { only: "everything", kernel }).pack;
+  });
+  expect(first?.findings).toEqual([]);
+  expect(first?.files.at(-1)?.kind).toBe("manifest");
+  expect(second?.files.map(({ path }) => path)).toEqual(first?.files.map(({ path }) => path));
+  const changed = first?.files.filter(
+    ({ bytes }, file) => !Buffer.from(bytes).equals(Buffer.from(second?.files[file]?.bytes ?? [])),
+  );
+  expect(changed?.map(({ path }) => path)).toEqual([]);
+});
+
+/** Modules of each bay, and of the panels on it, in order. */
+test("the trainer's panels fill its two bays", () => {
+  const project = exampleProject("tug-trainer");
+  const { console: design } = projectFiles("console.yaml", project.files);
+  const lengths = Object.values(design?.bays ?? {}).map(({ id, modules }) => [
+    id,
+    modules,
+    (design?.panels ?? [])
+      .filter(({ bay }) => bay === id)
+      .map(({ as }) => project.panels.find(({ name }) => name === as)?.layout?.nominal.maxY ?? 0)
+      .reduce((sum: number, height) => sum + height / MODULE, 0),
+  ]);
+  expect(lengths).toEqual([
+    ["aft", 60, expect.closeTo(60, 6)],
+    ["forward", 40, expect.closeTo(40, 6)],
+  ]);
 });

@@ -143,10 +143,11 @@ interface CutText {
   readonly setUp: SetUp;
 }
 
-/** The files of the set-ups that cut: an engraving set-up has no opening. */
+/** Of the layers, and of the set-ups that cut: an engraving has no opening, nor have the filters and diffusers of prints. */
 const cutTexts = ({ panel, pack }: ExamplePack): readonly CutText[] =>
   pack.files
     .filter(({ kind }) => kind.startsWith("cut-"))
+    .filter(({ part }) => !/-(?:filter|diffusers)$/.test(part ?? ""))
     .flatMap(({ path, part: id, bytes }): readonly CutText[] => {
       const part = panel.sheetParts.find((each) => each.id === id);
       const layer = panel.layout?.layers.find((each) => each.id === part?.layer);
