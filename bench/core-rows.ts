@@ -1,16 +1,28 @@
 // The core's rows: reading and judging panels, writing their cut files. Each stands beside a yardstick: what the
 // libraries underneath, or the language itself, need for the same amount of work.
 
+import { deflateSync } from "node:zlib";
 import { parseDocument } from "yaml";
 import { dxfCutFile } from "../src/export/dxf-cut-file.ts";
 import { processColours } from "../src/export/process-colours.ts";
 import { svgCutFile } from "../src/export/svg-cut-file.ts";
-import { compile, type Library, type Project } from "../src/project.ts";
+import {
+  compile,
+  type Library,
+  type PackFile,
+  type Project,
+  packOfProject,
+} from "../src/project.ts";
 import { measured, type Row } from "./harness.ts";
 import { type BenchDesign, type BenchFont, consoleDesign, panelDesign } from "./seeded-panel.ts";
 
 export function coreRows(library: Library): readonly Row[] {
-  return [onePanel(library), cutFiles(library, "single-line"), cutFiles(library, "b612")];
+  return [
+    onePanel(library),
+    cutFiles(library, "single-line"),
+    cutFiles(library, "b612"),
+    wholePack(library),
+  ];
 }
 
 /** Every round reads a text that was not read before; library and workshop are as they were. */
@@ -57,6 +69,25 @@ function cutTexts(project: Project): readonly string[] {
       }),
     );
 }
+
+/** Everything that `make` writes for a panel; each round a panel whose texts were not seen before. */
+function wholePack(library: Library): Row {
+  const files = packFiles(library, 0);
+  return measured({
+    name: "job pack of one panel: compiled, cut files inspected, drawings, papers (yardstick: its files deflated)",
+    run: (round) => packFiles(library, round),
+    yardstick: () => files.map(({ bytes }) => deflateSync(bytes).length),
+    warmUp: 1,
+    rounds: 5,
+  });
+}
+
+const packFiles = (library: Library, round: number): readonly PackFile[] => {
+  const project = compile(panelDesign(round, "b612"), library);
+  return project.panels.flatMap(
+    (panel) => packOfProject(project, panel, { only: "everything", card: false }).files,
+  );
+};
 
 const parsed = ({ files }: BenchDesign): readonly unknown[] =>
   [...files.values()].map((text) => parseDocument(text, { schema: "failsafe" }));
