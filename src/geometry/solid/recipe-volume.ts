@@ -1,9 +1,8 @@
 // Volume of a recipe in mm³, exact for its arcs, lines and lofts: nothing is faceted. Of a composed solid it is the sum
 // of what is added less the sum of what is cut, which holds where the pieces keep to that recipe's rule.
 
-import { type Contour, circle, loop, point, vertex } from "../contour.ts";
-import { invariant } from "../invariant.ts";
 import { contourArea, contourCentroid, regionArea } from "../measure.ts";
+import { contourBetween } from "./loft-between.ts";
 import type { LoftSection, RevolvedSolid, Solid, SolidLayer } from "./solid.ts";
 
 export const recipeVolume = (solid: Solid): number => {
@@ -57,27 +56,6 @@ const sectionArea = ({ outline, holes }: LoftSection): number => regionArea({ ou
 
 const middleSection = (below: LoftSection, above: LoftSection): LoftSection => ({
   height: below.height,
-  outline: middleContour(below.outline, above.outline),
-  holes: below.holes.map((hole, index) => middleContour(hole, above.holes[index])),
+  outline: contourBetween(below.outline, above.outline, 1 / 2),
+  holes: below.holes.map((hole, index) => contourBetween(hole, above.holes[index], 1 / 2)),
 });
-
-/** Arcs of one bulge average to an arc of that bulge. */
-const middleContour = (below: Contour, above: Contour | undefined): Contour => {
-  invariant(above !== undefined, "the sections of a loft have the same holes");
-  if (below.kind === "circle" && above.kind === "circle")
-    return circle(
-      point((below.centre.x + above.centre.x) / 2, (below.centre.y + above.centre.y) / 2),
-      (below.radius + above.radius) / 2,
-    );
-  invariant(
-    below.kind === "loop" && above.kind === "loop",
-    "the sections of a loft have contours of one kind",
-  );
-  return loop(
-    below.vertices.map(({ x, y, bulge }, index) => {
-      const facing = above.vertices[index];
-      invariant(facing !== undefined, "the sections of a loft have the same vertices");
-      return vertex((x + facing.x) / 2, (y + facing.y) / 2, bulge);
-    }),
-  );
-};
