@@ -8,10 +8,11 @@ import { type Extent, extent, extentGap, extentsOverlap } from "../geometry/exte
 import { contourExtent } from "../geometry/measure.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import type { LayerLayout, PlacedBody } from "../layout/panel-layout.ts";
+import { seatedLayer } from "../layout/seated-layer.ts";
 import { type HandKind, separation } from "../standards/separation.ts";
 import { houseLimit } from "./house-rule.ts";
 import { EDGE } from "./layout/edge-limit.ts";
-import { railsMeet, rearBodies, seatedLayer } from "./layout/rear.ts";
+import { railsMeet, rearBodies } from "./layout/rear.ts";
 import { shareHeight } from "./layout/share-height.ts";
 import { WEB } from "./layout/web-limit.ts";
 import { isUnder } from "./limits.ts";

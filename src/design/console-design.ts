@@ -16,6 +16,8 @@ export interface ConsoleDesign {
   readonly panels: readonly PanelUse[];
   readonly blankings: readonly BlankingUse[];
   readonly operator: OperatorDesign | null;
+  /** The space that the console's own walls leave; null where nothing bounds it but obstacles and the frame. */
+  readonly envelope: EnvelopeDesign | null;
   readonly frame: FrameDesign | null;
   readonly obstacles: readonly ObstacleDesign[];
   /** Keys whose values could not be read (each has its finding). */
@@ -29,13 +31,18 @@ export interface BayDesign {
   readonly modules: number;
   readonly unit: Pitches["unit"];
   readonly depth: Mm;
+  /** Between the rails; null where the mount's own figure holds. */
+  readonly clearWidth: Mm | null;
+  /** Middle of the width where the usable length begins, on the faces of the rails. */
   readonly at: SpacePoint;
   /** Where the bay runs; not all three are zero. */
   readonly along: readonly [number, number, number];
-  /** Turned about its width: positive lowers the edge nearer the operator. */
+  /** Turned about its width: positive lowers the edge where it begins. */
   readonly slope: Degrees;
-  /** Turned about its length. */
+  /** Turned about its length: positive lowers the left edge, seen from the front. */
   readonly cant: Degrees;
+  /** Where the looms of its panels leave the console; null: beneath each panel, at the bay's depth. */
+  readonly loom: SpacePoint | null;
   readonly written: Written;
 }
 
@@ -48,6 +55,19 @@ export interface PanelUse {
   readonly bay: string | null;
   readonly module: number | null;
   readonly after: string | null;
+  /** Where it stands when it lies in no bay. */
+  readonly stand: StandDesign | null;
+  /** Length of its service loop, from the console's own tie to the panel. */
+  readonly loop: Mm | null;
+  readonly written: Written;
+}
+
+/** A panel on its own feet or on a board: the place of the middle of its lower edge, on the face that it lies on. */
+export interface StandDesign {
+  readonly at: SpacePoint;
+  readonly along: readonly [number, number, number];
+  readonly slope: Degrees;
+  readonly cant: Degrees;
   readonly written: Written;
 }
 
@@ -64,6 +84,28 @@ export interface OperatorDesign {
   readonly seatHeight: Mm;
   readonly at: readonly [Mm, Mm];
   readonly hand: "right" | "left";
+  /** Where the eye was measured; null: the standard's seated heights. */
+  readonly eye: SpacePoint | null;
+  readonly written: Written;
+}
+
+/**
+ * The inside of a console. `profile`: corners [forward, up] as seen from its side, one after the other; `across`: from its
+ * right wall to its left one. What stands within it and is fixed are its ribs (across the whole profile) and its walls.
+ */
+export interface EnvelopeDesign {
+  readonly profile: readonly (readonly [Mm, Mm])[];
+  readonly across: readonly [Mm, Mm];
+  readonly ribs: readonly RibDesign[];
+  readonly walls: readonly ObstacleDesign[];
+  readonly written: Written;
+}
+
+/** A board across the console: from `at` (forward) as thick as it is. */
+export interface RibDesign {
+  readonly name: string;
+  readonly at: Mm;
+  readonly thickness: Mm;
   readonly written: Written;
 }
 
@@ -76,10 +118,25 @@ export interface FrameDesign {
   readonly written: Written;
 }
 
-/** A box in the way; `at` is the centre of its base. */
+/** Something in the way; `at` is the centre of its base (of its own origin, where it is a file). */
 export interface ObstacleDesign {
   readonly name: string;
-  readonly box: SpacePoint;
+  readonly shape: ObstacleShape;
   readonly at: SpacePoint;
+  /** About the vertical through `at`, counter-clockwise from above. */
+  readonly turn: Degrees;
   readonly written: Written;
 }
+
+export type ObstacleShape =
+  /** Sizes forward, to the left, up. */
+  | { readonly kind: "box"; readonly size: SpacePoint }
+  | { readonly kind: "cylinder"; readonly diameter: Mm; readonly height: Mm }
+  /** Corners [forward, to the left] from `at`, and how high it is. */
+  | {
+      readonly kind: "prism";
+      readonly corners: readonly (readonly [Mm, Mm])[];
+      readonly height: Mm;
+    }
+  /** An STL file, in millimetres; path as written. */
+  | { readonly kind: "mesh"; readonly file: string };

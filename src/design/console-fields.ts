@@ -1,4 +1,4 @@
-// A console file. To add a key: a line in the record, recordWithUnread, recordWithUnread, its field in the console's types, and a line where it is built.
+// A console file. To add a key: a line in the record, its field in the console's types, and a line where it is built.
 
 import { finding } from "../diagnostics/finding.ts";
 import { byKey } from "./choice-fields.ts";
@@ -9,10 +9,11 @@ import type {
   BlankingUse,
   ConsoleDesign,
   FrameDesign,
-  ObstacleDesign,
   OperatorDesign,
   PanelUse,
+  StandDesign,
 } from "./console-design.ts";
+import { ENVELOPE, FLOOR_POINT, OBSTACLE, SPACE_POINT } from "./envelope-fields.ts";
 import { type Field, mapped, type Reading, read, refined, unread } from "./field.ts";
 import {
   dispensable,
@@ -26,44 +27,65 @@ import {
 } from "./fields.ts";
 import { filePath } from "./file-field.ts";
 import { FILE_KEYS } from "./file-keys.ts";
-import { millimetres, someMillimetres } from "./length-fields.ts";
+import { someMillimetres } from "./length-fields.ts";
 import { lookup, lookupOf } from "./map-fields.ts";
 import { angle, count, number } from "./number-fields.ts";
 import { pitches } from "./size-fields.ts";
 import { name, oneOf, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
 import { UNTURNED } from "./usual-values.ts";
-import { spanOf } from "./written.ts";
-
-const SPACE_POINT = tuple("a place", millimetres("a length"), ["forward", "to the left", "up"]);
+import { type Pitches, spanOf } from "./written.ts";
 
 const QUARTER_TURN = 90;
 const TILT = angle("an angle", { least: -QUARTER_TURN, most: QUARTER_TURN });
 
+const PLACE_KEYS = {
+  at: required(SPACE_POINT, "Where it begins: the middle of its width"),
+  along: required(
+    tuple("a direction", number("a number"), ["forward", "to the left", "up"]),
+    "Where it runs",
+  ),
+  slope: usual(TILT, { value: UNTURNED, about: "Positive lowers the end where it begins" }),
+  cant: usual(TILT, {
+    value: UNTURNED,
+    about: "Turned about its length: positive lowers the left edge",
+  }),
+};
+
 const BAY: Field<Omit<BayDesign, "id">> = refined(
   record("a bay", {
     mount: required(name("the name of a mount"), "The rails of the bay"),
-    at: required(SPACE_POINT, "Where it begins"),
-    along: required(
-      tuple("a direction", number("a number"), ["forward", "to the left", "up"]),
-      "Where it runs",
-    ),
-    slope: usual(TILT, { value: UNTURNED, about: "Positive lowers the edge nearer the operator" }),
-    cant: usual(TILT, { value: UNTURNED, about: "Turned about its length" }),
+    ...PLACE_KEYS,
     length: required(pitches("a length, like 60 modules"), "Usable length"),
-    depth: required(someMillimetres("a depth"), "Clear depth behind the faces"),
+    depth: required(someMillimetres("a depth"), "Clear depth behind the faces of its rails"),
+    "clear-width": optional(someMillimetres("a width"), "Between its rails, where you measured it"),
+    loom: optional(SPACE_POINT, "Where the looms of its panels are tied to the console"),
   }),
-  ({ mount, at, along, slope, cant, length, depth, written }, node) => {
-    const { count: modules, unit } = length;
-    if (along.every((part) => part === 0)) {
-      const message = `${about(node)}along: [0, 0, 0] runs nowhere; write where it runs, such as [1, 0, 0]`;
-      return unread(
-        node,
-        finding(MEANING_CODES.noDirection, { message, span: spanOf(written, "along") }),
-      );
-    }
-    return read({ mount, modules, unit, depth, at, along, slope, cant, written }, node);
-  },
+  ({ length, "clear-width": clearWidth, ...bay }, node) =>
+    running(bay, node) ?? read({ ...bay, ...lengthOf(length), clearWidth }, node),
+);
+
+const lengthOf = ({ count: modules, unit }: Pitches): Pick<BayDesign, "modules" | "unit"> => ({
+  modules,
+  unit,
+});
+
+/** null where it runs somewhere. */
+const running = (
+  { along, written }: Pick<BayDesign, "along" | "written">,
+  node: TextNode,
+): Reading<never> | null => {
+  if (along.some((part) => part !== 0)) return null;
+  const message = `${about(node)}along: [0, 0, 0] runs nowhere; write where it runs, such as [1, 0, 0]`;
+  return unread(
+    node,
+    finding(MEANING_CODES.noDirection, { message, span: spanOf(written, "along") }),
+  );
+};
+
+const STAND: Field<StandDesign> = refined(
+  record("a stand", PLACE_KEYS),
+  (stand, node) => running(stand, node) ?? read(stand, node),
 );
 
 const USE_KEYS = {
@@ -81,9 +103,27 @@ const PANEL_USE: Field<Use> = refined(
     file: required(filePath("the path of a file"), "The panel's file"),
     as: required(name("a name"), "What it is called here; one file can stand twice"),
     ...USE_KEYS,
+    stand: optional(STAND, "Where it stands when it lies in no bay"),
+    loop: optional(someMillimetres("a length"), "Its service loop, from the console's tie"),
   }),
-  (use, node) => once(node, use, { kind: "panel", use }),
+  (use, node) => inOnePlace(use, node) ?? once(node, use, { kind: "panel", use }),
 );
+
+/** null where a bay or a stand says it, not both. */
+const inOnePlace = (
+  use: Pick<PanelUse, "bay" | "stand" | "written">,
+  node: TextNode,
+): Reading<never> | null =>
+  use.bay === null || use.stand === null
+    ? null
+    : unread(
+        node,
+        finding(MEANING_CODES.contradiction, {
+          message: `${about(node)}bay and stand both say where it is; keep one of them`,
+          span: spanOf(use.written, "stand"),
+          related: [{ what: "bay is here", span: spanOf(use.written, "bay") }],
+        }),
+      );
 
 const BLANKING_USE: Field<Use> = refined(
   record("a blanking panel", {
@@ -142,16 +182,14 @@ const PANELS: Field<readonly Use[]> = refined(
 const OPERATOR: Field<OperatorDesign> = mapped(
   record("the operator", {
     "seat-height": required(someMillimetres("a height"), "Height of the seat above the floor"),
-    at: required(
-      tuple("a place", millimetres("a length"), ["forward", "to the left"]),
-      "Where the seat stands",
-    ),
+    at: required(FLOOR_POINT, "Where the plane of the seat back meets the seat, in the middle"),
     hand: usual(oneOf("a hand", ["right", "left"]), {
       value: "right",
       about: "The hand that works",
     }),
+    eye: optional(SPACE_POINT, "Where the eye is, where you measured it"),
   }),
-  ({ "seat-height": seatHeight, at, hand, written }) => ({ seatHeight, at, hand, written }),
+  ({ "seat-height": seatHeight, ...operator }) => ({ seatHeight, ...operator }),
 );
 
 const FRAME: Field<FrameDesign> = record("the frame", {
@@ -162,15 +200,6 @@ const FRAME: Field<FrameDesign> = record("the frame", {
     tuple("a doorway", someMillimetres("a length"), ["width", "height"]),
     "What its pieces must pass",
   ),
-});
-
-const OBSTACLE: Field<ObstacleDesign> = record("an obstacle", {
-  name: required(text("a name", 60), "What it is"),
-  box: required(
-    tuple("a box", someMillimetres("a length"), ["forward", "to the left", "up"]),
-    "How large it is",
-  ),
-  at: required(SPACE_POINT, "The centre of its base"),
 });
 
 export const CONSOLE: Field<ConsoleDesign> = refined(
@@ -192,6 +221,7 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
       ),
     ),
     panels: dispensable(usual(PANELS, { value: [], about: "The panels and where they stand" })),
+    envelope: dispensable(optional(ENVELOPE, "The inside of the console, where it stands already")),
     frame: dispensable(optional(FRAME, "The parts that make the console")),
     obstacles: dispensable(
       usual(list("obstacles", OBSTACLE, { leaveOut: true }), {
@@ -215,6 +245,7 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
         panels: panels.flatMap((each) => (each.kind === "panel" ? [each.use] : [])),
         blankings: panels.flatMap((each) => (each.kind === "blanking" ? [each.use] : [])),
         operator: rest.operator,
+        envelope: rest.envelope,
         frame: rest.frame,
         obstacles: rest.obstacles,
         unread: rest.unread,

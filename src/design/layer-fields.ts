@@ -11,7 +11,7 @@ import type { FixingsDesign, LayerDesign, LightingDesign, LitAreaDesign } from "
 import { place } from "./place-fields.ts";
 import { name, oneOf, reference } from "./text-fields.ts";
 import { about } from "./text-node.ts";
-import { AREA_GAP } from "./usual-values.ts";
+import { AREA_GAP, WINDOW_MARGIN } from "./usual-values.ts";
 import { spanOf } from "./written.ts";
 
 const LAYER = required(name("the name of a layer"), "Its name in the panel: face, backing, spacer");
@@ -52,13 +52,31 @@ const SHEET: Field<LayerDesign> = mapped(
       value: "front",
       about: "Which face looks at the machine while it is cut",
     }),
+    windows: usual(oneOf("what it opens behind", ["legends", "none"]), {
+      value: "legends",
+      about: "Where it is opaque and lamps lie behind it: a window behind each legend, or none",
+    }),
+    "window-margin": usual(noOrSomeMillimetres("a margin"), {
+      value: WINDOW_MARGIN,
+      about: "From a legend to the edge of the window behind it",
+    }),
   }),
-  ({ layer: id, sheet, finish, "worked-from": workedFrom, written }) => ({
+  ({
+    layer: id,
+    sheet,
+    finish,
+    "worked-from": workedFrom,
+    windows,
+    "window-margin": windowMargin,
+    written,
+  }) => ({
     kind: "sheet",
     id,
     sheet,
     finish,
     workedFrom,
+    windows,
+    windowMargin,
     written,
   }),
 );

@@ -47,6 +47,10 @@ export type LayerDesign =
       readonly finish: string | null;
       /** Key `worked-from`: which face looks at the machine while it is cut. */
       readonly workedFrom: "front" | "rear";
+      /** Whether an opaque sheet between lamps and legends opens behind each of them. */
+      readonly windows: "legends" | "none";
+      /** Key `window-margin`: from a legend to the edge of the window behind it. */
+      readonly windowMargin: Mm;
       readonly written: Written;
     }
   | {

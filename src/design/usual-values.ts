@@ -36,6 +36,18 @@ export const BORDER_CORNER: Mm = mm(2);
 /** Windows: corners carry a radius, because sharp inside corners start cracks. Common practice for a laser. */
 export const WINDOW_CORNER: Mm = mm(0.5);
 
+/**
+ * From a legend to the edge of the window behind it. Layers lie out of register by a dowel's play (0.1 mm) and two cutters'
+ * spread (0.1 mm each), and as much again is left for light that comes aslant. Common practice.
+ */
+export const WINDOW_MARGIN: Mm = mm(0.6);
+
+/** Least web between two openings of a sheet (common practice: 1 mm is fragile, the sheet's thickness recommended). */
+export const LEAST_WEB: Mm = mm(1.5);
+
+/** Least rim between an opening and a sheet's edge. Common practice. */
+export const LEAST_RIM: Mm = mm(2.5);
+
 /** From a lit area's components and legends to its wall: common practice, a little over a printed wall. */
 export const AREA_GAP: Mm = mm(2);
 

@@ -49,3 +49,12 @@ export const extentGap = (a: Extent, b: Extent): Mm => {
   const dy = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
   return mm(dx === 0 ? dy : dy === 0 ? dx : Math.sqrt(dx * dx + dy * dy));
 };
+
+/** The least distance inward from one box to another; negative where the inner one reaches out. */
+export const leastInset = (outer: Extent, inner: Extent): number =>
+  Math.min(
+    inner.minX - outer.minX,
+    inner.minY - outer.minY,
+    outer.maxX - inner.maxX,
+    outer.maxY - inner.maxY,
+  );

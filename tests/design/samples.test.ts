@@ -127,7 +127,7 @@ test("the starboard console has two bays, two panels and a blanking panel", () =
     ],
     blankings: [{ length: { count: 4, unit: "modules" }, bay: "aft", after: "winch" }],
     frame: { type: "side-console", doorway: [700, 1900] },
-    obstacles: [{ name: "seat bracket", box: [40, 120, 90], at: [300, -360, 500] }],
+    obstacles: [{ name: "seat bracket", shape: { kind: "box", size: [40, 120, 90] }, at: [300, -360, 500] }],
   });
   expect(includesOf("console.yaml", sample("starboard.yaml"))).toEqual([
     "workshop.yaml",

@@ -5,11 +5,11 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding, type Remedy } from "../../diagnostics/finding.ts";
 import { contourDistance } from "../../geometry/distance.ts";
 import type { LayerLayout } from "../../layout/panel-layout.ts";
+import { seatedLayer } from "../../layout/seated-layer.ts";
 import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
-import { seatedLayer } from "./rear.ts";
 
 const entry: CodeEntry = {
   code: "checks/mount-in-acrylic",

@@ -6,10 +6,10 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { contourDistance } from "../../geometry/distance.ts";
 import { rectangle } from "../../geometry/shapes.ts";
+import { seatedLayer } from "../../layout/seated-layer.ts";
 import { isUnder } from "../limits.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
-import { seatedLayer } from "./rear.ts";
 import { WEB } from "./web-limit.ts";
 
 const entry: CodeEntry = {

@@ -5,6 +5,7 @@ import { contourDistance } from "../../geometry/distance.ts";
 import { extentsOverlap } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { CutOut } from "../../layout/panel-layout.ts";
+import { seatedLayer } from "../../layout/seated-layer.ts";
 import { houseLimit } from "../house-rule.ts";
 import { onePerPair } from "../one-finding.ts";
 import { partingOf } from "../parting.ts";
@@ -12,7 +13,7 @@ import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { cutOutPairs, isFixed } from "./cut-out-pairs.ts";
 import { placingSpan } from "./placing-span.ts";
-import { rearBodies, seatedLayer } from "./rear.ts";
+import { rearBodies } from "./rear.ts";
 import { WEB } from "./web-limit.ts";
 
 const entry: CodeEntry = {

@@ -5,11 +5,12 @@ import type { Contour } from "../../geometry/contour.ts";
 import { type Extent, extentHeight, extentsOverlap, extentWidth } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
+import { seatedLayer } from "../../layout/seated-layer.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { placingSpan } from "./placing-span.ts";
-import { rearBodies, seatedLayer } from "./rear.ts";
+import { rearBodies } from "./rear.ts";
 
 const entry: CodeEntry = {
   code: "checks/rail-strip",

@@ -2,17 +2,8 @@
 
 import { type Extent, extentsOverlap } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
-import type {
-  LayerLayout,
-  PanelLayout,
-  PlacedBody,
-  PlacedComponent,
-} from "../../layout/panel-layout.ts";
-import { lastRigidSheet } from "../../layout/stack.ts";
-
-/** The sheet that lies on the rails and that the mount's fasteners clamp; null where there is none. */
-export const seatedLayer = (layout: PanelLayout): LayerLayout | null =>
-  layout.layers[lastRigidSheet(layout.layers)] ?? null;
+import type { PanelLayout, PlacedBody, PlacedComponent } from "../../layout/panel-layout.ts";
+import { seatedLayer } from "../../layout/seated-layer.ts";
 
 export interface RearBody {
   readonly component: PlacedComponent;

@@ -6,8 +6,9 @@ import { isBesideBow } from "../edge.ts";
 import { type ArcEdge, edgesOf } from "../edges.ts";
 import { invariant } from "../invariant.ts";
 import { type Mm, mm } from "../quantity.ts";
+import type { Vector } from "../space/vector.ts";
 import type { Solid } from "./solid.ts";
-import { turnedBack, turnMatrix, type Vector } from "./turn.ts";
+import { turnedBack, turnMatrix } from "./turn.ts";
 
 export interface SolidExtent {
   readonly minX: Mm;

@@ -1,13 +1,8 @@
 // Turning in space: about x, then y, then z, as a matrix of nine numbers row by row. Exact at quarter turns.
 
 import type { Degrees } from "../quantity.ts";
+import { dot, type Vector } from "../space/vector.ts";
 import { direction } from "../trigonometry.ts";
-
-export interface Vector {
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
-}
 
 export interface Turn {
   readonly x: Degrees;
@@ -46,5 +41,3 @@ export const turnedBack = (matrix: TurnMatrix, vector: Vector): Vector => ({
   y: dot(matrix.y, vector),
   z: dot(matrix.z, vector),
 });
-
-const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y + a.z * b.z;
