@@ -88,6 +88,7 @@ const UNIT_WORDS: Readonly<Record<Measure["unit"], string>> = {
   ratio: "",
   modules: " modules",
   bytes: " bytes",
+  celsius: " °C",
 };
 
 const measureWords = ({ value, unit }: Measure): string =>

@@ -16,7 +16,7 @@ export interface Span {
 /** A number as the reader of a finding needs it: in millimetres (or degrees ...), and as it is to be printed. */
 export interface Measure {
   readonly value: number;
-  readonly unit: "mm" | "deg" | "arcmin" | "count" | "ratio" | "modules" | "bytes";
+  readonly unit: "mm" | "deg" | "arcmin" | "count" | "ratio" | "modules" | "bytes" | "celsius";
 }
 
 /** Who set a limit. */
@@ -27,7 +27,9 @@ export type LimitSource =
   | { readonly kind: "workshop"; readonly name: string }
   /** `key` is the key of the workshop's `house-rules` that overrides it. */
   | { readonly kind: "house-rule"; readonly name: string; readonly key: string }
-  | { readonly kind: "geometry"; readonly name: string };
+  | { readonly kind: "geometry"; readonly name: string }
+  /** Common practice, with what it says; no key overrides it. */
+  | { readonly kind: "practice"; readonly name: string };
 
 /** A change that clears the finding. Without edits it is advice that a person carries out. */
 export interface Remedy {

@@ -43,6 +43,8 @@ const limitInWords = (source: LimitSource): string => {
       return `house rule, ${source.name} (house-rules: ${source.key})`;
     case "geometry":
       return `geometry, ${source.name}`;
+    case "practice":
+      return `common practice, ${source.name}`;
   }
 };
 

@@ -3,8 +3,14 @@
 import type { Knob } from "../../catalogue/hardware.ts";
 import type { Shaft } from "../../catalogue/part.ts";
 import { spanOf } from "../../design/written.ts";
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import {
+  type CodeEntry,
+  type Finding,
+  finding,
+  type LimitSource,
+} from "../../diagnostics/finding.ts";
 import type { PlacedComponent } from "../../layout/panel-layout.ts";
+import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isOver, isUnder } from "../limits.ts";
 import { onePerEntry } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
@@ -19,8 +25,12 @@ const entry: CodeEntry = {
     "components:\n  volume: { part: pot-16, knob: knob-24-quarter, at: { x: centre, y: centre } }",
 };
 
-/** A bore this much wider than its shaft wobbles: common practice. */
-const LOOSE = 0.15;
+/** A bore wider than its shaft by more than this wobbles. */
+const PLAY: HouseRule = {
+  key: "knob-play",
+  usual: 0.15,
+  name: "a bore at most 0.15 mm wider than its shaft (common practice)",
+};
 
 export const knobBore: Rule = {
   entry,
@@ -29,13 +39,14 @@ export const knobBore: Rule = {
     onePerEntry(facts.layout.components, (component) => {
       const { shaft } = component.part;
       const knob = component.fitted.find((hardware) => hardware.kind === "knob");
-      if (shaft === null || knob?.kind !== "knob" || goesOn(knob, shaft)) return null;
+      if (shaft === null || knob?.kind !== "knob" || goesOn(knob, shaft, facts)) return null;
       return misfit(component, { knob, shaft, facts });
     }),
 };
 
-const goesOn = (knob: Knob, shaft: Shaft): boolean =>
-  !isUnder(knob.bore, shaft.diameter) && !isOver(knob.bore, shaft.diameter + LOOSE);
+const goesOn = (knob: Knob, shaft: Shaft, facts: PanelFacts): boolean =>
+  !isUnder(knob.bore, shaft.diameter) &&
+  !isOver(knob.bore, shaft.diameter + houseLimit(facts, PLAY).limit);
 
 const misfit = (
   component: PlacedComponent,
@@ -44,15 +55,15 @@ const misfit = (
   const { knob, shaft, facts } = of;
   const other = nearestThatFits(knob, shaft, facts);
   const span = spanOf(component.written, "knob");
-  const isTight = knob.bore < shaft.diameter;
+  const { limit, wrong, source } = boundOf(component, { knob, shaft, facts });
   const advice = other === null ? "" : ` knob: ${other.id} fits.`;
   return finding(entry, {
-    message: `${component.id}: ${knob.id} has a bore of ${millimetres(knob.bore)} and the shaft of ${component.part.id} is ${millimetres(shaft.diameter)}, ${millimetres(Math.abs(knob.bore - shaft.diameter))} too ${isTight ? "thick for it" : "thin for it"}.${advice}`,
+    message: `${component.id}: ${knob.id} has a bore of ${millimetres(knob.bore)} and the shaft of ${component.part.id} is ${millimetres(shaft.diameter)}: ${wrong}, ${millimetres(Math.abs(knob.bore - limit))} too much.${advice}`,
     span,
     subjects: [component.id],
     measured: measureMm(knob.bore),
-    limit: measureMm(shaft.diameter),
-    source: { kind: "datasheet", name: component.part.figures.source },
+    limit: measureMm(limit),
+    source,
     remedies:
       other === null || component.written.keys["knob"] === undefined
         ? []
@@ -65,10 +76,38 @@ const misfit = (
   });
 };
 
+interface Bound {
+  readonly limit: number;
+  readonly wrong: string;
+  readonly source: LimitSource;
+}
+
+/** A shaft's size is the part's own; how loose a knob may be on it is the house's. */
+const boundOf = (
+  { part }: PlacedComponent,
+  of: { readonly knob: Knob; readonly shaft: Shaft; readonly facts: PanelFacts },
+): Bound => {
+  const { knob, shaft, facts } = of;
+  if (knob.bore < shaft.diameter)
+    return {
+      limit: shaft.diameter,
+      wrong: "it is too thick for the bore",
+      source: { kind: "datasheet", name: part.figures.source },
+    };
+  const play = houseLimit(facts, PLAY);
+  return {
+    limit: shaft.diameter + play.limit,
+    wrong: `a bore of up to ${millimetres(shaft.diameter + play.limit)} sits firmly on it`,
+    source: play.source,
+  };
+};
+
 /** Of the knobs that go on the shaft, the one nearest in size; among equals the first by name. */
-const nearestThatFits = (knob: Knob, shaft: Shaft, { catalogue }: PanelFacts): Knob | null =>
-  [...catalogue.hardware.values()]
-    .filter((hardware): hardware is Knob => hardware.kind === "knob" && goesOn(hardware, shaft))
+const nearestThatFits = (knob: Knob, shaft: Shaft, facts: PanelFacts): Knob | null =>
+  [...facts.catalogue.hardware.values()]
+    .filter(
+      (hardware): hardware is Knob => hardware.kind === "knob" && goesOn(hardware, shaft, facts),
+    )
     .reduce<Knob | null>(
       (best, one) =>
         best === null ||

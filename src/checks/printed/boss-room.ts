@@ -7,6 +7,7 @@ import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { twoLines, twoLinesSource } from "./two-lines.ts";
 
 const entry: CodeEntry = {
   code: "checks/boss-room",
@@ -32,10 +33,10 @@ export const bossRoom: Rule = {
         const fixing = facts.layout.fixings.find(({ id }) => id === boss.owner);
         return [
           finding(entry, {
-            message: `${boss.owner}: ${millimetres(Math.max(0, boss.wall))} of ${part.owner} is left round its hole; ${millimetres(needed)} is wanted, ${millimetres(needed - Math.max(0, boss.wall))} more.`,
+            message: `${boss.owner}: ${leftOf(boss)} of ${part.owner} is left round its hole; ${millimetres(needed)} is wanted, ${millimetres(needed - boss.wall)} more.`,
             span: fixing?.span ?? part.span,
             subjects: [boss.owner],
-            measured: measureMm(Math.max(0, boss.wall)),
+            measured: measureMm(boss.wall),
             limit: measureMm(needed),
             source,
           }),
@@ -43,6 +44,10 @@ export const bossRoom: Rule = {
       }),
     ),
 };
+
+/** A negative wall is how far what cuts in reaches past the hole's own edge. */
+const leftOf = ({ wall }: BossFact): string =>
+  wall < 0 ? `nothing (${millimetres(wall)})` : millimetres(wall);
 
 /** Least wall round a heat-set insert. A boss twice as wide as its insert has 2.6 mm; makers' least is less. */
 const WALL: HouseRule = {
@@ -56,17 +61,13 @@ interface LeastWall {
   readonly source: LimitSource;
 }
 
-/** Two lines hold on to each other: common practice. */
-const LEAST_LINES = 2;
-const USUAL_LINE = 0.45;
-
 const leastWall = (boss: BossFact, part: PrintedPart, facts: PanelFacts): LeastWall => {
   if (boss.kind === "insert") {
     const { limit, source } = houseLimit(facts, WALL);
     return { needed: limit, source };
   }
   return {
-    needed: LEAST_LINES * (part.printer?.line ?? USUAL_LINE),
-    source: { kind: "machine", name: part.printer?.id ?? "a nozzle of 0.4 mm (common practice)" },
+    needed: twoLines(part.printer),
+    source: twoLinesSource(part.printer),
   };
 };

@@ -6,6 +6,7 @@ import { decimal } from "../../geometry/number.ts";
 import { heatOf } from "../../light/box-heat.ts";
 import { SOFTENING } from "../../standards/softening.ts";
 import type { Rule } from "../rule.ts";
+import { measureOf } from "../words.ts";
 
 const entry: CodeEntry = {
   code: "checks/box-warm",
@@ -29,13 +30,14 @@ export const boxWarm: Rule = {
       if (heat === null || softens === undefined || heat.temperature <= softens.from) return [];
       return [
         finding(entry, {
-          message: `${part.owner}: ${decimal(heat.watts, 1)} W in a closed box of ${decimal(heat.area * 1e4, 0)} cm² make it about ${decimal(heat.temperature, 0)} °C in a room of ${decimal(heat.room, 0)} °C; ${part.stock.material} softens from ${decimal(softens.from, 0)} °C.`,
+          message: `${part.owner}: ${decimal(heat.watts, 1)} W in a closed box of ${decimal(heat.area * 1e4, 0)} cm² make it about ${decimal(heat.temperature, 0)} °C in a room of ${decimal(heat.room, 0)} °C; ${part.stock.material} softens from ${decimal(softens.from, 0)} °C, ${decimal(heat.temperature - softens.from, 0)} less.`,
           span: part.span,
           subjects: [part.owner],
+          measured: measureOf(heat.temperature, "celsius"),
+          limit: measureOf(softens.from, "celsius"),
           source: {
-            kind: "house-rule",
-            name: `${softens.source}; 9 W/m²K from its outside, ${decimal(heat.room, 0)} °C round it (common practice)`,
-            key: "box-warm",
+            kind: "practice",
+            name: `${softens.source}; 9 W/m²K from its outside, ${decimal(heat.room, 0)} °C round it`,
           },
         }),
       ];

@@ -6,6 +6,7 @@ import { isUnder } from "../limits.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { spanOfOwner } from "./seen-lamps.ts";
+import { twoLines, twoLinesSource } from "./two-lines.ts";
 
 const entry: CodeEntry = {
   code: "checks/pocket-breaks",
@@ -20,10 +21,6 @@ components:
   a: { part: pot-16, at: { left: 19 mm, y: 60 mm } }`,
 };
 
-/** One line has no partner to hold on to (common practice). */
-const LEAST_LINES = 2;
-const USUAL_LINE = 0.45;
-
 export const pocketBreaks: Rule = {
   entry,
   move: null,
@@ -32,22 +29,23 @@ export const pocketBreaks: Rule = {
       .filter(({ role, facts: { rim } }) => role === "spacer" && rim === null)
       .flatMap(({ owner: layer, printer, facts: { pockets } }) =>
         pockets.flatMap(({ owner, edge }) => {
-          const limit = LEAST_LINES * (printer?.line ?? USUAL_LINE);
+          const limit = twoLines(printer);
           if (!isUnder(edge, limit)) return [];
-          const left = edge > 0 ? `leaves ${millimetres(edge)}` : "leaves nothing";
           return [
             finding(entry, {
-              message: `${owner}: its pocket ${left} of ${layer} at the edge; two lines of the printer are ${millimetres(limit)}, ${millimetres(limit - Math.max(0, edge))} more.`,
+              message: `${owner}: its pocket ${leftOf(edge, layer)}; two lines of the printer are ${millimetres(limit)}, ${millimetres(limit - edge)} more.`,
               span: spanOfOwner(owner, facts),
               subjects: [owner],
-              measured: measureMm(Math.max(0, edge)),
+              measured: measureMm(edge),
               limit: measureMm(limit),
-              source: {
-                kind: "machine",
-                name: printer?.id ?? "a nozzle of 0.4 mm (common practice)",
-              },
+              source: twoLinesSource(printer),
             }),
           ];
         }),
       ),
 };
+
+const leftOf = (edge: number, layer: string): string =>
+  edge < 0
+    ? `breaks out of ${layer} by ${millimetres(-edge)}`
+    : `leaves ${millimetres(edge)} of ${layer} at the edge`;

@@ -4,11 +4,15 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { containsContour } from "../../geometry/containment.ts";
 import type { Contour, Region } from "../../geometry/contour.ts";
 import { contoursOverlap } from "../../geometry/distance.ts";
+import { leastInset } from "../../geometry/extent.ts";
+import { contourExtent } from "../../geometry/measure.ts";
 import { type Slab, slabsOf } from "../../geometry/solid/solid-slabs.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { PlacedBody } from "../../layout/panel-layout.ts";
 import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import { type Parting, partingOf } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
+import { measureMm, millimetres } from "../words.ts";
 import { spanOfOwner } from "./seen-lamps.ts";
 
 const entry: CodeEntry = {
@@ -45,16 +49,58 @@ const collisions = (part: PrintedPart, facts: PanelFacts): readonly Finding[] =>
         .filter(({ role }) => !NO_THING.includes(role))
         .find((one) => slabs.some((slab) => meetsSlab(one, slab)));
       if (body === undefined) return [];
+      const { said, measured, limit } = meetingOf(body, slabs);
       return [
         finding(entry, {
-          message: `${component.id}'s ${body.role} stands in the ${part.role.replaceAll("-", " ")} of ${part.owner}.`,
+          message: `${component.id}'s ${body.role} stands in the ${part.role.replaceAll("-", " ")} of ${part.owner}: ${said}.`,
           span: component.placeSpan,
           related: [{ what: part.owner, span: spanOfOwner(part.owner, facts) }],
           subjects: [component.id, part.owner],
+          measured: measureMm(measured),
+          limit: measureMm(limit),
           source: { kind: "geometry", name: "bodies and printed parts lie apart" },
         }),
       ];
     });
+};
+
+interface Meeting {
+  readonly said: string;
+  readonly measured: number;
+  readonly limit: number;
+}
+
+/** Beside a post or a wall they part in the plan; in a plate that reaches all round, only in depth. */
+const meetingOf = (body: PlacedBody, slabs: readonly Slab[]): Meeting => {
+  const box = contourExtent(body.footprint);
+  const met = slabs.filter((slab) => meetsSlab(body, slab));
+  const parting = met
+    .flatMap(({ regions }) => regions)
+    .filter((region) => meetsRegion(body.footprint, region))
+    .map(({ outline }) => contourExtent(outline))
+    .filter((region) => leastInset(region, box) < 0)
+    .map((region) => partingOf(region, box))
+    .reduce<Parting | null>((worst, one) => (short(one) > short(worst) ? one : worst), null);
+  if (parting === null) return inDepth(body, met);
+  const { apart, needed } = parting;
+  return {
+    said: `centres ${millimetres(apart)} apart, ${millimetres(needed)} would part them, ${millimetres(needed - apart)} more`,
+    measured: apart,
+    limit: needed,
+  };
+};
+
+const short = (parting: Parting | null): number =>
+  parting === null ? 0 : parting.needed - parting.apart;
+
+const inDepth = ({ low, high }: PlacedBody, slabs: readonly Slab[]): Meeting => {
+  const from = Math.max(low, Math.min(...slabs.map((slab) => slab.from)));
+  const to = Math.min(high, Math.max(...slabs.map((slab) => slab.to)));
+  return {
+    said: `they share ${millimetres(to - from)} of depth, and none is free`,
+    measured: to - from,
+    limit: 0,
+  };
 };
 
 const meetsSlab = ({ footprint, low, high }: PlacedBody, { from, to, regions }: Slab): boolean =>

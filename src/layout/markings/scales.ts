@@ -200,11 +200,14 @@ const tooFine = (component: PlacedComponent, scale: ScaleDesign | DialDesign): F
   const span = Math.abs(scale.to - scale.from);
   const areFigures = span / scale.major > MOST_FIGURES;
   const step = areFigures ? scale.major : Math.min(scale.major, scale.minor ?? scale.major);
+  const key = areFigures || scale.minor === null ? "major" : "minor";
+  const steps = Math.ceil(span / step - STEP_NOISE);
   const { most, what, name } = areFigures ? FIGURES : MARKS;
   return finding(SCALE_TOO_FINE, {
-    message: `${component.id}: from ${decimal(scale.from, 6)} to ${decimal(scale.to, 6)} in steps of ${decimal(step, 6)} would give more than ${most} ${what}.`,
+    message: `${component.id}: from ${decimal(scale.from, 6)} to ${decimal(scale.to, 6)} in steps of ${decimal(step, 6)} would give ${decimal(steps, 0)} ${what}, and ${most} are the most. ${key}: ${decimal(Math.ceil((span / most) * 1e6) / 1e6, 6)} or more.`,
     span: scale.written.span,
     subjects: [component.id],
+    measured: { value: steps, unit: "count" },
     limit: { value: most, unit: "count" },
     source: { kind: "geometry", name },
   });

@@ -17,14 +17,14 @@ export interface OpaqueWall {
 }
 
 /** Line and layer of a 0.4 mm nozzle: common practice, where no printer is named. */
-const USUAL_LINE = mm(0.45);
+export const USUAL_LINE = mm(0.45);
 const USUAL_LAYER = mm(0.2);
 
 /** Where nobody has held a wall to a lamp: light-coloured walls of 0.7 to 1.0 were seen leaking (common practice). */
 const USUAL_OPAQUE = 1.35;
 
-/** A wall of one line has no partner to close its pinholes: common practice. */
-const LEAST_LINES = 2;
+/** A wall of one line has no partner to hold on to, nor to close its pinholes: common practice. */
+export const LEAST_LINES = 2;
 
 export const opaqueWall = (stock: StockDesign, printer: PrinterDesign | null): OpaqueWall => {
   const line = printer?.line ?? USUAL_LINE;

@@ -36,10 +36,10 @@ export const thinWalls = (scene: {
     const component = scene.layout.components.find(({ id }) => id === pocket.owner);
     return [
       finding(NO_OPAQUE_WALL, {
-        message: `${pocket.owner} leaves ${decimal(Math.max(0, room), 2)} mm of ${scene.layer.id} beside its pocket, and light gets out: a wall of ${scene.stock.id} needs ${decimal(thickness, 2)} mm (${lines} lines of ${decimal(line, 2)} mm). It is ${decimal(thickness - room, 2)} mm too near to the edge.`,
+        message: `${pocket.owner} ${room < 0 ? "breaks out of" : "leaves"} ${room < 0 ? `${scene.layer.id} by ${decimal(-room, 2)} mm` : `${decimal(room, 2)} mm of ${scene.layer.id} beside its pocket`}, and light gets out: a wall of ${scene.stock.id} needs ${decimal(thickness, 2)} mm (${lines} lines of ${decimal(line, 2)} mm). It is ${decimal(thickness - room, 2)} mm too near to the edge.`,
         span: component?.placeSpan ?? scene.layer.design.written.span,
         subjects: [pocket.owner],
-        measured: { value: Math.max(0, room), unit: "mm" },
+        measured: { value: room, unit: "mm" },
         limit: { value: thickness, unit: "mm" },
         source: { kind: "workshop", name: `${scene.stock.id}: opaque-from` },
       }),
