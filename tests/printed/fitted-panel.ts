@@ -1,11 +1,15 @@
 // Panels for the tests of trims, lamp boxes and angled boxes: read, laid out, and whatever was found on the way.
 
+import { lampBoxDepth } from "../../src/checks/printed/lamp-box-depth.ts";
+import { trimHidesDisplay } from "../../src/checks/printed/trim-hides-display.ts";
+import { trimLeaks } from "../../src/checks/printed/trim-leaks.ts";
 import { readDesign } from "../../src/design/read-design.ts";
 import type { WorkshopDesign } from "../../src/design/workshop-design.ts";
-import type { Finding } from "../../src/diagnostics/finding.ts";
+import type { Finding, Span } from "../../src/diagnostics/finding.ts";
 import { layoutPanel } from "../../src/layout/layout-panel.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PrintedContext } from "../../src/parts/printed/printed-context.ts";
+import type { PrintedPart } from "../../src/parts/printed/printed-part.ts";
 import { testLibrary } from "../support/test-library.ts";
 
 export interface LaidPanel {
@@ -52,6 +56,19 @@ export const laidPanel = (
   if (laid.layout === null) throw new Error(JSON.stringify(laid.findings));
   return { layout: laid.layout, context, findings: [...read.findings, ...laid.findings] };
 };
+
+/** What the rules over printed parts say of parts that were made, whatever else is wrong with the panel. */
+export const printedFindings = (
+  { layout, context }: LaidPanel,
+  parts: readonly PrintedPart[],
+): readonly Finding[] => {
+  const { workshop, catalogue } = context;
+  const edit = (span: Span, text: string) => ({ ...span, baseHash: "", text });
+  const facts = { layout, sheetParts: [], printedParts: parts, workshop, catalogue, edit };
+  return FITTED_RULES.flatMap(({ judge }) => judge(facts));
+};
+
+const FITTED_RULES = [lampBoxDepth, trimHidesDisplay, trimLeaks];
 
 const workshopOf = (text: string): WorkshopDesign => {
   const { design, findings } = readDesign("shed.yaml", text);

@@ -6,6 +6,7 @@ import { bareEdge } from "./bare-edge.ts";
 import { boardPlug } from "./board-plug.ts";
 import { bossRoom } from "./boss-room.ts";
 import { boxWarm } from "./box-warm.ts";
+import { lampBoxDepth } from "./lamp-box-depth.ts";
 import { legendUnlit } from "./legend-unlit.ts";
 import { lightLeak } from "./light-leak.ts";
 import { nutHole } from "./nut-hole.ts";
@@ -13,6 +14,8 @@ import { outOfReach } from "./out-of-reach.ts";
 import { pocketBreaks } from "./pocket-breaks.ts";
 import { printCollides } from "./print-collides.ts";
 import { screwLength } from "./screw-length.ts";
+import { trimHidesDisplay } from "./trim-hides-display.ts";
+import { trimLeaks } from "./trim-leaks.ts";
 
 export const PRINTED_RULES: readonly Rule[] = [
   printCollides,
@@ -21,6 +24,9 @@ export const PRINTED_RULES: readonly Rule[] = [
   screwLength,
   outOfReach,
   boardPlug,
+  trimHidesDisplay,
+  trimLeaks,
+  lampBoxDepth,
   nutHole,
   lightLeak,
   bareEdge,

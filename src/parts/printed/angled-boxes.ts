@@ -2,6 +2,7 @@
 
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
+import { leastInset } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
 import { type MetricThread, THREAD_DIAMETER } from "../../standards/metric-fasteners.ts";
@@ -18,7 +19,6 @@ import { type PrintedContext, type PrintedMaker, printerFor } from "./printed-co
 import type { BossFact } from "./printed-facts.ts";
 import type { PrintedParts } from "./printed-part.ts";
 import { bedFindings, singlePart } from "./single-part.ts";
-import { leastInset } from "./trim-findings.ts";
 
 export const angledBoxesOf: PrintedMaker = (layout, context): PrintedParts => {
   const scene = sceneOf(layout, context);

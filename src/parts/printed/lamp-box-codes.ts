@@ -1,4 +1,4 @@
-// What a lamp box can't be made as, and what a person should look at.
+// What a lamp box can't be made as.
 
 import type { CodeEntry } from "../../diagnostics/finding.ts";
 
@@ -23,16 +23,4 @@ export const LAMP_BOX_LEDS: CodeEntry = {
   example: WINDOWS(GRID, "{ leds: 24 }"),
 };
 
-export const LAMP_BOX_DEPTH: CodeEntry = {
-  code: "parts/lamp-box-depth",
-  severity: "query",
-  title: "a lamp box that is shallower or deeper than usual",
-  why: "Cells of 15 to 20 mm are common practice: in shallower ones the LEDs show as spots behind the text, deeper ones are dim. Nobody has measured yours: try one cell.",
-  example: WINDOWS(GRID, "{ depth: 8 mm }"),
-};
-
-export const LAMP_BOX_CODES: readonly CodeEntry[] = [
-  LAMP_BOX_PATTERN,
-  LAMP_BOX_LEDS,
-  LAMP_BOX_DEPTH,
-];
+export const LAMP_BOX_CODES: readonly CodeEntry[] = [LAMP_BOX_PATTERN, LAMP_BOX_LEDS];

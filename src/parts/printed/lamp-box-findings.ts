@@ -1,21 +1,19 @@
-// What a lamp box has to say: windows that are no grid, walls without room, LEDs without seats, an unusual depth.
+// What a lamp box has to say: windows that are no grid, walls without room, or LEDs without seats.
 
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { decimal } from "../../geometry/number.ts";
-import { mm } from "../../geometry/quantity.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { PlacedComponent } from "../../layout/panel-layout.ts";
 import { NO_OPAQUE_WALL } from "./codes.ts";
-import { LAMP_BOX_DEPTH, LAMP_BOX_LEDS, LAMP_BOX_PATTERN } from "./lamp-box-codes.ts";
+import { LAMP_BOX_LEDS, LAMP_BOX_PATTERN } from "./lamp-box-codes.ts";
 import type { LampBoxScene, LampBoxSizes, LampCell } from "./lamp-box-sizes.ts";
 
-/** Walls, LEDs and depth of a box whose windows are a grid. */
+/** Walls and LEDs of a box whose windows are a grid. */
 export const lampBoxFindings = (scene: LampBoxScene, sizes: LampBoxSizes): readonly Finding[] => [
   ...thinWalls(scene, sizes),
   ...noSeats(scene, sizes),
-  ...unusualDepth(scene, sizes),
 ];
 
 /** null where rows and columns are all there and upright. */
@@ -93,24 +91,3 @@ const leastRoom = ({ inside, leds, pitch }: LampCell): number =>
       2 * (inside.maxY - y),
     ]),
   );
-
-/** Annunciator boxes: 15 to 20 mm deep (common practice). */
-const LEAST_DEPTH = mm(15);
-const MOST_DEPTH = mm(20);
-
-const unusualDepth = (scene: LampBoxScene, { plan }: LampBoxSizes): readonly Finding[] => {
-  const depth = plan.front - plan.rear;
-  if (depth >= LEAST_DEPTH - samePlace && depth <= MOST_DEPTH + samePlace) return [];
-  const limit = depth < LEAST_DEPTH ? LEAST_DEPTH : MOST_DEPTH;
-  const said = depth < LEAST_DEPTH ? "LEDs show as spots" : "the text is dim";
-  return [
-    finding(LAMP_BOX_DEPTH, {
-      message: `The lamp box of ${entryOf(scene)} is ${decimal(depth, 2)} mm deep; outside ${LEAST_DEPTH} to ${MOST_DEPTH} mm ${said}. depth: ${decimal(limit, 2)} mm is usual.`,
-      span: spanOf(scene.design.written, "depth"),
-      subjects: [entryOf(scene)],
-      measured: { value: depth, unit: "mm" },
-      limit: { value: limit, unit: "mm" },
-      source: { kind: "standard", name: "cells of annunciators: common practice" },
-    }),
-  ];
-};

@@ -5,22 +5,6 @@ import type { CodeEntry } from "../../diagnostics/finding.ts";
 const DISPLAY = (trim: string): string =>
   `components:\n  depth: { part: seven-segment-4-056, at: centre, trim: ${trim} }`;
 
-export const TRIM_HIDES: CodeEntry = {
-  code: "parts/trim-hides-display",
-  severity: "fault",
-  title: "a trim's lip over the part of a display that is read",
-  why: "A lip reaches in over the display's edge, where its light leaks, and no farther than to what is read. A wider lip cuts the outer characters off.",
-  example: DISPLAY("{ lip: 4 mm }"),
-};
-
-export const TRIM_LEAKS: CodeEntry = {
-  code: "parts/trim-leaks",
-  severity: "query",
-  title: "a trim's lip that a display's play uncovers",
-  why: "A display lies a few tenths loose in its hole. Pushed to one side, its edge must still be under the lip on the other, or its own light leaks out there in a line. A strip of tape in the hole takes the play out.",
-  example: DISPLAY("{ lip: 0.1 mm }"),
-};
-
 export const TRIM_LOOSE: CodeEntry = {
   code: "parts/trim-loose",
   severity: "fault",
@@ -37,4 +21,4 @@ export const TRIM_STOCK: CodeEntry = {
   example: DISPLAY("{ filter: no-such-sheet }"),
 };
 
-export const TRIM_CODES: readonly CodeEntry[] = [TRIM_HIDES, TRIM_LEAKS, TRIM_LOOSE, TRIM_STOCK];
+export const TRIM_CODES: readonly CodeEntry[] = [TRIM_LOOSE, TRIM_STOCK];

@@ -14,6 +14,10 @@ export interface TrimFact {
 }
 
 export interface LipFact {
+  /** How far in over the display the design asks it to reach; null where it reaches to the window. */
+  readonly asked: Mm | null;
+  /** From the display's edge inward to what is read, the least all round; null where nobody knows what is read. */
+  readonly toRead: Mm | null;
   /** What is left open to read through. */
   readonly inner: Contour;
   /** The edge that light leaks at: of the display, or of its hole where the glass lies behind it. */

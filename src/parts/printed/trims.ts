@@ -2,8 +2,8 @@
 
 import type { Finding } from "../../diagnostics/finding.ts";
 import type { Contour } from "../../geometry/contour.ts";
-import type { Extent } from "../../geometry/extent.ts";
-import { mm } from "../../geometry/quantity.ts";
+import { type Extent, extent, leastInset } from "../../geometry/extent.ts";
+import { type Mm, mm } from "../../geometry/quantity.ts";
 import { rectangle } from "../../geometry/shapes.ts";
 import { type Placement, placedContour, placedPoint, placement } from "../../geometry/transform.ts";
 import type { PanelLayout, PlacedComponent } from "../../layout/panel-layout.ts";
@@ -17,7 +17,7 @@ import { type PrintedContext, type PrintedMaker, printerFor } from "./printed-co
 import type { BossFact } from "./printed-facts.ts";
 import { bedFindings, singlePart } from "./single-part.ts";
 import type { TrimFact, TrimPart } from "./trim-facts.ts";
-import { leastInset, trimFindings } from "./trim-findings.ts";
+import { trimFindings } from "./trim-findings.ts";
 import { type TrimScene, type TrimSizes, trimSizes } from "./trim-sizes.ts";
 import { type TrimShape, trimShape } from "./trim-solid.ts";
 
@@ -153,6 +153,8 @@ const trimFact = (
   return {
     owner: component.id,
     lip: {
+      asked: design.lip,
+      toRead: toRead(component, plan.display),
       inner,
       leak: leakContour(leak, at),
       overlap: tidy(leastInset(leak, sizes.inner)),
@@ -182,6 +184,13 @@ const trimFact = (
           }
         : null,
   };
+};
+
+const toRead = ({ part }: PlacedComponent, display: Extent): Mm | null => {
+  if (part.display === null) return null;
+  const { width, height, at } = part.display.active;
+  const read = extent(at.x - width / 2, at.y - height / 2, at.x + width / 2, at.y + height / 2);
+  return tidy(leastInset(display, read));
 };
 
 const leakContour = (box: Extent, at: Placement): Contour => placedContour(rectangle(box), at);
