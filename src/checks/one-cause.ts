@@ -49,6 +49,7 @@ const FOLLOWERS: readonly Follower[] = [
     after: ["checks/thread-too-short", "checks/grip", "checks/below-face", "checks/too-deep"],
     sharing: "first",
   },
+  { code: "checks/kerf-assumed", after: ["checks/stock-by-machine"], sharing: "first" },
   { code: "checks/fit-unmeasured", after: ["checks/stock-by-machine"], sharing: "first" },
   { code: "checks/corner-by-hand", after: ["checks/hole-below-machine"], sharing: "first" },
   { code: "checks/inside-corner", after: ["checks/hole-below-machine"], sharing: "first" },

@@ -26,7 +26,8 @@ export const enterReadings = (
   return edited.kind === "edited" ? { kind: "entered", text: edited.text } : edited;
 };
 
-const PLACES = 3;
+/** Of a nanometre, so that a mean of readings stands as it was worked out. */
+const PLACES = 6;
 
 const readingText = ({ stock, readings, dated }: Entered): string => {
   const [x, y] = readings.kerf.map((width) => decimal(width, PLACES));

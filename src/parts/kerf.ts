@@ -32,8 +32,17 @@ const TYPICAL_KERF: Readonly<
   card: [[1.5, 0.15]],
 };
 
-/** Width assumed where nothing is known about a material. */
-const UNKNOWN_KERF = 0.2;
+/** Width assumed where nothing is known about a material: the middle of the figures above. A rule asks about it. */
+export const ASSUMED_KERF = 0.2;
+
+/** null where nobody has told what a laser takes from the material: then a file holds the assumed width. */
+export const typicalKerf = (stock: StockDesign): number | null => {
+  const rows = TYPICAL_KERF[stock.material] ?? [];
+  const nearest = rows.toSorted(
+    (a, b) => Math.abs(a[0] - stock.nominal) - Math.abs(b[0] - stock.nominal),
+  )[0];
+  return nearest?.[1] ?? null;
+};
 
 /** How far a typical width may be from the true one: the spread of the figures above. */
 export const KERF_UNCERTAINTY = 0.1;
@@ -56,17 +65,9 @@ export const kerfSetting = (machine: MachineDesign, stock: StockDesign): KerfSet
   if (!isLaser || machine.kerf === "left-to-cutter") return { kind: "left-to-cutter" };
   const reading = kerfReading(machine, stock);
   if (reading === null) {
-    const kerf = mm(typicalKerf(stock));
+    const kerf = mm(typicalKerf(stock) ?? ASSUMED_KERF);
     return { kind: "in-file", kerf, x: kerf, y: kerf, measured: false };
   }
   const [x, y] = reading.kerf;
   return { kind: "in-file", kerf: mm((x + y) / 2), x, y, measured: true };
-};
-
-const typicalKerf = (stock: StockDesign): number => {
-  const rows = TYPICAL_KERF[stock.material] ?? [];
-  const nearest = rows.toSorted(
-    (a, b) => Math.abs(a[0] - stock.nominal) - Math.abs(b[0] - stock.nominal),
-  )[0];
-  return nearest?.[1] ?? UNKNOWN_KERF;
 };

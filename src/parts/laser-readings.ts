@@ -1,7 +1,8 @@
 // What was measured on the laser test piece, turned into the kerf along each axis and the allowance on holes.
 // A piece comes out smaller than drawn by the kerf, an opening larger; both ways along an axis are averaged.
 
-import { type Mm, mm } from "../geometry/quantity.ts";
+import type { Mm } from "../geometry/quantity.ts";
+import { tooFineReadings, worked } from "./caliper.ts";
 import { TEST_FEATURES, type TestFeature } from "./laser-test-piece.ts";
 
 export interface LaserReadings {
@@ -28,15 +29,22 @@ export const readLaser = (
   measured: Readonly<Record<string, number>>,
   pin: number | null,
 ): ReadLaser => {
-  const why = [...unknownNames(measured), ...missingAxes(measured), ...unlikely(measured)];
+  const why = [
+    ...unknownNames(measured),
+    ...missingAxes(measured),
+    ...unlikely(measured),
+    ...tooFineReadings(measured),
+  ];
   if (pin !== null && !PINS.includes(pin))
     why.push(`pin: ${pin} is not a hole of the row (${PINS.join(", ")})`);
   if (why.length > 0) return { kind: "refused", why };
   const x = averageKerf(measured, ["piece-x", "opening-x"]);
   const y = averageKerf(measured, ["piece-y", "opening-y"]);
   const came = pin === null ? PIN_HOLE : pin + (x + y) / 2;
-  const holeAllowance = mm(rounded(Math.max(0, came - PIN_HOLE)));
-  return { kind: "read", readings: { kerf: [mm(rounded(x)), mm(rounded(y))], holeAllowance } };
+  return {
+    kind: "read",
+    readings: { kerf: [worked(x), worked(y)], holeAllowance: worked(came - PIN_HOLE) },
+  };
 };
 
 const PINS: readonly number[] = TEST_FEATURES.filter(({ what }) => what === "pin-hole").map(
@@ -44,9 +52,6 @@ const PINS: readonly number[] = TEST_FEATURES.filter(({ what }) => what === "pin
 );
 
 const MEASURED: readonly TestFeature[] = TEST_FEATURES.filter(({ what }) => what !== "pin-hole");
-
-/** A caliper reads hundredths: kerf is kept to thousandths. */
-const rounded = (value: number): number => Math.round(value * 1000) / 1000;
 
 const kerfOf = (feature: TestFeature, value: number): number =>
   feature.what.startsWith("piece") ? feature.nominal - value : value - feature.nominal;
@@ -81,6 +86,6 @@ const unlikely = (measured: Readonly<Record<string, number>>): string[] =>
     const kerf = kerfOf(feature, value);
     if (kerf >= 0 && kerf <= MOST_KERF) return [];
     return [
-      `${feature.id}: ${value} mm on a nominal ${feature.nominal} mm would be a kerf of ${rounded(kerf)} mm`,
+      `${feature.id}: ${value} mm on a nominal ${feature.nominal} mm would be a kerf of ${worked(kerf)} mm`,
     ];
   });

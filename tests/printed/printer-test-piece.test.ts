@@ -161,6 +161,7 @@ describe("readings", () => {
     ["a slot that is not there", { ...FITS, snug: 0.17 }, "0.17 does not stand on the piece"],
     ["half of the fits", { press: 0.05 }, "the fits belong together"],
     ["fits the wrong way round", { ...FITS, press: 0.5 }, "a looser fit has no less clearance"],
+    ["more places than a caliper has", { "hole-3": 2.68001 }, "2.68001 mm is finer than a caliper"],
     ["a foot alone", { foot: 130.5 }, "foot and above belong together"],
     ["a foot that is narrower", { foot: 129.5, above: 130 }, "a first layer spreads"],
   ])("of %s are refused", (_, measured, why) => {

@@ -155,3 +155,11 @@ test("a rack panel of 482.6 mm comes in three pieces on a bed of 220", () => {
     expect(box.maxX - box.minX).toBeLessThanOrEqual(210);
   }
 });
+
+// ISO 4762 begins at M1.6; the table here holds M3 to M6.
+test("a joint whose screws have no head in the tables is refused, not made with another's", () => {
+  const made = printed({ ...LONG, fixings: "{ screws: m2, dowels: 3 mm }" }, bed(180, 180));
+  const [found] = made.findings.filter(({ code }) => code === "parts/no-split");
+  expect(found?.severity).toBe("fault");
+  expect(found?.message).toContain("m2 screws");
+});

@@ -5,6 +5,7 @@ import type { Rule } from "../rule.ts";
 import { cornerByHand } from "./corner-by-hand.ts";
 import { holeBelowMachine } from "./hole-below-machine.ts";
 import { insideCorner } from "./inside-corner.ts";
+import { kerfAssumed } from "./kerf-assumed.ts";
 import { largerThanBed } from "./larger-than-bed.ts";
 import { sharpCorner } from "./sharp-corner.ts";
 import { stockByMachine } from "./stock-by-machine.ts";
@@ -13,6 +14,7 @@ import { stockUntried } from "./stock-untried.ts";
 export const PARTS_RULES: readonly Rule[] = [
   stockByMachine,
   stockUntried,
+  kerfAssumed,
   largerThanBed,
   insideCorner,
   cornerByHand,

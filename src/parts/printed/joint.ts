@@ -9,7 +9,12 @@ import { slotContour } from "../../geometry/shapes.ts";
 import { mirroredRegion, placedRegion, placement } from "../../geometry/transform.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
 import { setText } from "../../lettering/set-text.ts";
-import { CLEARANCE_HOLES, ISO_4762, type MetricThread } from "../../standards/metric-fasteners.ts";
+import {
+  CLEARANCE_HOLES,
+  type HeadSize,
+  ISO_4762,
+  type MetricThread,
+} from "../../standards/metric-fasteners.ts";
 import { LAP, type SplitBand } from "./bed-split.ts";
 import { insertFor } from "./bosses.ts";
 import { tidy, wholeSteps } from "./opaque-wall.ts";
@@ -38,7 +43,7 @@ export interface JointOptions {
   readonly rear: number;
   readonly front: number;
   readonly layer: number;
-  readonly thread: MetricThread;
+  readonly screw: JointScrew;
   readonly printer: PrinterDesign | null;
   readonly context: PrintedContext;
 }
@@ -61,12 +66,20 @@ const NUMBER_DEPTH = 0.6;
 /** Material under a screw's head: common practice, twice a wall of two lines. */
 const UNDER_HEAD = 2;
 
-/** Least depth of a part that a joint finds room in. */
-export const leastJointDepth = (thread: MetricThread): number =>
-  2 * ((ISO_4762[thread]?.height ?? THREAD_FALLBACK) + UNDER_HEAD);
+/** A screw that a joint can be made with: its head has a size. */
+export interface JointScrew {
+  readonly thread: MetricThread;
+  readonly head: HeadSize;
+}
 
-/** Height of the head of a thread without one in the table: that of M3. */
-const THREAD_FALLBACK = 3;
+/** null for a thread whose head the standard's table here does not hold. */
+export const jointScrew = (thread: MetricThread): JointScrew | null => {
+  const head = ISO_4762[thread];
+  return head === undefined ? null : { thread, head };
+};
+
+/** Least depth of a part that a joint finds room in. */
+export const leastJointDepth = ({ head }: JointScrew): number => 2 * (head.height + UNDER_HEAD);
 
 export const jointAt = (band: SplitBand, number: number, options: JointOptions): Joint => {
   const { rear, front, layer, printer } = options;
@@ -135,10 +148,10 @@ const pegFeatures = (
 
 /** The head sinks into the front half; the thread is an insert in the rear one, whose hole runs through. */
 const screwFeatures = (at: Point, middle: Mm, options: JointOptions): readonly JointFeature[] => {
-  const { rear, front, thread, printer, context } = options;
+  const { rear, front, printer, context } = options;
+  const { thread, head } = options.screw;
   const insert = insertFor(thread, context, middle - rear);
   const pilot = insert?.pilot ?? CLEARANCE_HOLES[thread].medium;
-  const head = ISO_4762[thread] ?? { diameter: mm(5.5), height: mm(THREAD_FALLBACK) };
   const sunk = tidy(front - wholeSteps(head.height, options.layer) * options.layer);
   const round = (diameter: number, source: string): readonly Region[] => [
     plain(circle(at, allowedHole(diameter, source, printer).modelled / 2)),

@@ -4,6 +4,7 @@
 import type { ClearanceClasses, SizeAllowance } from "../../design/workshop-design.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import { HEAT_SET_PILOTS } from "../../standards/heat-set.ts";
+import { tooFineReadings, worked } from "../caliper.ts";
 import {
   PRINTER_TEST_FEATURES,
   TEST_CLEARANCES,
@@ -40,6 +41,7 @@ export const readPrinter = (measured: Measured): ReadPrinter => {
     ...unlikely(measured),
     ...notOnLadder(measured),
     ...halfRead(measured),
+    ...tooFineReadings(measured),
   ];
   if (Object.keys(measured).length === 0) why.push("nothing was read");
   if (why.length > 0) return { kind: "refused", why };
@@ -50,7 +52,7 @@ export const readPrinter = (measured: Measured): ReadPrinter => {
     readings: {
       holes: holeRows(measured),
       pegs: rows(measured, "peg", TEST_PEGS),
-      firstLayer: foot === undefined || above === undefined ? null : rounded((foot - above) / 2),
+      firstLayer: foot === undefined || above === undefined ? null : worked((foot - above) / 2),
       clearances:
         press === undefined || snug === undefined || sliding === undefined || loose === undefined
           ? null
@@ -60,9 +62,6 @@ export const readPrinter = (measured: Measured): ReadPrinter => {
   };
 };
 
-/** A caliper reads hundredths: allowances are kept to thousandths. */
-const rounded = (value: number): Mm => mm(Math.round(value * 1000) / 1000);
-
 const rows = (
   measured: Measured,
   what: "hole" | "peg",
@@ -70,7 +69,7 @@ const rows = (
 ): readonly SizeAllowance[] =>
   sizes.flatMap((size) => {
     const value = measured[`${what}-${size}`];
-    return value === undefined ? [] : [{ to: mm(size), add: rounded(size - value) }];
+    return value === undefined ? [] : [{ to: mm(size), add: worked(size - value) }];
   });
 
 /** What an insert went into well holds for its pilot, before what the caliper says of that hole. */
@@ -93,7 +92,7 @@ const unlikely = (measured: Measured): readonly string[] =>
   PRINTER_TEST_FEATURES.flatMap(({ id, nominal }) => {
     const value = measured[id];
     if (value === undefined || nominal === null) return [];
-    const off = rounded(value - nominal);
+    const off = worked(value - nominal);
     return Math.abs(off) <= MOST
       ? []
       : [`${id}: ${value} mm on a nominal ${nominal} mm would be ${off} mm out`];

@@ -6,8 +6,9 @@ import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { LayerLayout, PanelLayout } from "../../layout/panel-layout.ts";
+import type { MetricThread } from "../../standards/metric-fasteners.ts";
 import { NO_SPLIT, NO_WHITE_STOCK } from "./codes.ts";
-import { type Joint, jointAt, leastJointDepth } from "./joint.ts";
+import { type Joint, jointAt, jointScrew, leastJointDepth } from "./joint.ts";
 import { type LayeredBody, piecesOf } from "./pieces.ts";
 import {
   isPrinted,
@@ -105,27 +106,38 @@ const jointsOf = (
 ): { readonly joints: readonly Joint[]; readonly findings: readonly Finding[] } => {
   const { heights, layer, layout, printer, wall } = plan;
   const thread = layout.design.fixings?.screws ?? "m3";
-  const isTooThin = heights.front - heights.rear < leastJointDepth(thread);
+  const screw = jointScrew(thread);
+  if (screw === null)
+    return { joints: [], findings: plan.bands.length > 0 ? [noJointScrew(plan, thread)] : [] };
+  const isTooThin = heights.front - heights.rear < leastJointDepth(screw);
   if (plan.bands.length > 0 && isTooThin)
     return {
       joints: [],
       findings: [
         finding(NO_SPLIT, {
-          message: `${layer.id} is larger than the printer's bed and too thin for a lapped joint: a screw's head and a wall under it take ${leastJointDepth(thread)} mm in all.`,
+          message: `${layer.id} is larger than the printer's bed and too thin for a lapped joint: a screw's head and a wall under it take ${leastJointDepth(screw)} mm in all.`,
           span: layer.design.written.span,
           subjects: [layer.id],
           measured: { value: heights.front - heights.rear, unit: "mm" },
-          limit: { value: leastJointDepth(thread), unit: "mm" },
+          limit: { value: leastJointDepth(screw), unit: "mm" },
           source: { kind: "geometry", name: "a lapped joint with sunk screws" },
         }),
       ],
     };
-  const options = { ...heights, layer: wall.layer, thread, printer, context };
+  const options = { ...heights, layer: wall.layer, screw, printer, context };
   return {
     joints: plan.bands.map((band, index) => jointAt(band, index + 1, options)),
     findings: [],
   };
 };
+
+const noJointScrew = ({ layer, layout }: SpacerPlan, thread: MetricThread): Finding =>
+  finding(NO_SPLIT, {
+    message: `${layer.id} is larger than the printer's bed, and its halves would be held by ${thread} screws, whose heads no table here holds: M3 to M6 do. Write fixings: { screws: m3 }.`,
+    span: layout.design.fixings?.written.span ?? layer.design.written.span,
+    subjects: [layer.id],
+    source: { kind: "standard", name: "ISO 4762, heads of M3 to M6" },
+  });
 
 const spacerPart = (
   plan: SpacerPlan,
