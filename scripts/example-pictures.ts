@@ -57,11 +57,11 @@ function picturesOf(project: Project): Pictures {
 }
 
 function drawingsOf({ lettering }: Project, panel: PanelProject): Pictures {
-  const { name, layout, findings } = panel;
+  const { name, layout, printedParts, findings } = panel;
   if (layout === null) return new Map();
   return new Map([
     [`${name}-front`, screenSvg(frontDrawing(layout, findings, lettering))],
-    [`${name}-section`, screenSvg(sectionDrawing(layout, findings, lettering))],
+    [`${name}-section`, screenSvg(sectionDrawing({ layout, printedParts, findings }, lettering))],
   ]);
 }
 

@@ -1,8 +1,10 @@
-// Hatching of a cut area: lines at 45 degrees, a pitch apart, clipped to a box. Lines of neighbouring boxes of one hatch
-// continue each other, because they are counted from the drawing's origin.
+// Hatching of a cut area: lines at 45 degrees, a pitch apart, clipped to a box or an area. Lines of neighbouring areas of one
+// hatch continue each other, because they are counted from the drawing's origin.
 
-import type { Path } from "../geometry/contour.ts";
+import { type Path, point, type Region } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
+import { lineStretches } from "../geometry/line-stretches.ts";
+import { contourExtent } from "../geometry/measure.ts";
 import { segment } from "./items.ts";
 
 export interface Hatch {
@@ -17,18 +19,38 @@ export const hatchLines = (box: Extent, hatch: Hatch): readonly Path[] => {
       ...hatchLines(box, { ...hatch, lean: "rising" }),
       ...hatchLines(box, { ...hatch, lean: "falling" }),
     ];
-  // y = lean x + c; c runs over whole pitches.
-  const lean = hatch.lean === "rising" ? 1 : -1;
+  const lean = leanOf(hatch);
+  return startsIn(box, hatch).flatMap((start) => clipped(box, lean, start) ?? []);
+};
+
+/** The same lines in an area of any shape, its holes left free. */
+export const regionHatch = (region: Region, hatch: Hatch): readonly Path[] => {
+  if (hatch.lean === "crossed")
+    return [
+      ...regionHatch(region, { ...hatch, lean: "rising" }),
+      ...regionHatch(region, { ...hatch, lean: "falling" }),
+    ];
+  const along = { x: Math.SQRT1_2, y: leanOf(hatch) * Math.SQRT1_2 };
+  return startsIn(contourExtent(region.outline), hatch).flatMap((start) =>
+    lineStretches([region], { at: point(0, start), along }).map(({ low, high }) =>
+      segment(low * along.x, start + low * along.y, high * along.x, start + high * along.y),
+    ),
+  );
+};
+
+const leanOf = ({ lean }: Hatch): 1 | -1 => (lean === "rising" ? 1 : -1);
+
+/** y = lean x + c; c runs over whole pitches. */
+const startsIn = (box: Extent, hatch: Hatch): readonly number[] => {
+  const lean = leanOf(hatch);
   const step = hatch.pitch * Math.SQRT2;
   const ends = [box.minX, box.maxX].map((x) => lean * x);
   const least = box.minY - Math.max(...ends);
   const most = box.maxY - Math.min(...ends);
-  const lines: Path[] = [];
-  for (let count = Math.ceil(least / step); count * step < most; count += 1) {
-    const line = clipped(box, lean, count * step);
-    if (line !== null) lines.push(line);
-  }
-  return lines;
+  const starts: number[] = [];
+  for (let count = Math.ceil(least / step); count * step < most; count += 1)
+    starts.push(count * step);
+  return starts;
 };
 
 const clipped = (box: Extent, lean: number, start: number): Path | null => {

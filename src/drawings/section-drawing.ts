@@ -12,6 +12,7 @@ import {
 import type { PanelLayout } from "../layout/panel-layout.ts";
 import type { Face } from "../lettering/face.ts";
 import type { Lettering } from "../lettering/lettering.ts";
+import type { PrintedPart } from "../parts/printed/printed-part.ts";
 import { type DepthRow, depthColumns, depthRows } from "./depth-table.ts";
 import type { Drawing } from "./drawing.ts";
 import { type SectionPlane, sectionPlanes } from "./section-planes.ts";
@@ -30,28 +31,33 @@ export interface SectionSheet {
 const VIEW_GAP = 8;
 const MARGIN = 4;
 
-export const sectionDrawing = (
-  layout: PanelLayout,
-  findings: readonly Finding[],
-  lettering: Lettering,
-): Drawing => sectionSheet(layout, findings, lettering).drawing;
+/** A panel with what is printed for it: a printed layer without its part is drawn as the room that it takes. */
+export interface SectionScene {
+  readonly layout: PanelLayout;
+  readonly printedParts: readonly PrintedPart[];
+  readonly findings: readonly Finding[];
+}
 
-export const sectionSheet = (
-  layout: PanelLayout,
-  findings: readonly Finding[],
-  lettering: Lettering,
-): SectionSheet => {
+export const sectionDrawing = (scene: SectionScene, lettering: Lettering): Drawing =>
+  sectionSheet(scene, lettering).drawing;
+
+export const sectionSheet = (scene: SectionScene, lettering: Lettering): SectionSheet => {
+  const { layout, findings } = scene;
   const face = paperFace(lettering);
-  const views = viewsOf(face, layout);
+  const views = viewsOf(face, scene);
   const above = views.map(({ box }) => box).reduce(joinedExtent, extent(0, 0, 0, 0));
   const rows = depthRows(layout);
   const foot = sheetFoot(face, layout, {
     sheet: { view: "Section", scale: "1:1" },
     above,
     findings,
-    notes: [STEPPED, RAIL_NOTE, ...measuredNotes(layout), ...laterNotes(layout)].filter(
-      (note) => note !== RAIL_NOTE || layout.rails.length > 0,
-    ),
+    notes: [
+      STEPPED,
+      ...(scene.printedParts.length === 0 ? [] : [PRINTED_NOTE]),
+      ...(layout.rails.length === 0 ? [] : [RAIL_NOTE]),
+      ...measuredNotes(layout),
+      ...laterNotes(layout),
+    ],
     table: { columns: depthColumns, rows: rows.map(({ cells }) => cells) },
   });
   return {
@@ -68,11 +74,14 @@ export const sectionSheet = (
 
 const STEPPED =
   "Each section is stepped through the axes of its components, seen from the right; the operator is on the left. Broken lines: room for plugs and cables.";
+const PRINTED_NOTE =
+  "Printed parts are cross-hatched, dark where they are black; thin grey lines: what of them stands beyond the cut.";
 const RAIL_NOTE =
   "Broken outline behind the last sheet: the rail, along its strip of the panel; its depth is the console's.";
 
 /** Side by side; a panel without components has one view. The last, where nothing follows, shows the depth there is. */
-const viewsOf = (face: Face | null, layout: PanelLayout): readonly SectionView[] => {
+const viewsOf = (face: Face | null, scene: SectionScene): readonly SectionView[] => {
+  const { layout, printedParts } = scene;
   const found = sectionPlanes(layout);
   const bare: SectionPlane = { name: "A", x: extentCentre(layout.nominal).x, components: [] };
   const planes = found.length === 0 ? [bare] : found;
@@ -81,7 +90,7 @@ const viewsOf = (face: Face | null, layout: PanelLayout): readonly SectionView[]
     const last = views.at(-1);
     const left = last === undefined ? 0 : last.box.maxX + VIEW_GAP;
     const room = index === planes.length - 1 ? layout.design.depth : null;
-    views.push(sectionView(face, layout, { plane, left, room }));
+    views.push(sectionView(face, layout, { plane, printedParts, left, room }));
   }
   return views;
 };

@@ -1,27 +1,60 @@
 // The stack in section: every layer at its own place and thickness, open where it is cut, hatched by what it is made of.
-// Paint is as thick as it is. z runs to the left: the operator is on the left of the sheet.
+// Paint is as thick as it is. z runs to the left: the operator is on the left of the sheet. Printed layers are drawn from
+// their parts elsewhere; one that has no part yet is the room that it would take, in broken lines.
 
 import { type Extent, extent } from "../geometry/extent.ts";
+import type { Stretch } from "../geometry/line-stretches.ts";
 import { rectangle } from "../geometry/shapes.ts";
 import type { LayerLayout, PanelLayout } from "../layout/panel-layout.ts";
 import { paintedFaces } from "../layout/stack.ts";
 import type { DrawingItem, Ink } from "./drawing.ts";
 import { type Hatch, hatchLines } from "./hatch.ts";
 import { filled, HAIR, outlined, stroked, THIN } from "./items.ts";
-import { openStretches, type Stretch, solidStretches } from "./section-gaps.ts";
+import { openStretches, solidStretches } from "./section-gaps.ts";
 import type { SectionPlane } from "./section-planes.ts";
 
 export const layerItems = (
   layout: PanelLayout,
   plane: SectionPlane,
-  place: { readonly zero: number; readonly whole: Stretch },
+  place: LayerPlace,
 ): readonly DrawingItem[] =>
-  layout.layers.flatMap((layer) => {
-    const pieces = solidStretches(place.whole, openStretches(layer, plane));
-    return layer.kind === "air" ? [] : solidItems(layer, pieces, place.zero);
-  });
+  layout.layers.flatMap((layer) =>
+    itemsOf(layer, solidStretches(place.whole, openStretches(layer, plane)), place),
+  );
 
-const solidItems = (
+interface LayerPlace {
+  readonly zero: number;
+  readonly whole: Stretch;
+  /** Layers that printed parts are drawn for. */
+  readonly printed: ReadonlySet<string>;
+}
+
+const itemsOf = (
+  layer: LayerLayout,
+  pieces: readonly Stretch[],
+  { zero, printed }: LayerPlace,
+): readonly DrawingItem[] => {
+  switch (layer.kind) {
+    case "sheet":
+      return sheetItems(layer, pieces, zero);
+    case "spacer":
+    case "tray":
+      return printed.has(layer.id) ? [] : roomItems(layer, pieces, zero);
+    case "air":
+      return [];
+  }
+};
+
+const roomItems = (
+  { front, rear }: LayerLayout,
+  pieces: readonly Stretch[],
+  zero: number,
+): readonly DrawingItem[] => {
+  const boxes = pieces.map(({ low, high }) => extent(zero - front, low, zero - rear, high));
+  return [outlined(boxes.map(rectangle), { ink: "printed", width: THIN, dashed: true })];
+};
+
+const sheetItems = (
   layer: LayerLayout,
   pieces: readonly Stretch[],
   zero: number,
@@ -29,8 +62,6 @@ const solidItems = (
   const between = (front: number, rear: number): readonly Extent[] =>
     pieces.map(({ low, high }) => extent(zero - front, low, zero - rear, high));
   const boxes = between(layer.front, layer.rear);
-  if (layer.kind === "tray")
-    return [outlined(boxes.map(rectangle), { ink: "printed", width: THIN, dashed: true })];
   const look = lookOf(layer);
   const coats = coatsOf(layer).flatMap(({ front, rear }) => between(front, rear));
   return [
@@ -61,7 +92,6 @@ interface LayerLook {
 }
 
 const lookOf = (layer: LayerLayout): LayerLook => {
-  if (layer.kind === "spacer") return { ink: "faint", hatch: { pitch: 1.4, lean: "crossed" } };
   if (layer.material === "aluminium")
     return { ink: "metal", hatch: { pitch: 0.9, lean: "rising" } };
   switch (layer.stock?.light ?? "opaque") {

@@ -1,12 +1,21 @@
 // One view of the section: the stack, the rail behind it, the components of its column, and its dimensions in depth.
 
 import { point } from "../geometry/contour.ts";
-import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
+import {
+  type Extent,
+  extent,
+  extentsOverlap,
+  grownExtent,
+  joinedExtent,
+} from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { degrees } from "../geometry/quantity.ts";
 import { rectangle } from "../geometry/shapes.ts";
+import { recipeExtent } from "../geometry/solid/recipe-extent.ts";
+import { samePlace } from "../geometry/tolerance.ts";
 import type { PanelLayout, PlacedComponent } from "../layout/panel-layout.ts";
 import type { Face } from "../lettering/face.ts";
+import type { PrintedPart } from "../parts/printed/printed-part.ts";
 import type { DrawingItem } from "./drawing.ts";
 import { HAIR, outlined, segment, stroked, THIN } from "./items.ts";
 import { rangeWords } from "./layer-words.ts";
@@ -14,6 +23,14 @@ import { type Dimension, dimension } from "./measure-line.ts";
 import { bodyBox, bodyItems, ROLE_ORDER } from "./section-body.ts";
 import { layerItems } from "./section-layers.ts";
 import type { SectionPlane } from "./section-planes.ts";
+import {
+  beyondItems,
+  cutExtents,
+  isOfComponent,
+  printedCuts,
+  printedItems,
+  printedProud,
+} from "./section-prints.ts";
 import { spread } from "./spread.ts";
 import { type Words, words } from "./words.ts";
 
@@ -39,6 +56,7 @@ export interface Silhouette {
 
 interface Place {
   readonly plane: SectionPlane;
+  readonly printedParts: readonly PrintedPart[];
   /** Where the view begins on the sheet. */
   readonly left: number;
   /** The depth that there is, where this view shows it. */
@@ -53,29 +71,36 @@ const LINE_PITCH = 5.5;
 export const sectionView = (
   face: Face | null,
   layout: PanelLayout,
-  { plane, left, room }: Place,
+  { plane, printedParts, left, room }: Place,
 ): SectionView => {
   const panel = contourExtent(layout.outline);
   const front = Math.max(
-    0,
+    printedProud(printedParts, plane),
     ...plane.components.flatMap(({ bodies }) => bodies.map(({ high }) => high)),
   );
   const zero = left + SIDE + front;
+  const cuts = printedCuts(printedParts, plane, zero);
+  const printed = cuts.flatMap(cutExtents);
   const silhouettes = plane.components.map((component) => silhouetteOf(component, zero));
   const whole = { low: panel.minY, high: panel.maxY };
   const dimensions = depthDimensions(face, layout, {
     plane,
     zero,
     room,
-    foot: panel.minY,
+    foot: Math.min(panel.minY, ...printed.map(({ minY }) => minY)),
     silhouettes,
+    parts: printedParts,
   });
-  const thicknesses = thicknessLabels(face, layout, { zero, top: panel.maxY });
+  const thicknesses = thicknessLabels(face, layout, {
+    zero,
+    top: Math.max(panel.maxY, ...printed.map(({ maxY }) => maxY)),
+  });
   const names = nameItems(face, plane, { zero, left, top: thicknesses.box.maxY });
-  const body = silhouettes
-    .map(({ box }) => box)
-    .reduce(joinedExtent, extent(left, whole.low, zero, whole.high));
-  const labels = componentNames(face, silhouettes);
+  const body = [...silhouettes.map((each) => each.box), ...printed].reduce(
+    joinedExtent,
+    extent(left, whole.low, zero, whole.high),
+  );
+  const labels = componentNames(face, silhouettes, printed);
   const around = [...dimensions, ...labels, thicknesses, names].map((each) => each.box);
   const box = around.reduce(joinedExtent, body);
   return {
@@ -84,12 +109,19 @@ export const sectionView = (
     silhouettes,
     dimensions,
     items: [
-      ...layerItems(layout, plane, { zero, whole }),
+      ...beyondItems(cuts),
+      ...layerItems(layout, plane, {
+        zero,
+        whole,
+        printed: new Set(printedParts.map(({ owner }) => owner)),
+      }),
+      ...cuts.filter((cut) => !isOfComponent(cut)).flatMap(printedItems),
       ...railItems(layout, zero),
       // Seen from the right: what stands further right hides what is behind it.
       ...plane.components
         .toSorted((a, b) => a.at.x - b.at.x)
         .flatMap((component) => componentItems(component, zero)),
+      ...cuts.filter(isOfComponent).flatMap(printedItems),
       ...dimensions.flatMap(({ items }) => items),
       ...thicknesses.items,
       ...names.items,
@@ -144,6 +176,7 @@ const depthDimensions = (
     readonly room: number | null;
     readonly foot: number;
     readonly silhouettes: readonly Silhouette[];
+    readonly parts: readonly PrintedPart[];
   },
 ): readonly Dimension[] => {
   const line = (index: number) => ({
@@ -159,6 +192,7 @@ const depthDimensions = (
       before: `${each.id} `,
       after: each.words,
     })),
+    ...deepestPrint(at.parts, stack),
     ...(at.room === null ? [] : [{ from: 0, to: at.room, before: "depth there is ", after: "" }]),
   ];
   const front = furthest(at.silhouettes, "proud", at.plane).map((each) =>
@@ -178,6 +212,27 @@ const depthDimensions = (
       ),
     ),
   ];
+};
+
+/** A tray reaches behind its layer's room as far as its boards need. */
+const deepestPrint = (
+  parts: readonly PrintedPart[],
+  stack: number,
+): readonly {
+  readonly from: number;
+  readonly to: number;
+  readonly before: string;
+  readonly after: string;
+}[] => {
+  const [deepest] = parts
+    .filter(({ role }) => role === "tray" || role === "spacer")
+    .map(({ owner, bodies }) => ({
+      owner,
+      to: -Math.min(...bodies.map(({ solid }) => recipeExtent(solid).minZ)),
+    }))
+    .toSorted((a, b) => b.to - a.to);
+  if (deepest === undefined || deepest.to <= stack + samePlace) return [];
+  return [{ from: 0, to: deepest.to, before: `${deepest.owner} `, after: "" }];
 };
 
 /** The one that reaches furthest; none where nothing reaches beyond the front. */
@@ -248,6 +303,7 @@ const NAME_HEIGHT = 1.6;
 const componentNames = (
   face: Face | null,
   silhouettes: readonly Silhouette[],
+  printed: readonly Extent[],
 ): readonly Words[] => {
   const levels = new Map<number, Silhouette[]>();
   for (const each of silhouettes.toSorted((a, b) => a.axis - b.axis)) {
@@ -267,10 +323,13 @@ const componentNames = (
     );
     const x = Math.max(...[...hidden, ...beside].map(({ box }) => box.maxX)) + 2.6;
     const names = hidden.map(({ id }) => id).join(", ");
-    return words(face, names, point(x, y - NAME_HEIGHT / 2), {
-      capHeight: NAME_HEIGHT,
-      align: "start",
-      ink: "dimension",
-    });
+    const at = (left: number): Words =>
+      words(face, names, point(left, y - NAME_HEIGHT / 2), {
+        capHeight: NAME_HEIGHT,
+        align: "start",
+        ink: "dimension",
+      });
+    const struck = printed.filter((one) => extentsOverlap(one, grownExtent(at(x).box, 1)));
+    return at(Math.max(x, ...struck.map(({ maxX }) => maxX + 2.6)));
   });
 };

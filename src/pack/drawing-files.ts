@@ -23,7 +23,7 @@ export const drawingFiles = (panel: PanelForPack): readonly PackFile[] => {
     { name: `${name}-front`, drawing: frontDrawing(panel.layout, panel.findings, panel.lettering) },
     {
       name: `${name}-section`,
-      drawing: sectionDrawing(panel.layout, panel.findings, panel.lettering),
+      drawing: sectionDrawing(panel, panel.lettering),
     },
   ];
   // The picture comes first: people look before they read.

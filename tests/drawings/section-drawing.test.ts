@@ -7,7 +7,10 @@ import { itemExtents, laidOut, library, panelText, sixtyComponents, WINCH } from
 
 const sheetOf = (text: string) => {
   const layout = laidOut(text);
-  return { layout, sheet: sectionSheet(layout, [], library.lettering) };
+  return {
+    layout,
+    sheet: sectionSheet({ layout, printedParts: [], findings: [] }, library.lettering),
+  };
 };
 
 describe("silhouettes", () => {
