@@ -2,7 +2,7 @@
 // Console axes: x forward (where the operator faces), y to the left, z up from the floor.
 
 import type { Degrees, Mm } from "../geometry/quantity.ts";
-import type { Pitches, Written } from "./written.ts";
+import type { Pitches, Size, Written } from "./written.ts";
 
 export interface ConsoleDesign {
   readonly kind: "console";
@@ -27,9 +27,8 @@ export interface ConsoleDesign {
 export interface BayDesign {
   readonly id: string;
   readonly mount: string;
-  /** Usable length in the mount's own count; `unit` says which. */
-  readonly modules: number;
-  readonly unit: Pitches["unit"];
+  /** Usable length, in the mount's own count or in mm. */
+  readonly length: Size;
   readonly depth: Mm;
   /** Between the rails; null where the mount's own figure holds. */
   readonly clearWidth: Mm | null;
@@ -101,11 +100,12 @@ export interface EnvelopeDesign {
   readonly written: Written;
 }
 
-/** A board across the console: from `at` (forward) as thick as it is. */
+/** A board across the console: from `at` (forward) as thick as it is, and as high as the profile unless `upTo` ends it. */
 export interface RibDesign {
   readonly name: string;
   readonly at: Mm;
   readonly thickness: Mm;
+  readonly upTo: Mm | null;
   readonly written: Written;
 }
 

@@ -30,11 +30,11 @@ import { FILE_KEYS } from "./file-keys.ts";
 import { someMillimetres } from "./length-fields.ts";
 import { lookup, lookupOf } from "./map-fields.ts";
 import { angle, count, number } from "./number-fields.ts";
-import { pitches } from "./size-fields.ts";
+import { pitches, size } from "./size-fields.ts";
 import { name, oneOf, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
 import { UNTURNED } from "./usual-values.ts";
-import { type Pitches, spanOf } from "./written.ts";
+import { spanOf } from "./written.ts";
 
 const QUARTER_TURN = 90;
 const TILT = angle("an angle", { least: -QUARTER_TURN, most: QUARTER_TURN });
@@ -56,19 +56,14 @@ const BAY: Field<Omit<BayDesign, "id">> = refined(
   record("a bay", {
     mount: required(name("the name of a mount"), "The rails of the bay"),
     ...PLACE_KEYS,
-    length: required(pitches("a length, like 60 modules"), "Usable length"),
+    length: required(size("a length, like 60 modules"), "Usable length"),
     depth: required(someMillimetres("a depth"), "Clear depth behind the faces of its rails"),
     "clear-width": optional(someMillimetres("a width"), "Between its rails, where you measured it"),
     loom: optional(SPACE_POINT, "Where the looms of its panels are tied to the console"),
   }),
-  ({ length, "clear-width": clearWidth, ...bay }, node) =>
-    running(bay, node) ?? read({ ...bay, ...lengthOf(length), clearWidth }, node),
+  ({ "clear-width": clearWidth, ...bay }, node) =>
+    running(bay, node) ?? read({ ...bay, clearWidth }, node),
 );
-
-const lengthOf = ({ count: modules, unit }: Pitches): Pick<BayDesign, "modules" | "unit"> => ({
-  modules,
-  unit,
-});
 
 /** null where it runs somewhere. */
 const running = (

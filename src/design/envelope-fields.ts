@@ -5,7 +5,7 @@ import { byKey } from "./choice-fields.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import type { EnvelopeDesign, ObstacleDesign, ObstacleShape, RibDesign } from "./console-design.ts";
 import { type Field, mapped, read, refined, unread } from "./field.ts";
-import { list, record, required, tuple, usual } from "./fields.ts";
+import { list, optional, record, required, tuple, usual } from "./fields.ts";
 import { filePath } from "./file-field.ts";
 import { millimetres, someMillimetres } from "./length-fields.ts";
 import { angle } from "./number-fields.ts";
@@ -90,11 +90,15 @@ export const OBSTACLE: Field<ObstacleDesign> = byKey<ObstacleDesign>("an obstacl
   stl: MESH,
 });
 
-const RIB: Field<RibDesign> = record("a rib", {
-  name: required(text("a name", MOST_NAME), "What it is called"),
-  at: required(millimetres("a length"), "Its nearer face, forward from the origin"),
-  thickness: required(someMillimetres("a thickness"), "How thick it is"),
-});
+const RIB: Field<RibDesign> = mapped(
+  record("a rib", {
+    name: required(text("a name", MOST_NAME), "What it is called"),
+    at: required(millimetres("a length"), "Its nearer face, forward from the origin"),
+    thickness: required(someMillimetres("a thickness"), "How thick it is"),
+    "up-to": optional(millimetres("a height"), "Where it ends, when it is lower than the profile"),
+  }),
+  ({ "up-to": upTo, ...rib }) => ({ ...rib, upTo }),
+);
 
 export const ENVELOPE: Field<EnvelopeDesign> = refined(
   record("the envelope", {

@@ -24,6 +24,12 @@ export const SEATED_PERSON = {
   source: "NUREG-0700 Rev 3, table 11.4",
 } as const;
 
+/** Head upright, back of the head near the plane of the seat back: from memory, unverified. A measured eye goes over it. */
+export const EYE_BEFORE_SEAT_BACK = {
+  distance: mm(180),
+  source: "from memory, unverified",
+} as const;
+
 /** Controls on a console lie within this of its front edge: NUREG-0700 Rev 2, 11.1.1-5; seen. */
 export const DEPTH_FROM_FRONT_EDGE = {
   most: mm(635),

@@ -112,14 +112,13 @@ test("the starboard console has two bays, two panels and a blanking panel", () =
     operator: { seatHeight: 430, at: [-250, 0], hand: "right" },
     bays: {
       aft: {
-        modules: 60,
-        unit: "modules",
+        length: { kind: "pitches", count: 60, unit: "modules" },
         at: [0, -420, 620],
         along: [1, 0, 0],
         cant: 8,
         depth: 180,
       },
-      forward: { modules: 40, slope: 12 },
+      forward: { length: { count: 40 }, slope: 12 },
     },
     panels: [
       { file: "panels/generators.yaml", as: "generators", bay: "aft", module: 0, after: null },

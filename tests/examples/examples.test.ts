@@ -95,9 +95,9 @@ test.each(WHOLE)("%s, %s: its whole pack is the same when it is made again", TWI
 test("the trainer's panels fill its two bays", () => {
   const project = exampleProject("tug-trainer");
   const { console: design } = projectFiles("console.yaml", project.files);
-  const lengths = Object.values(design?.bays ?? {}).map(({ id, modules }) => [
+  const lengths = Object.values(design?.bays ?? {}).map(({ id, length }) => [
     id,
-    modules,
+    length.kind === "pitches" ? length.count : length.mm / MODULE,
     (design?.panels ?? [])
       .filter(({ bay }) => bay === id)
       .map(({ as }) => project.panels.find(({ name }) => name === as)?.layout?.nominal.maxY ?? 0)
