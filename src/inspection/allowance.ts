@@ -51,3 +51,9 @@ export const boxAllowance = 0.015;
 
 /** A triangle lower than this over its longest side has no direction: one step of a float32 at 128 mm. */
 export const flatHeight = 1.5e-5;
+
+/** A console's model is in float32 metres: at 4 m from the origin a step is 0.00024 mm, and the sum of roundings twice that. */
+export const sceneBoxAllowance = 0.001;
+
+/** What that step may move a body's faces, as a share of its box: a hundredth of a millimetre on a thing of ten. */
+export const sceneVolumeShare = 0.0005;
