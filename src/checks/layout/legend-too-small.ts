@@ -3,11 +3,11 @@
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { legendOf } from "../../layout/legend-of.ts";
 import { arcMinutes, CHARACTER_ANGLES, characterHeight } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
-import { legendOf } from "./legend-of.ts";
 import {
   andOthers,
   byCause,

@@ -4,10 +4,10 @@
 import type { Remedy, Span } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
+import { legendOf } from "../../layout/legend-of.ts";
 import type { PlacedMarking } from "../../layout/panel-layout.ts";
 import { keyRemedy } from "../key-remedy.ts";
 import type { PanelFacts } from "../rule.ts";
-import { legendOf } from "./legend-of.ts";
 
 export type Lettered = PlacedMarking & {
   readonly capHeight: NonNullable<PlacedMarking["capHeight"]>;

@@ -2,13 +2,12 @@
 
 import type { Side } from "../../design/panel-design.ts";
 import type { Remedy } from "../../diagnostics/finding.ts";
-import type { Extent } from "../../geometry/extent.ts";
+import { type Extent, extentCentre, extentHeight, extentWidth } from "../../geometry/extent.ts";
+import { legendOf } from "../../layout/legend-of.ts";
 import type { PlacedMarking } from "../../layout/panel-layout.ts";
-import { partingOf } from "../parting.ts";
 import { roundedUp } from "../round-length.ts";
 import type { PanelFacts } from "../rule.ts";
 import { lengthWords } from "../words.ts";
-import { legendOf } from "./legend-of.ts";
 
 export interface Clearing {
   readonly measured: number;
@@ -23,7 +22,7 @@ const CLEAR = 0.5;
 export const clearingOf = (marking: PlacedMarking, box: Extent, facts: PanelFacts): Clearing => {
   const beside = besideGap(marking, box, facts);
   if (beside !== null) return beside;
-  const { apart, needed } = partingOf(box, marking.box, CLEAR);
+  const { apart, needed } = shorterParting(box, marking.box);
   const words = lengthWords(facts, marking.span);
   return {
     measured: apart,
@@ -31,6 +30,25 @@ export const clearingOf = (marking: PlacedMarking, box: Extent, facts: PanelFact
     advice: `their middles are ${words(apart)} apart, ${words(needed)} would clear it, ${words(needed - apart)} more`,
     remedies: [],
   };
+};
+
+interface Parted {
+  readonly apart: number;
+  readonly needed: number;
+}
+
+/** Across or along, whichever asks for less. */
+const shorterParting = (a: Extent, b: Extent): Parted => {
+  const [from, to] = [extentCentre(a), extentCentre(b)];
+  const across = {
+    apart: Math.abs(to.x - from.x),
+    needed: (extentWidth(a) + extentWidth(b)) / 2 + CLEAR,
+  };
+  const along = {
+    apart: Math.abs(to.y - from.y),
+    needed: (extentHeight(a) + extentHeight(b)) / 2 + CLEAR,
+  };
+  return across.needed - across.apart < along.needed - along.apart ? across : along;
 };
 
 /** A legend that stands on a side of its component clears everything on that side with a larger gap. */

@@ -1,9 +1,9 @@
 // A character that the font hasn't got.
 
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { legendOf } from "../../layout/legend-of.ts";
 import type { PlacedMarking } from "../../layout/panel-layout.ts";
 import type { Rule } from "../rule.ts";
-import { legendOf } from "./legend-of.ts";
 import { capitalised, markingName } from "./marking-shapes.ts";
 
 const entry: CodeEntry = {

@@ -2,11 +2,11 @@
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { legendOf } from "../../layout/legend-of.ts";
 import { STROKE_SHARES } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
-import { legendOf } from "./legend-of.ts";
 import {
   andOthers,
   byCause,

@@ -1,8 +1,8 @@
 // The legend that a marking was set from: its own height, gap and alert stand there. null for scales, lines and the words
 // at a lever's positions, which follow the panel's lettering.
 
-import type { LegendDesign } from "../../design/panel-design.ts";
-import type { PanelLayout, PlacedMarking } from "../../layout/panel-layout.ts";
+import type { LegendDesign } from "../design/panel-design.ts";
+import type { PanelLayout, PlacedMarking } from "./panel-layout.ts";
 
 export const legendOf = (marking: PlacedMarking, layout: PanelLayout): LegendDesign | null => {
   if (marking.kind === "legend" && marking.id === `${marking.owner}/legend`)
