@@ -2,6 +2,7 @@
 // Console axes: x forward (where the operator faces), y to the left, z up from the floor.
 
 import type { Degrees, Mm } from "../geometry/quantity.ts";
+import type { FrameDesign } from "./frame-design.ts";
 import type { Pitches, Size, Written } from "./written.ts";
 
 export interface ConsoleDesign {
@@ -106,15 +107,6 @@ export interface RibDesign {
   readonly at: Mm;
   readonly thickness: Mm;
   readonly upTo: Mm | null;
-  readonly written: Written;
-}
-
-export interface FrameDesign {
-  readonly type: string;
-  readonly sheet: string;
-  readonly joints: string | null;
-  /** Width and height of the door that its pieces must pass. */
-  readonly doorway: readonly [Mm, Mm] | null;
   readonly written: Written;
 }
 

@@ -8,7 +8,6 @@ import type {
   BayDesign,
   BlankingUse,
   ConsoleDesign,
-  FrameDesign,
   OperatorDesign,
   PanelUse,
   StandDesign,
@@ -27,6 +26,7 @@ import {
 } from "./fields.ts";
 import { filePath } from "./file-field.ts";
 import { FILE_KEYS } from "./file-keys.ts";
+import { FRAME } from "./frame-fields.ts";
 import { someMillimetres } from "./length-fields.ts";
 import { lookup, lookupOf } from "./map-fields.ts";
 import { angle, count, number } from "./number-fields.ts";
@@ -186,16 +186,6 @@ const OPERATOR: Field<OperatorDesign> = mapped(
   }),
   ({ "seat-height": seatHeight, ...operator }) => ({ seatHeight, ...operator }),
 );
-
-const FRAME: Field<FrameDesign> = record("the frame", {
-  type: required(name("a type of frame"), "The shape of the console"),
-  sheet: required(name("the name of a stock"), "The stock it is cut from"),
-  joints: optional(name("a kind of joint"), "How its pieces meet"),
-  doorway: optional(
-    tuple("a doorway", someMillimetres("a length"), ["width", "height"]),
-    "What its pieces must pass",
-  ),
-});
 
 export const CONSOLE: Field<ConsoleDesign> = refined(
   recordWithUnread("a console", {
