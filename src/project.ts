@@ -4,18 +4,24 @@
 import { catalogueWith, type Library } from "./catalogue/library.ts";
 import { readOwnRecords } from "./catalogue/own-records.ts";
 import type { Catalogue } from "./catalogue/record.ts";
+import { judgeBays } from "./checks/fit/bay-rules.ts";
 import { judge } from "./checks/judge.ts";
+import type { BlankingUse, ConsoleDesign } from "./design/console-design.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
 import { projectFiles, type ReadFiles } from "./design/project-files.ts";
 import type { WorkshopDesign } from "./design/workshop-design.ts";
 import type { Finding, Span } from "./diagnostics/finding.ts";
 import { type TextEdit, textHash } from "./diagnostics/text-edit.ts";
 import { processColours } from "./export/process-colours.ts";
+import type { ConsoleLayout } from "./layout/console/console-layout.ts";
+import { layoutConsole } from "./layout/console/layout-console.ts";
 import { layoutPanel } from "./layout/layout-panel.ts";
 import type { PanelLayout } from "./layout/panel-layout.ts";
 import type { Lettering } from "./lettering/lettering.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
+import { blankingDesign, printedBlanking } from "./parts/printed/blanking-panel.ts";
+import { blankingRequests } from "./parts/printed/blanking-requests.ts";
 import { fittedThingsOf } from "./parts/printed/fitted-things.ts";
 import type { PrintedPart } from "./parts/printed/printed-part.ts";
 import { printedPartsOf } from "./parts/printed/printed-parts.ts";
@@ -39,11 +45,20 @@ export interface Project {
   readonly kind: "project" | "stopped";
   readonly name: string;
   readonly panels: readonly PanelProject[];
+  /** null where the entry is a panel. */
+  readonly console: ConsoleProject | null;
   /** Findings that belong to no panel: of the console, the workshop, or of files that could not be read. */
   readonly findings: readonly Finding[];
   readonly files: ReadonlyMap<string, string>;
   readonly catalogue: Catalogue;
   readonly lettering: Lettering;
+}
+
+/** A console with its panels at their places. Its own findings are among the project's. */
+export interface ConsoleProject {
+  readonly design: ConsoleDesign;
+  readonly workshop: WorkshopDesign | null;
+  readonly layout: ConsoleLayout;
 }
 
 export interface PanelProject {
@@ -67,12 +82,15 @@ export const compile = (sources: Sources, library: Library): Project => {
   const own = withOwnRecords(library.catalogue, read.catalogues, sources);
   const { catalogue } = own;
   const context = { sources, read, catalogue, lettering: library.lettering };
-  const panels = read.panels.map((panel) => compilePanel(panel, context));
+  const used = read.panels.map((panel) => compilePanel(panel, context));
+  const standing = read.console === null ? null : compileConsole(read.console, used, context);
+  const panels = [...used, ...(standing?.blankings ?? [])];
   return {
     kind: panels.length === 0 ? "stopped" : "project",
     name: read.console?.name ?? panels[0]?.name ?? "",
     panels,
-    findings: [...read.findings, ...own.findings],
+    console: standing?.console ?? null,
+    findings: inTextOrder([...read.findings, ...own.findings, ...(standing?.findings ?? [])]),
     files: sources.files,
     catalogue,
     lettering: library.lettering,
@@ -107,6 +125,81 @@ export const packOfProject = (
     },
     options,
   );
+};
+
+interface StandingConsole {
+  readonly console: ConsoleProject;
+  readonly blankings: readonly PanelProject[];
+  readonly findings: readonly Finding[];
+}
+
+const compileConsole = (
+  design: ConsoleDesign,
+  panels: readonly PanelProject[],
+  context: PanelContext,
+): StandingConsole => {
+  const { catalogue } = context;
+  const workshop = context.read.shared;
+  const blank = blankingPanels({ design, panels, workshop }, context);
+  const { blankings } = blank;
+  const uses = [
+    ...design.panels.map((use) => ({ kind: "use" as const, use, name: use.as })),
+    ...blankings.map(({ use, panel }) => ({
+      kind: "blanking" as const,
+      use: { ...use, stand: null, loop: null },
+      name: panel.name,
+    })),
+  ].toSorted((a, b) => a.use.written.span.start - b.use.written.span.start);
+  const layouts = new Map(
+    [...panels, ...blankings.map(({ panel }) => panel)].map(({ name, layout }) => [name, layout]),
+  );
+  const laid = layoutConsole(design, {
+    catalogue,
+    panels: uses.map((use) => ({ ...use, layout: layouts.get(use.name) ?? null })),
+    meshes: new Map(),
+  });
+  const { layout } = laid;
+  const edit = editor(context.sources.files);
+  const judged = judgeBays({ layout, edit, texts: context.sources.files });
+  return {
+    console: { design, workshop, layout },
+    blankings: blankings.map(({ panel }) => panel),
+    findings: named(design.name, [...blank.findings, ...laid.findings, ...judged]),
+  };
+};
+
+interface Blanking {
+  readonly use: BlankingUse;
+  readonly panel: PanelProject;
+}
+
+/** Panels with nothing on them, each compiled as any other. A printed one leaves its sheet out. */
+const blankingPanels = (
+  console: {
+    readonly design: ConsoleDesign;
+    readonly panels: readonly PanelProject[];
+    readonly workshop: WorkshopDesign | null;
+  },
+  context: PanelContext,
+): { readonly blankings: readonly Blanking[]; readonly findings: readonly Finding[] } => {
+  const { design, workshop, panels } = console;
+  const asked = blankingRequests(design, { panels, mounts: context.catalogue.mounts });
+  const blankings = asked.requests.map((request) => {
+    const blank = blankingDesign(request);
+    const read = { name: blank.name, design: blank, workshop, findings: [] };
+    const panel = compilePanel(read, context);
+    const { print } = request.use;
+    if (print === null || panel.layout === null) return { use: request.use, panel };
+    const { catalogue, lettering } = context;
+    const stock = workshop?.stock[print] ?? catalogue.stock.get(print) ?? null;
+    const printed = printedBlanking(panel.layout, { workshop, catalogue, lettering, stock });
+    const findings = [...panel.findings, ...named(blank.name, printed.findings)];
+    return {
+      use: request.use,
+      panel: { ...panel, sheetParts: [], printedParts: printed.parts, findings },
+    };
+  });
+  return { blankings, findings: asked.findings };
 };
 
 interface PanelContext {

@@ -14,7 +14,7 @@ export interface KeyValue {
 }
 
 /** Advice without an edit where the caller has no texts. */
-export const keyRemedy = (facts: PanelFacts, wanted: KeyValue): Remedy => {
+export const keyRemedy = (facts: Pick<PanelFacts, "texts">, wanted: KeyValue): Remedy => {
   const title = `${wanted.key}: ${wanted.value}`;
   const text = facts.texts?.get(wanted.file);
   if (text === undefined) return { title, edits: [] };

@@ -71,8 +71,12 @@ export interface StandDesign {
   readonly written: Written;
 }
 
+/** Closes free modules. `sheet`: the stock it is cut from; `print`: the stock it is printed of; at most one of them. */
 export interface BlankingUse {
   readonly length: Pitches;
+  /** Both null: as the sheet that lies on the rails in the bay's first panel. */
+  readonly sheet: string | null;
+  readonly print: string | null;
   readonly as: string | null;
   readonly bay: string | null;
   readonly module: number | null;

@@ -124,13 +124,29 @@ const BLANKING_USE: Field<Use> = refined(
   record("a blanking panel", {
     blanking: required(pitches("a length, like 4 modules"), "Its length"),
     as: optional(name("a name"), "What it is called"),
+    sheet: optional(name("the name of a stock"), "The stock it is cut from"),
+    print: optional(name("the name of a stock"), "The stock it is printed of"),
     ...USE_KEYS,
   }),
-  ({ blanking: length, as, bay, module, after, written }, node) => {
-    const use = { length, as, bay, module, after, written };
-    return once(node, use, { kind: "blanking", use });
-  },
+  ({ blanking: length, ...rest }, node) =>
+    ofOneStock(rest, node) ?? once(node, rest, { kind: "blanking", use: { length, ...rest } }),
 );
+
+/** null where it is cut or printed, not both. */
+const ofOneStock = (
+  use: Pick<BlankingUse, "sheet" | "print" | "written">,
+  node: TextNode,
+): Reading<never> | null =>
+  use.sheet === null || use.print === null
+    ? null
+    : unread(
+        node,
+        finding(MEANING_CODES.contradiction, {
+          message: `${about(node)}sheet and print both say what it is made of; keep one of them`,
+          span: spanOf(use.written, "print"),
+          related: [{ what: "sheet is here", span: spanOf(use.written, "sheet") }],
+        }),
+      );
 
 /** A place in a bay is a number of modules or a neighbour, not both. */
 const once = (

@@ -21,6 +21,8 @@ export interface PanelRead {
 
 export interface ReadFiles {
   readonly console: ConsoleDesign | null;
+  /** The workshop that the console names. */
+  readonly shared: WorkshopDesign | null;
   readonly panels: readonly PanelRead[];
   /** Paths of the project's own catalogue files, each once. */
   readonly catalogues: readonly string[];
@@ -52,6 +54,7 @@ export const projectFiles = (entry: string, files: ReadonlyMap<string, string>):
   const joined = joinedPanels(design, read);
   return {
     console,
+    shared: console === null ? null : workshopOf(console, read),
     panels: joined.panels,
     catalogues: [...reached.includes.keys()].filter((path) => isParts(path, files)),
     findings: [...findings, ...joined.findings],

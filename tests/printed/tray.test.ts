@@ -164,6 +164,8 @@ describe("a blanking panel", () => {
   const design = blankingDesign({
     use: {
       length: { kind: "pitches", count: 6, unit: "modules" },
+      sheet: null,
+      print: null,
       as: null,
       bay: "aft",
       module: 0,
@@ -187,7 +189,7 @@ describe("a blanking panel", () => {
   });
 
   test("is printed as a plate, its volume by hand, with a frame behind it", () => {
-    const { parts, findings } = printedBlanking(laid.layout!, context);
+    const { parts, findings } = printedBlanking(laid.layout!, { ...context, stock: null });
     expect(findings).toEqual([]);
     const [part] = parts;
     expect(part?.bodies.flatMap(({ solid }) => recipeFaults(solid))).toEqual([]);

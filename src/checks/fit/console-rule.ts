@@ -6,17 +6,28 @@ import type { FitFacts } from "../../fit/fit-facts.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import type { ConsoleFrame } from "../../parts/frame/frame-part.ts";
 
-/** Everything that a console's rules may look at. */
-export interface ConsoleFacts {
+/** What is known of a console as soon as it is laid out. */
+export interface BayFacts {
   readonly layout: ConsoleLayout;
-  readonly frame: ConsoleFrame | null;
-  readonly fit: FitFacts;
   /** An edit that replaces the text at a span; for remedies. */
   readonly edit: (span: Span, text: string) => TextEdit;
   /** The design's texts by path: units as written, and keys that a remedy adds. */
   readonly texts: ReadonlyMap<string, string>;
 }
 
+/** Everything that a console's rules may look at. */
+export interface ConsoleFacts extends BayFacts {
+  readonly frame: ConsoleFrame | null;
+  readonly fit: FitFacts;
+}
+
+/** Judges places alone: asked whenever the design is compiled. */
+export interface BayRule {
+  readonly entry: CodeEntry;
+  readonly judge: (facts: BayFacts) => readonly Finding[];
+}
+
+/** Judges bodies in space: asked when the console is fitted. */
 export interface ConsoleRule {
   readonly entry: CodeEntry;
   readonly judge: (facts: ConsoleFacts) => readonly Finding[];

@@ -4,6 +4,7 @@
 import type { Mount } from "../../catalogue/mount.ts";
 import type { BlankingUse } from "../../design/console-design.ts";
 import type { PanelDesign } from "../../design/panel-design.ts";
+import type { StockDesign } from "../../design/workshop-design.ts";
 import type { Size } from "../../design/written.ts";
 import { difference } from "../../geometry/boolean.ts";
 import { type Contour, circle } from "../../geometry/contour.ts";
@@ -60,6 +61,8 @@ export const blankingDesign = (request: BlankingRequest): PanelDesign => {
         sheet: request.sheet,
         finish: null,
         workedFrom: "front",
+        windows: "none",
+        windowMargin: mm(0),
         written: use.written,
       },
     ],
@@ -81,8 +84,12 @@ const PLATE = 3;
 const FRAME = 6;
 
 /** The same panel printed, front face down. `layout` is the blanking sheet's. */
-export const printedBlanking = (layout: PanelLayout, context: PrintedContext): PrintedParts => {
-  const stock = printStock(layout, context);
+export const printedBlanking = (
+  layout: PanelLayout,
+  /** `stock`: what it is printed of; null: what the workshop prints with. */
+  context: PrintedContext & { readonly stock: StockDesign | null },
+): PrintedParts => {
+  const stock = context.stock ?? printStock(layout, context);
   const [sheet] = layout.layers;
   if (stock === null || sheet === undefined)
     return { parts: [], findings: [noPrintedStock(layout.name, layout.design.written.span)] };

@@ -121,6 +121,14 @@ export const NO_PRINTED_STOCK: CodeEntry = {
   example: "stock:\n  black-petg: { material: petg, colour: black, opaque-from: 1.35 mm }",
 };
 
+export const NO_BLANKING_STOCK: CodeEntry = {
+  code: "parts/no-blanking-stock",
+  severity: "fault",
+  title: "a blanking panel of nothing",
+  why: "A blanking panel is cut from the sheet that its bay's first panel lies on the rails with, unless it says otherwise. In a bay where no other panel stands it must say what it is made of.",
+  example: "panels:\n  - { blanking: 4 modules, bay: aft, module: 0 }",
+};
+
 export const PRINTED_CODES: readonly CodeEntry[] = [
   NO_OPAQUE_WALL,
   NO_SPACER_ROOM,
@@ -136,6 +144,7 @@ export const PRINTED_CODES: readonly CodeEntry[] = [
   NO_BOARD_ROOM,
   NO_WASHER_ROOM,
   NO_PRINTED_STOCK,
+  NO_BLANKING_STOCK,
   ...TRIM_CODES,
   ...LAMP_BOX_CODES,
   ...ANGLED_BOX_CODES,
