@@ -35,7 +35,7 @@ export const enterPrinterReadings = (
   return { kind: "entered", text: now };
 };
 
-const PLACES = 3;
+const PLACES = 6;
 
 const keysOf = ({
   printer,

@@ -46,7 +46,9 @@ const textOf = (blocks: Readonly<Record<string, string>>): string =>
 const filesFor = (example: string): ReadonlyMap<string, string> => {
   const isWorkshop = example.startsWith("# in the workshop");
   const own = blocksOf(example);
-  const panel = { ...PANEL, ...(isWorkshop ? {} : own) };
+  const stack = /panel's stack is (.*)/.exec(example)?.[1];
+  const panel: Record<string, string> = { ...PANEL, ...(isWorkshop ? {} : own) };
+  if (stack !== undefined) panel["stack"] = ` ${stack}`;
   if (panel["mount"]?.trim() === "console-rail") {
     delete panel["width"];
     if (own["height"] === undefined) panel["height"] = " 10 modules";

@@ -12,8 +12,11 @@ const entry: CodeEntry = {
   severity: "query",
   title: "a kerf that is assumed, of a material without figures",
   why: "For acrylic, laminate, wood and card there are typical kerfs; for others a width is assumed, and every hole of the file is made with it. Cut the test piece and enter what it says, or leave the kerf to the cutter.",
-  example:
-    "# in the workshop; the panel's face is a film\nmachines:\n  laser: { type: co2-laser, kerf: in-file }",
+  example: `# in the workshop; the panel's stack is [{ layer: face, sheet: foil }]
+machines:
+  laser: { type: co2-laser, bed: [600, 400], spot: 0.15 mm, kerf: in-file }
+stock:
+  foil: { material: film, colour: black, nominal: 0.5 mm }`,
 };
 
 export const kerfAssumed: Rule = {
