@@ -140,11 +140,16 @@ const itemLines = ({ id, units, offsets }: Item, at: string): readonly string[] 
 const FITTED_KINDS = ["knob", "cap", "guard", "bezel"] as const;
 
 const legendLines = (units: readonly Unit[]): readonly string[] => {
-  const legends = units.map(({ legend }) => legend);
-  if (legends.every((legend) => legend === null)) return [];
-  if (legends.length === 1) return legends.map((legend) => `    legend: ${quoted(legend ?? "")}`);
-  return [`    legends: [${legends.map((legend) => quoted(legend ?? "")).join(", ")}]`];
+  if (units.every(({ legend }) => legend === null)) return [];
+  const legends = units.map(legendText);
+  if (legends.length === 1) return [`    legend: ${legends.join("")}`];
+  return [`    legends: [${legends.join(", ")}]`];
 };
+
+const legendText = ({ legend, gap }: Unit): string =>
+  gap === null || legend === null
+    ? quoted(legend ?? "")
+    : `{ text: ${quoted(legend)}, gap: ${millimetres(gap)} }`;
 
 /** A border round each named group of two or more. */
 const borderLines = (rows: readonly PlacedRow[]): readonly string[] => {

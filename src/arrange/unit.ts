@@ -11,6 +11,7 @@ import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { partBodies, shapeAtContour } from "../layout/bodies.ts";
+import { leverTravel } from "../layout/lever-travel.ts";
 import type { TextStyle } from "../layout/markings/style.ts";
 import { textBlock } from "../layout/markings/text-block.ts";
 import type { HandKind } from "../standards/separation.ts";
@@ -31,6 +32,8 @@ export interface Unit {
   readonly grasp: Extent | null;
   /** The legend above it; null where it has none. */
   readonly words: Extent | null;
+  /** What its legend keeps from it, where the usual gap would leave it under the thrown lever; null elsewhere. */
+  readonly gap: Mm | null;
 }
 
 /** Everything of a unit together. */
@@ -50,6 +53,8 @@ export const unitOf = (
   const bodies = made.bodies.map((body) => contourExtent(body.footprint));
   const solid = [...openings, ...face, ...bodies].reduce(joinedExtent);
   const front = [...frontExtents(part), ...face].reduce(joinedExtent);
+  const foot = face.reduce(joinedExtent, contourExtent(shapeContour(part.openings.clamp)));
+  const gap = leverGap(part, fitted, foot);
   return {
     ...named,
     fitted,
@@ -57,9 +62,24 @@ export const unitOf = (
     hand: part.hand,
     solid,
     grasp: made.grasp === null ? null : contourExtent(made.grasp),
-    words: legend === null ? null : wordsAbove(legend, front, style),
+    words: legend === null ? null : wordsAbove(legend, { front, foot, gap }, style),
+    gap,
   };
 };
+
+/** Free between a thrown lever and a legend, and the step of what is written: common practice. */
+const LEVER_CLEAR = 0.5;
+const GAP_STEP = 0.5;
+
+/** A lever that is thrown upward covers what stands close above its nut. */
+const leverGap = (part: Part, fitted: readonly Hardware[], foot: Extent): Mm | null => {
+  const travel = leverTravel(part, fitted);
+  if (travel === null || travel.line % HALF_TURN !== 0) return null;
+  const over = travel.reach + LEVER_CLEAR - foot.maxY;
+  return over <= LEGEND_GAP + LEVER_CLEAR / 2 ? null : mm(Math.ceil(over / GAP_STEP) * GAP_STEP);
+};
+
+const HALF_TURN = 180;
 
 /** A layer or two of sheet: only how far a nut stands off depends on it. */
 const TYPICAL_GRIP: Mm = mm(2);
@@ -86,9 +106,14 @@ const frontExtents = (part: Part): readonly Extent[] => {
 const square = (x: number, y: number, half: number): Extent =>
   extent(x - half, y - half, x + half, y + half);
 
-const wordsAbove = (legend: string, front: Extent, style: TextStyle): Extent => {
+const wordsAbove = (
+  legend: string,
+  on: { readonly front: Extent; readonly foot: Extent; readonly gap: Mm | null },
+  style: TextStyle,
+): Extent => {
+  const { front, foot, gap } = on;
   const { box } = textBlock(legend, style, "middle");
   const middle = (front.minX + front.maxX) / 2;
-  const low = front.maxY + LEGEND_GAP;
+  const low = Math.max(front.maxY + LEGEND_GAP, foot.maxY + (gap ?? LEGEND_GAP));
   return extent(middle + box.minX, low, middle + box.maxX, low + box.maxY - box.minY);
 };
