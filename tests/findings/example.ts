@@ -9,15 +9,20 @@ import { compile } from "../../src/project.ts";
 import { testLibrary } from "../support/test-library.ts";
 
 export const ENTRY = "panel.yaml";
-const SHARED = "shed.yaml";
+const CONSOLE = "console.yaml";
+/** What an example may name without writing it. */
+const SHARED = ["shed.yaml", "six-modules.yaml"];
 
 export type Texts = ReadonlyMap<string, string>;
 
-/** The text up to a line `# file: NAME` is the panel, what follows that line is the file NAME. */
+/**
+ * The text up to a line `# file: NAME` is the panel, what follows that line is the file NAME. With a file console.yaml the
+ * example is that console.
+ */
 export const readExample = (path: string): Texts => {
-  const texts = new Map<string, string>([
-    [SHARED, readFileSync(join(import.meta.dirname, SHARED), "utf8")],
-  ]);
+  const texts = new Map<string, string>(
+    SHARED.map((file) => [file, readFileSync(join(import.meta.dirname, file), "utf8")]),
+  );
   let [file, lines]: [string, string[]] = [ENTRY, []];
   for (const line of readFileSync(path, "utf8").split("\n")) {
     const next = /^# file: (\S+)$/.exec(line)?.[1];
@@ -70,7 +75,8 @@ export const foundLines = (texts: Texts, notes: ReadonlySet<string> = new Set())
     });
 
 export const findingsOf = (texts: Texts): readonly Finding[] => {
-  const project = compile({ entry: ENTRY, files: texts }, testLibrary());
+  const entry = texts.has(CONSOLE) ? CONSOLE : ENTRY;
+  const project = compile({ entry, files: texts }, testLibrary());
   return [...project.findings, ...project.panels.flatMap(({ findings }) => findings)];
 };
 

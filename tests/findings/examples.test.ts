@@ -4,10 +4,13 @@
 import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { BAY_CODES } from "../../src/checks/fit/bay-rules.ts";
+import { FIT_CODES } from "../../src/checks/fit/rules.ts";
 import { CHECK_CODES } from "../../src/checks/judge.ts";
 import type { Finding, Remedy } from "../../src/diagnostics/finding.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { LAYOUT_CODES } from "../../src/layout/codes.ts";
+import { CONSOLE_LAYOUT_CODES } from "../../src/layout/console/codes-of-console.ts";
 import { PARTS_CODES } from "../../src/parts/sheet-parts.ts";
 import {
   expectedLines,
@@ -18,7 +21,7 @@ import {
   type Texts,
 } from "./example.ts";
 
-const FLOORS = ["checks", "layout", "parts"];
+const FLOORS = ["checks", "fit", "layout", "parts"];
 
 const examples = FLOORS.flatMap((floor) =>
   readdirSync(join(import.meta.dirname, floor))
@@ -30,7 +33,14 @@ const examples = FLOORS.flatMap((floor) =>
 const textsOf = (code: string): Texts => readExample(join(import.meta.dirname, `${code}.yaml`));
 
 test("every code has an example, and every example a code", () => {
-  const codes = [...CHECK_CODES, ...LAYOUT_CODES, ...PARTS_CODES].map(({ code }) => code);
+  const codes = [
+    ...CHECK_CODES,
+    ...BAY_CODES,
+    ...FIT_CODES,
+    ...LAYOUT_CODES,
+    ...CONSOLE_LAYOUT_CODES,
+    ...PARTS_CODES,
+  ].map(({ code }) => code);
   expect(examples.toSorted()).toEqual([...new Set(codes)].toSorted());
   expect(codes).toHaveLength(examples.length);
 });
@@ -109,5 +119,8 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/stroke-below-tool",
     "checks/web",
     "checks/whole-modules",
+    "fit/bay-overrun",
+    "fit/free-modules",
+    "fit/panels-overlap",
   ]);
 });

@@ -19,8 +19,11 @@ const entry: CodeEntry = {
 
 export const freeModules: BayRule = {
   entry,
+  // Where a panel has lost its place, what looks free may be its own.
   judge: (facts) =>
-    facts.layout.bays.flatMap((bay) => bay.free.map((run) => freeRun(bay, run, facts))),
+    facts.layout.lost.length > 0
+      ? []
+      : facts.layout.bays.flatMap((bay) => bay.free.map((run) => freeRun(bay, run, facts))),
 };
 
 const freeRun = (bay: BayLayout, run: FreeRun, facts: BayFacts): Finding => {
