@@ -46,7 +46,7 @@ const bareBay = (design: BayDesign, mount: Mount, length: Mm): BareBay => {
     frame: bayFrame(design),
     pitch: mount.height.pitch,
     length,
-    modules: length / mount.height.pitch,
+    modules: design.length.kind === "pitches" ? design.length.count : length / mount.height.pitch,
     width,
     clearWidth: design.clearWidth ?? mount.clearWidth ?? width,
     depth: design.depth,

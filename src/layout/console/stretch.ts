@@ -84,10 +84,10 @@ export const freeRuns = (bay: BareBay, taken: readonly Stretch[]): readonly Free
   const runs: FreeRun[] = [];
   let free = 0;
   for (const stretch of taken.toSorted((a, b) => a.module - b.module)) {
-    if (stretch.module > free) runs.push(freeRun(bay, free, stretch.module));
+    if (stretch.module > free + arithmeticNoise) runs.push(freeRun(bay, free, stretch.module));
     free = Math.max(free, nextModule(stretch));
   }
-  if (free < bay.modules) runs.push(freeRun(bay, free, bay.modules));
+  if (free < bay.modules - arithmeticNoise) runs.push(freeRun(bay, free, bay.modules));
   return runs;
 };
 
