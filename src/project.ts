@@ -20,6 +20,7 @@ import type { PanelLayout } from "./layout/panel-layout.ts";
 import type { Lettering } from "./lettering/lettering.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
+import { refusedColours } from "./pack/refused-colours.ts";
 import { blankingDesign, printedBlanking } from "./parts/printed/blanking-panel.ts";
 import { blankingRequests } from "./parts/printed/blanking-requests.ts";
 import { fittedThingsOf } from "./parts/printed/fitted-things.ts";
@@ -90,7 +91,12 @@ export const compile = (sources: Sources, library: Library): Project => {
     name: read.console?.name ?? panels[0]?.name ?? "",
     panels,
     console: standing?.console ?? null,
-    findings: inTextOrder([...read.findings, ...own.findings, ...(standing?.findings ?? [])]),
+    findings: inTextOrder([
+      ...read.findings,
+      ...own.findings,
+      ...(standing?.findings ?? []),
+      ...refusedIn(read),
+    ]),
     files: sources.files,
     catalogue,
     lettering: library.lettering,
@@ -233,6 +239,10 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
   const findings = [...read, ...laid.findings, ...made.findings, ...printed.findings, ...judged];
   return { ...base, sheetParts, printedParts, findings: named(name, inTextOrder(findings)) };
 };
+
+/** Of each workshop once, however many panels it makes. */
+const refusedIn = ({ panels }: ReadFiles): readonly Finding[] =>
+  [...new Set(panels.flatMap(({ workshop }) => workshop ?? []))].flatMap(refusedColours);
 
 /** What was left out because a component could not be read is counted on the finding that says why it could not. */
 const withHeldBack = (
