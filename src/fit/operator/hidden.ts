@@ -1,0 +1,88 @@
+// What stands between the eye and a legend. Three lines of sight to each legend: to its middle and to the middle of each
+// half; what meets two of them from the same eye hides half of it or more. The bodies themselves are asked, not their boxes.
+
+import { type Mm, mm } from "../../geometry/quantity.ts";
+import { pointOut } from "../../geometry/space/frame.ts";
+import { boxGap, boxRound, type SpaceBox } from "../../geometry/space/space-box.ts";
+import { type Vector, vector } from "../../geometry/space/vector.ts";
+import type { PlacedPanel, PosedOperator } from "../../layout/console/console-layout.ts";
+import type { PlacedMarking } from "../../layout/panel-layout.ts";
+import type { ConsoleBody } from "../console-body.ts";
+import { metOnWay } from "../met-on-way.ts";
+
+/** The nearest body that hides a marking of the panel from either eye; null where none does. */
+export const hiddenBehind = (
+  panel: PlacedPanel,
+  eye: PosedOperator["eye"],
+  bodies: readonly ConsoleBody[],
+): ((marking: PlacedMarking) => ConsoleBody | null) => {
+  const between = bodies.filter(
+    (body) => mayHide(body, panel) && boxGap(body.box, roomBetween(panel, eye)) === 0,
+  );
+  const eyes = eye.small === eye.large ? [eye.small] : [eye.small, eye.large];
+  return (marking) => {
+    const others = between.filter((body) => !isItsOwn(body, marking, panel));
+    const spots = spotsOf(marking, panel);
+    for (const one of eyes) {
+      const hider = hiderOf(spots, one, others);
+      if (hider !== null) return hider;
+    }
+    return null;
+  };
+};
+
+/** A panel's own sheets and what is printed behind them are judged on the panel; rails and cables lie behind. */
+const mayHide = (body: ConsoleBody, panel: PlacedPanel): boolean => {
+  if (body.role === "rail" || body.role === "cable") return false;
+  return body.panel !== panel.name || (body.role !== "layer" && body.role !== "print");
+};
+
+/** The word on a lamp or a key is on it, and not behind it. */
+const isItsOwn = (body: ConsoleBody, marking: PlacedMarking, panel: PlacedPanel): boolean =>
+  marking.side === "on" && body.panel === panel.name && body.thing === marking.owner;
+
+const roomBetween = (panel: PlacedPanel, eye: PosedOperator["eye"]): SpaceBox => {
+  const { minX, minY, maxX, maxY } = panel.layout.nominal;
+  const corners = [
+    vector(minX, minY, 0),
+    vector(maxX, minY, 0),
+    vector(minX, maxY, 0),
+    vector(maxX, maxY, 0),
+  ];
+  return boxRound([
+    eye.small,
+    eye.large,
+    ...corners.map((corner) => pointOut(panel.frame, corner)),
+  ]);
+};
+
+/** Where the lines of sight begin: at the quarters of its width (or of its height, where that is more). */
+const spotsOf = (marking: PlacedMarking, panel: PlacedPanel): readonly Vector[] => {
+  const { minX, minY, maxX, maxY } = marking.box;
+  const z = panel.layout.layers.find(({ id }) => id === marking.layer)?.front ?? 0;
+  const isUpright = maxY - minY > maxX - minX;
+  return QUARTERS.map((share) => {
+    const across = isUpright ? 1 / 2 : share;
+    const up = isUpright ? share : 1 / 2;
+    return pointOut(
+      panel.frame,
+      vector(minX + (maxX - minX) * across, minY + (maxY - minY) * up, z),
+    );
+  });
+};
+
+const QUARTERS = [1 / 4, 1 / 2, 3 / 4] as const;
+const HALF_OF_IT = 2;
+const NO_ROOM: Mm = mm(0);
+
+const hiderOf = (
+  spots: readonly Vector[],
+  eye: Vector,
+  bodies: readonly ConsoleBody[],
+): ConsoleBody | null => {
+  const met = spots.flatMap(
+    (from) => metOnWay({ from, to: eye, radius: NO_ROOM }, bodies)[0] ?? [],
+  );
+  if (met.length < HALF_OF_IT) return null;
+  return met.reduce((near, one) => (one.along < near.along ? one : near)).body;
+};

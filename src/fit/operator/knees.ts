@@ -1,0 +1,141 @@
+// Room for knees and feet, where the operator sits at a console.
+//
+// The box begins at the front edge of the surfaces ahead of the seat and is as wide as KNEE_BOX says. What hangs above the
+// lap bounds its height; what stands in the middle half bounds its depth, at the knee and at the foot; what stands only
+// at the sides bounds its width. Bodies count as their boxes, so that room is never told larger than it is.
+//
+// null for a console beside the seat: nothing of it lies ahead of the seat within the width of the box, so that nobody's
+// knees go under it; what stands there is no console that is sat at, whatever its height.
+
+import { type Mm, mm } from "../../geometry/quantity.ts";
+import type { ConsoleLayout, PosedOperator } from "../../layout/console/console-layout.ts";
+import { KNEE_BOX, SEATED_PERSON } from "../../standards/reach.ts";
+import type { ConsoleBody } from "../console-body.ts";
+import type { KneeFact } from "../fit-facts.ts";
+import { surfacesOf } from "./surfaces.ts";
+
+/** Room is looked for this far; where nothing is nearer, this is what the fact says. */
+export const FAR_ENOUGH = mm(1200);
+
+/** Up to here feet are wanted, above it shins and knees: a shoe's toe with some air; common practice. */
+const FOOT_HEIGHT = 120;
+
+export const kneeFact = (
+  operator: PosedOperator,
+  layout: ConsoleLayout,
+  bodies: readonly ConsoleBody[],
+): KneeFact | null => {
+  const ahead = surfacesOf(layout, operator).filter(({ seat }) => seat === "before");
+  if (ahead.length === 0) return null;
+  const edge = Math.max(operator.seat.x, Math.min(...ahead.map(({ box }) => box.minX)));
+  const place = { edge, middle: operator.seat.y, seat: operator.seat.z };
+  const under = bodies.filter((body) => body.role !== "cable" && isUnder(body, place));
+  const found = [
+    ...aheadOf(under, place),
+    nearest(
+      under.filter((body) => isOverLap(body, place)),
+      ({ box }) => box.minZ,
+    ),
+    ...sidesOf(under, place),
+  ];
+  const [knee, foot, above, left, right] = found;
+  return {
+    width: mm(Math.min(FAR_ENOUGH, (left?.far ?? FAR_ENOUGH / 2) + (right?.far ?? FAR_ENOUGH / 2))),
+    depthAtKnee: mm(knee?.far ?? FAR_ENOUGH),
+    depthAtFoot: mm(foot?.far ?? FAR_ENOUGH),
+    height: mm(above?.far ?? FAR_ENOUGH),
+    nearest: [
+      ...new Set(found.flatMap((one) => (one === null || one === undefined ? [] : [one.body]))),
+    ],
+  };
+};
+
+/** Height from the floor that knees and thighs of the largest person want, on a seat of this height. */
+export const kneeHeightNeeded = (seatHeight: number): Mm =>
+  mm(Math.max(SEATED_PERSON.kneeHeight.large, seatHeight + SEATED_PERSON.thighClearance.large));
+
+interface KneePlace {
+  readonly edge: number;
+  readonly middle: number;
+  /** Height of the seat. */
+  readonly seat: number;
+}
+
+interface Nearest {
+  readonly body: ConsoleBody;
+  readonly far: number;
+}
+
+/** It comes into the room that is looked through: from the edge on, as far to the sides and ahead as is far enough. */
+const isUnder = ({ box }: ConsoleBody, { edge, middle, seat }: KneePlace): boolean =>
+  box.maxX > edge &&
+  box.minX < edge + FAR_ENOUGH &&
+  box.minY < middle + FAR_ENOUGH / 2 &&
+  box.maxY > middle - FAR_ENOUGH / 2 &&
+  box.maxZ > 0 &&
+  box.minZ < kneeHeightNeeded(seat) + FAR_ENOUGH;
+
+/** Its middle half: what stands there is before the knees and not beside them. */
+const isInMiddle = ({ box }: ConsoleBody, { middle }: KneePlace): boolean =>
+  box.minY < middle + KNEE_BOX.width / 4 && box.maxY > middle - KNEE_BOX.width / 4;
+
+/** Above the seat, within the width of the box and as deep as knees go. */
+const isOverLap = ({ box }: ConsoleBody, { edge, middle, seat }: KneePlace): boolean =>
+  box.minZ >= seat &&
+  box.minX < edge + KNEE_BOX.depthAtKnee &&
+  box.minY < middle + KNEE_BOX.width / 2 &&
+  box.maxY > middle - KNEE_BOX.width / 2;
+
+const aheadOf = (
+  bodies: readonly ConsoleBody[],
+  place: KneePlace,
+): readonly [Nearest | null, Nearest | null] => {
+  const standing = bodies.filter((body) => body.box.minZ < place.seat && isInMiddle(body, place));
+  const depth = ({ box }: ConsoleBody): number => Math.max(0, box.minX - place.edge);
+  return [
+    nearest(
+      standing.filter(({ box }) => box.maxZ > FOOT_HEIGHT),
+      depth,
+    ),
+    nearest(
+      standing.filter(({ box }) => box.minZ < FOOT_HEIGHT && !isFloor(box)),
+      depth,
+    ),
+  ];
+};
+
+/** What is no higher than a carpet is the floor that feet stand on: common practice. */
+const isFloor = ({ maxZ }: ConsoleBody["box"]): boolean => maxZ <= THRESHOLD;
+const THRESHOLD = 25;
+
+const sidesOf = (
+  bodies: readonly ConsoleBody[],
+  place: KneePlace,
+): readonly [Nearest | null, Nearest | null] => {
+  const beside = bodies.filter(
+    (body) =>
+      body.box.minZ < place.seat &&
+      !isFloor(body.box) &&
+      !isInMiddle(body, place) &&
+      body.box.minX < place.edge + KNEE_BOX.depthAtKnee,
+  );
+  return [
+    nearest(
+      beside.filter(({ box }) => box.minY > place.middle),
+      ({ box }) => box.minY - place.middle,
+    ),
+    nearest(
+      beside.filter(({ box }) => box.maxY < place.middle),
+      ({ box }) => place.middle - box.maxY,
+    ),
+  ];
+};
+
+const nearest = (
+  bodies: readonly ConsoleBody[],
+  far: (body: ConsoleBody) => number,
+): Nearest | null =>
+  bodies.reduce<Nearest | null>((best, body) => {
+    const one = far(body);
+    return best === null || one < best.far ? { body, far: one } : best;
+  }, null);

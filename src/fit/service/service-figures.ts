@@ -1,0 +1,17 @@
+// Figures of service that no standard gives. Each is a default that a caller may put its own in place of.
+
+import { type Mm, mm } from "../../geometry/quantity.ts";
+
+export interface ServiceFigures {
+  /** Room for a straight driver before a fastener: blade or bit with its holder, and its length without the hand. */
+  readonly driver: { readonly diameter: Mm; readonly length: Mm };
+  /** Loom beyond the straight way: to take hold of the plug, and for the bends at both ends. */
+  readonly loopSlack: Mm;
+  readonly source: string;
+}
+
+export const SERVICE_FIGURES: ServiceFigures = {
+  driver: { diameter: mm(10), length: mm(150) },
+  loopSlack: mm(100),
+  source: "common practice",
+};
