@@ -15,8 +15,25 @@ interface Follower {
 const OFF_PANEL = ["checks/instrument-fit", "checks/off-panel"];
 const TOO_CLOSE = ["checks/cut-outs-overlap", "checks/bodies-collide"];
 
+/** What a measured size that can't be makes of its component. */
+const FROM_A_SLIP = [
+  "checks/hole-too-small",
+  "checks/hole-uncovered",
+  "checks/thread-too-short",
+  "checks/grip",
+  "checks/below-face",
+  "checks/too-deep",
+  "checks/fouls-layer",
+  "checks/knob-bore",
+];
+
 /** In the order in which they are settled: a follower may lead others. */
 const FOLLOWERS: readonly Follower[] = [
+  ...FROM_A_SLIP.map((code): Follower => ({
+    code,
+    after: ["checks/measured-impossible"],
+    sharing: "first",
+  })),
   { code: "checks/off-panel", after: ["checks/instrument-fit"], sharing: "first" },
   { code: "checks/rail-strip", after: OFF_PANEL, sharing: "first" },
   { code: "checks/over-fixing", after: [...OFF_PANEL, "checks/rail-strip"], sharing: "first" },

@@ -22,6 +22,7 @@ import { markingCovered } from "./marking-covered.ts";
 import { markingOffPanel } from "./marking-off-panel.ts";
 import { markingOverCutOut } from "./marking-over-cut-out.ts";
 import { markingsOverlap } from "./markings-overlap.ts";
+import { measuredImpossible } from "./measured-impossible.ts";
 import { missingGlyph } from "./missing-glyph.ts";
 import { mountInAcrylic } from "./mount-in-acrylic.ts";
 import { mountWeb } from "./mount-web.ts";
@@ -41,6 +42,7 @@ import { wholeModules } from "./whole-modules.ts";
 
 export const LAYOUT_RULES: readonly Rule[] = [
   emergencyLook,
+  measuredImpossible,
   wholeModules,
   instrumentFit,
   offPanel,
