@@ -1,4 +1,4 @@
-// The steps that turn a pack into a panel, in order, each naming its file: measure, decide, card, cut, paint, fit.
+// The steps that turn a pack into a panel, in order, each naming its file: measure, decide, card, cut, paint, put together.
 
 import { markdownText } from "../export/markdown-table.ts";
 import type { SetUp, SheetPart } from "../parts/sheet-part.ts";
@@ -29,16 +29,11 @@ export const orderOfWork = (panel: PanelForPack, files: readonly PackFile[]): re
           "Print the files of film/ on clear film at actual size (100 %), and cut along their lines.",
         ]
       : []),
-    ...(panel.layout.fixings.length === 0
-      ? []
-      : [
-          "Lay the stack together on its dowels, front to back, and screw it; it goes together one way only.",
-        ]),
-    ...(panel.layout.components.length === 0
-      ? []
-      : [
-          "Fit the components, nuts hand-tight first; try every lever and knob before the last turn.",
-        ]),
+    ...(has("assembly.md")
+      ? [
+          "Put it together by assembly.md, nuts hand-tight first; try every lever and knob before the last turn.",
+        ]
+      : []),
     "Try the panel in its place before anything is wired.",
   ];
 };

@@ -17,6 +17,7 @@ export type PackFileKind =
   | "measuring-list"
   | "parts-list"
   | "hand-operations"
+  | "assembly"
   | "readme"
   | "findings"
   | "manifest";

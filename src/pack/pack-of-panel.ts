@@ -5,6 +5,7 @@ import { spanOf } from "../design/written.ts";
 import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { processColours } from "../export/process-colours.ts";
 import type { SheetPart } from "../parts/sheet-part.ts";
+import { assemblyPaper } from "./assembly-paper.ts";
 import { cardParts } from "./card-parts.ts";
 import { REFUSED_COLOUR } from "./codes.ts";
 import { colourKey } from "./colour-key.ts";
@@ -85,11 +86,13 @@ const printFiles = (panel: PanelForPack, options: PackOptions): PrintFiles => {
 
 const papers = (panel: PanelForPack): readonly PackFile[] => {
   const byHand = handOperationsPaper(panel.sheetParts);
+  const together = assemblyPaper(panel);
   return [
     ...drawingFiles(panel),
     measuringListPaper(panel),
     ...partsListPapers(panel),
     ...(byHand === null ? [] : [byHand]),
+    ...(together === null ? [] : [together]),
     findingsPaper(panel.findings, panel.texts),
   ];
 };

@@ -78,6 +78,7 @@ const MEANING: Readonly<Record<PackFileKind, string>> = {
   "measuring-list": "what to measure first",
   "parts-list": "what to buy and to make",
   "hand-operations": "what hands do with tools",
+  assembly: "how it goes together, step by step",
   readme: "this page",
   findings: "open questions and notes",
   manifest: "every file with its hash",

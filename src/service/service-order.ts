@@ -45,6 +45,17 @@ const kept = new WeakMap<
   { readonly layout: ServiceScene["layout"]; readonly order: ServiceOrder }
 >();
 
+/** What goes on after an item and then stands in its tool's way: it is put in, or plugged, before that. By the item's id. */
+export const closedOver = ({ steps }: ServiceOrder): ReadonlyMap<string, readonly string[]> => {
+  const items = steps.map(({ item }) => item);
+  return new Map(
+    items.map((item, index) => [
+      item.id,
+      item.kind === "layer" ? [] : inTheWay(item, items.slice(index)),
+    ]),
+  );
+};
+
 interface Taken {
   readonly item: ServiceItem;
   readonly by: readonly string[];
@@ -123,10 +134,20 @@ const holding = (layer: ServiceItem, others: readonly ServiceItem[]): readonly s
   const screws = others.filter(({ kind }) => kind === "stack-screw").map(({ owner }) => owner);
   if (screws.length > 0) return screws;
   const [own] = layer.bodies;
-  const clampedTo = others.filter(
-    (other) => other.kind === "nut" && own !== undefined && isClampedThrough(other, own),
+  const heldTo = others.filter((other) => own !== undefined && isHeldBy(other, own));
+  return heldTo.map(({ owner }) => owner);
+};
+
+/** What is fastened to a sheet, or rests behind the sheets, is put there once they lie: a sheet comes off after it. */
+const isHeldBy = (other: ServiceItem, held: Obstacle): boolean => {
+  if (held.kind !== "sheet") return false;
+  if (other.kind === "nut") return isClampedThrough(other, held);
+  if (other.kind !== "screw") return false;
+  const { cutOuts } = held.layer;
+  return (
+    other.tool === null ||
+    cutOuts.some(({ owner, purpose }) => owner === other.owner && purpose === "screw")
   );
-  return clampedTo.map(({ owner }) => owner);
 };
 
 /** A nut bears on the sheet, or the part stands on its other side: both keep it where it is. */

@@ -4,7 +4,7 @@
 import { describe, expect, test } from "vitest";
 import { contourExtent } from "../../src/geometry/measure.ts";
 import { compile, type Finding } from "../../src/project.ts";
-import { type ServiceOrder, serviceOrder } from "../../src/service/service-order.ts";
+import { closedOver, type ServiceOrder, serviceOrder } from "../../src/service/service-order.ts";
 import { toolWords } from "../../src/service/tool.ts";
 import { testLibrary } from "../support/test-library.ts";
 
@@ -109,6 +109,37 @@ describe("a lit panel with a lever, a knob, a button held from behind and a tray
     expect(nut?.columns.map(({ contour }) => contourExtent(contour))).toMatchObject([
       { minX: 33, maxX: 47 },
     ]);
+  });
+});
+
+describe("parts that screws hold, that snap in, and that rest behind the sheets", () => {
+  const { order } = serviced(`${STACK}components:
+  tow: { part: servo-9g-needle, at: { left: 60 mm, top: 50 mm } }
+  stop: { part: tactile-12-cap, at: { left: 110 mm, top: 40 mm } }
+  speed: { part: pot-16, at: { left: 110 mm, bottom: 30 mm } }
+`);
+
+  test("are put in once the sheet lies there that they are screwed to", () => {
+    expect(stepOf(order, "backing")).toBeLessThan(stepOf(order, "tow/screws"));
+    expect(stepOf(order, "tow/screws")).toBeLessThan(stepOf(order, "face"));
+    expect(stepOf(order, "backing")).toBeLessThan(stepOf(order, "stop/part"));
+    expect(stepOf(order, "stop/part")).toBeLessThan(stepOf(order, "spacer"));
+  });
+
+  test("are told before what closes over them they go in, and nothing is before itself", () => {
+    const closed = closedOver(order);
+    expect(closed.get("speed/nut")).toContain("face");
+    expect(closed.get("speed/plug")).toContain("serviced-tray");
+    for (const { item } of order.steps)
+      for (const owner of closed.get(item.id) ?? []) {
+        expect(owner).not.toBe(item.owner);
+        // A print goes by its own name, its step by its layer's.
+        const name = owner.replace("serviced-", "");
+        const over = order.steps.filter((step) => step.item.owner === name);
+        expect(Math.max(...over.map(({ number }) => number))).toBeGreaterThan(
+          stepOf(order, item.id),
+        );
+      }
   });
 });
 
