@@ -13,6 +13,7 @@ import type { WorkshopDesign } from "./design/workshop-design.ts";
 import type { Finding, Span } from "./diagnostics/finding.ts";
 import { type TextEdit, textHash } from "./diagnostics/text-edit.ts";
 import { processColours } from "./export/process-colours.ts";
+import { obstacleMeshes } from "./inspection/obstacle-meshes.ts";
 import type { ConsoleLayout } from "./layout/console/console-layout.ts";
 import { layoutConsole } from "./layout/console/layout-console.ts";
 import { layoutPanel } from "./layout/layout-panel.ts";
@@ -39,6 +40,8 @@ export type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
 export interface Sources {
   readonly entry: string;
   readonly files: ReadonlyMap<string, string>;
+  /** Files of other kinds that the texts name, such as shapes of obstacles; absent: none. */
+  readonly binaries?: ReadonlyMap<string, Uint8Array>;
 }
 
 /** What the texts say, laid out and judged. `stopped`: no panel could be read at all, the findings say why. */
@@ -159,10 +162,11 @@ const compileConsole = (
   const layouts = new Map(
     [...panels, ...blankings.map(({ panel }) => panel)].map(({ name, layout }) => [name, layout]),
   );
+  const shapes = obstacleMeshes(design, context.sources.binaries ?? new Map());
   const laid = layoutConsole(design, {
     catalogue,
     panels: uses.map((use) => ({ ...use, layout: layouts.get(use.name) ?? null })),
-    meshes: new Map(),
+    meshes: shapes.meshes,
   });
   const { layout } = laid;
   const edit = editor(context.sources.files);
@@ -170,7 +174,12 @@ const compileConsole = (
   return {
     console: { design, workshop, layout },
     blankings: blankings.map(({ panel }) => panel),
-    findings: named(design.name, [...blank.findings, ...laid.findings, ...judged]),
+    findings: named(design.name, [
+      ...blank.findings,
+      ...shapes.findings,
+      ...laid.findings,
+      ...judged,
+    ]),
   };
 };
 

@@ -2,7 +2,7 @@
 // Nothing above the root is read, links included; a file that can't be read is a finding, not an end.
 
 import { join } from "node:path";
-import { includesOf } from "../design/includes.ts";
+import { binariesOf, includesOf } from "../design/includes.ts";
 import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
 import { OUTSIDE_ROOT, OVERSIZE_FILE, TOO_MANY_FILES, UNREADABLE_FILE } from "./codes.ts";
 import type { DesignPlace } from "./design-argument.ts";
@@ -13,11 +13,15 @@ import { isBelow } from "./is-below.ts";
 export interface LoadedDesign extends DesignPlace {
   /** Text by path from the root. */
   readonly files: ReadonlyMap<string, string>;
+  /** Bytes by path from the root: what the texts name that is no text. */
+  readonly binaries: ReadonlyMap<string, Uint8Array>;
   readonly findings: readonly Finding[];
 }
 
 /** Larger than any text that the design reader takes, so that its own finding comes first. */
 const MOST_BYTES = 4_000_000;
+/** About a million triangles. */
+const MOST_SHAPE_BYTES = 50_000_000;
 const MOST_FILES = 500;
 
 export const loadDesign = (place: DesignPlace, disk: Disk): LoadedDesign => {
@@ -42,11 +46,24 @@ export const loadDesign = (place: DesignPlace, disk: Disk): LoadedDesign => {
             `more than ${MOST_FILES} files; ${include} and what follows were not read`,
           ),
         );
-        return { ...place, files, findings };
+        return withShapes({ ...place, files, findings }, disk);
       }
     }
   }
-  return { ...place, files, findings };
+  return withShapes({ ...place, files, findings }, disk);
+};
+
+/** With the bytes that its texts name. */
+const withShapes = (loaded: Omit<LoadedDesign, "binaries">, disk: Disk): LoadedDesign => {
+  const binaries = new Map<string, Uint8Array>();
+  const findings = [...loaded.findings];
+  const named = new Set([...loaded.files].flatMap(([path, text]) => binariesOf(path, text)));
+  for (const path of named) {
+    const read = readBytes(path, loaded.root, { disk, most: MOST_SHAPE_BYTES });
+    if (read.kind === "bytes") binaries.set(path, read.bytes);
+    if (read.kind === "refused") findings.push(read.finding);
+  }
+  return { ...loaded, binaries, findings };
 };
 
 type ReadText =
@@ -55,23 +72,32 @@ type ReadText =
   | { readonly kind: "absent" }
   | { readonly kind: "refused"; readonly finding: Finding };
 
+type ReadBytes =
+  | { readonly kind: "bytes"; readonly bytes: Uint8Array }
+  | Exclude<ReadText, { readonly kind: "text" }>;
+
 const readText = (path: string, root: string, disk: Disk): ReadText => {
+  const read = readBytes(path, root, { disk, most: MOST_BYTES });
+  return read.kind === "bytes" ? decoded(path, read.bytes) : read;
+};
+
+const readBytes = (
+  path: string,
+  root: string,
+  { disk, most }: { readonly disk: Disk; readonly most: number },
+): ReadBytes => {
   const place = join(root, path);
   if (disk.look(place) === "nothing") return { kind: "absent" };
-  const outcome = attempt((): ReadText => {
+  const outcome = attempt((): ReadBytes => {
     const truePlace = disk.truePath(place);
     if (!isBelow(root, truePlace))
       return refused(OUTSIDE_ROOT, path, `${path} is a link that leads out of the design's folder`);
     if (disk.look(truePlace) !== "file")
       return refused(UNREADABLE_FILE, path, `${path} is not a file`);
     const size = disk.sizeOf(truePlace);
-    if (size > MOST_BYTES)
-      return refused(
-        OVERSIZE_FILE,
-        path,
-        `${path} has ${size} bytes, at most ${MOST_BYTES} are read`,
-      );
-    return decoded(path, disk.read(truePlace));
+    if (size > most)
+      return refused(OVERSIZE_FILE, path, `${path} has ${size} bytes, at most ${most} are read`);
+    return { kind: "bytes", bytes: disk.read(truePlace) };
   });
   return outcome.kind === "done"
     ? outcome.result
@@ -88,7 +114,11 @@ const decoded = (path: string, bytes: Uint8Array): ReadText => {
   }
 };
 
-const refused = (code: CodeEntry, path: string, message: string): ReadText => ({
+const refused = (
+  code: CodeEntry,
+  path: string,
+  message: string,
+): { readonly kind: "refused"; readonly finding: Finding } => ({
   kind: "refused",
   finding: told(code, path, message),
 });

@@ -20,6 +20,27 @@ export const includesOf = (file: string, text: string): readonly string[] => [
   ...new Set(includeSpans(file, text).map(({ path }) => path)),
 ];
 
+/** Paths from the root of the files of another kind than text that a console names: shapes of its obstacles and walls. */
+export const binariesOf = (file: string, text: string): readonly string[] => {
+  const { root } = readText(source(file, text));
+  if (root?.kind !== "map") return [];
+  const paths = root.entries.flatMap(({ key, value }): readonly TextNode[] => {
+    if (key === "obstacles") return shapesOf(value);
+    return key === "envelope" && value.kind === "map"
+      ? value.entries
+          .filter((entry) => entry.key === "walls")
+          .flatMap((entry) => shapesOf(entry.value))
+      : [];
+  });
+  const resolved = paths.map((node) =>
+    node.kind === "scalar" ? resolveInclude(file, node.text) : null,
+  );
+  return [...new Set(resolved.flatMap((one) => (one?.kind === "resolved" ? [one.path] : [])))];
+};
+
+const shapesOf = (list: TextNode): readonly TextNode[] =>
+  list.kind === "list" ? list.items.flatMap((item) => valuesOf(item, "stl")) : [];
+
 /** The same with their places. What can't be resolved is left out here: reading the design says so. */
 export const includeSpans = (file: string, text: string): readonly Include[] => {
   const { root } = readText(source(file, text));
@@ -84,9 +105,11 @@ const writtenPaths = (root: MapNode): readonly TextNode[] =>
     }
   });
 
-const filesOf = (use: TextNode): readonly TextNode[] =>
-  use.kind === "map"
-    ? use.entries.filter(({ key }) => key === "file").map(({ value }) => value)
+const filesOf = (use: TextNode): readonly TextNode[] => valuesOf(use, "file");
+
+const valuesOf = (node: TextNode, wanted: string): readonly TextNode[] =>
+  node.kind === "map"
+    ? node.entries.filter(({ key }) => key === wanted).map(({ value }) => value)
     : [];
 
 const circleName = (circle: readonly Include[]): string =>

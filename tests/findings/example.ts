@@ -13,6 +13,9 @@ const CONSOLE = "console.yaml";
 /** What an example may name without writing it. */
 const SHARED = ["shed.yaml", "six-modules.yaml"];
 
+/** A file that an example may name, and that is no solid. */
+const BINARIES: ReadonlyMap<string, Uint8Array> = new Map([["broken.stl", new Uint8Array(4)]]);
+
 export type Texts = ReadonlyMap<string, string>;
 
 /**
@@ -76,7 +79,7 @@ export const foundLines = (texts: Texts, notes: ReadonlySet<string> = new Set())
 
 export const findingsOf = (texts: Texts): readonly Finding[] => {
   const entry = texts.has(CONSOLE) ? CONSOLE : ENTRY;
-  const project = compile({ entry, files: texts }, testLibrary());
+  const project = compile({ entry, files: texts, binaries: BINARIES }, testLibrary());
   return [...project.findings, ...project.panels.flatMap(({ findings }) => findings)];
 };
 

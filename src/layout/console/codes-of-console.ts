@@ -53,6 +53,14 @@ export const BAD_OUTLINE: CodeEntry = {
   example: "envelope: { profile: [[0, 0], [100, 100], [100, 0], [0, 100]], across: [-500, -300] }",
 };
 
+export const OBSTACLE_FILE: CodeEntry = {
+  code: "layout/obstacle-file",
+  severity: "fault",
+  title: "an obstacle's file that is no closed solid",
+  why: "Whether something fits beside an obstacle is known only where the obstacle has an inside. An STL file carries bare triangles: they must close, and look outward.",
+  example: "obstacles:\n  - { name: seat, stl: seat.stl, at: [300, -360, 0] }",
+};
+
 export const CONSOLE_LAYOUT_CODES: readonly CodeEntry[] = [
   UNKNOWN_BAY,
   UNKNOWN_PANEL,
@@ -60,4 +68,5 @@ export const CONSOLE_LAYOUT_CODES: readonly CodeEntry[] = [
   BAY_UNIT,
   BAY_MOUNT,
   BAD_OUTLINE,
+  OBSTACLE_FILE,
 ];
