@@ -15,7 +15,7 @@ import { words } from "./words.ts";
 export interface Dimension {
   readonly items: readonly DrawingItem[];
   readonly box: Extent;
-  /** The distance between the two places in mm, and the text that says it. */
+  /** The distance between the two places in mm of the thing that is drawn, and the text that says it. */
   readonly value: number;
   readonly text: string;
 }
@@ -28,6 +28,8 @@ export interface DimensionPlace {
   /** Where its line lies on the other axis, and where the witness lines begin. */
   readonly line: number;
   readonly witness: number;
+  /** 10 on a drawing at 1:10: the number said is that many times what lies on the paper. */
+  readonly scale?: number;
 }
 
 /** A rule on paper reads no more than a hundredth. */
@@ -44,7 +46,7 @@ export const dimension = (
   place: DimensionPlace,
   says: { readonly before: string; readonly after: string } = { before: "", after: "" },
 ): Dimension => {
-  const value = Math.abs(place.to - place.from);
+  const value = Math.abs(place.to - place.from) * (place.scale ?? 1);
   const text = `${says.before}${decimal(value, PLACES)}${says.after}`;
   const low = Math.min(place.from, place.to);
   const high = Math.max(place.from, place.to);

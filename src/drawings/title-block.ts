@@ -29,15 +29,47 @@ export interface SheetName {
   readonly scale: string;
 }
 
+/** What a title block says, whatever is drawn. */
+export interface TitleWords {
+  readonly title: string;
+  readonly view: string;
+  readonly cells: readonly TitleCell[];
+  /** Under the cells, a line each. */
+  readonly list: { readonly label: string; readonly lines: readonly string[] };
+}
+
+export interface TitleCell {
+  readonly label: string;
+  readonly text: string;
+  /** Of the block's width. */
+  readonly share: number;
+}
+
 export const titleBlock = (
   face: Face | null,
   layout: PanelLayout,
   options: { readonly sheet: SheetName; readonly hang: Hang },
 ): Block => {
   const { sheet, hang } = options;
-  const stack = stackLines(face, layout, hang.width);
-  const stackRow = LABEL_HEIGHT + 2 * PADDING + LINE_PITCH * stack.length;
-  const rows = [TITLE_ROW, CELL_ROW, stackRow];
+  const lines = layout.layers.map((layer, index) => `${index + 1}  ${layerWords(layer)}`);
+  return titleBlockOf(
+    face,
+    {
+      title: layout.design.title,
+      view: sheet.view,
+      cells: cellsOf(layout, sheet),
+      list: { label: "STACK, FRONT TO BACK", lines },
+    },
+    hang,
+  );
+};
+
+export const titleBlockOf = (face: Face | null, says: TitleWords, hang: Hang): Block => {
+  const lines = says.list.lines.flatMap((line) =>
+    wrapped(face, line, { capHeight: VALUE_HEIGHT * 0.85, width: hang.width - 2 * PADDING }),
+  );
+  const listRow = LABEL_HEIGHT + 2 * PADDING + LINE_PITCH * lines.length;
+  const rows = [TITLE_ROW, CELL_ROW, listRow];
   const box = extent(
     hang.left,
     hang.top - rows.reduce((sum, height) => sum + height, 0),
@@ -45,23 +77,23 @@ export const titleBlock = (
     hang.top,
   );
   const cellsTop = hang.top - TITLE_ROW;
-  const stackTop = cellsTop - CELL_ROW;
-  const rules = [cellsTop, stackTop].map((y) => segment(box.minX, y, box.maxX, y));
+  const listTop = cellsTop - CELL_ROW;
+  const rules = [cellsTop, listTop].map((y) => segment(box.minX, y, box.maxX, y));
   return {
     items: [
       outlined([rectangle(box)], { ink: "line", width: MEDIUM }),
       stroked(rules, { ink: "line", width: THIN }),
-      ...titleRow(face, layout, { sheet, hang }),
-      ...cellRow(face, cellsOf(layout, sheet), { ...hang, top: cellsTop }),
-      ...label(face, "STACK, FRONT TO BACK", hang.left, stackTop),
-      ...stack.flatMap(
+      ...titleRow(face, says, hang),
+      ...cellRow(face, says.cells, { ...hang, top: cellsTop }),
+      ...label(face, says.list.label, hang.left, listTop),
+      ...lines.flatMap(
         (text, index) =>
           words(
             face,
             text,
             point(
               hang.left + PADDING,
-              stackTop - LABEL_HEIGHT - PADDING - LINE_PITCH * (index + 1) + 0.6,
+              listTop - LABEL_HEIGHT - PADDING - LINE_PITCH * (index + 1) + 0.6,
             ),
             { capHeight: VALUE_HEIGHT * 0.85, align: "start", ink: "line" },
           ).items,
@@ -73,31 +105,25 @@ export const titleBlock = (
 
 const titleRow = (
   face: Face | null,
-  layout: PanelLayout,
-  { sheet, hang }: { readonly sheet: SheetName; readonly hang: Hang },
+  { title, view }: Pick<TitleWords, "title" | "view">,
+  hang: Hang,
 ): readonly DrawingItem[] => {
-  const view = words(face, sheet.view, point(hang.left + hang.width - PADDING, hang.top - 6.3), {
+  const seen = words(face, view, point(hang.left + hang.width - PADDING, hang.top - 6.3), {
     capHeight: TITLE_HEIGHT * 0.8,
     align: "end",
     ink: "line",
   });
-  const width = hang.width - extentWidth(view.box) - 4 * PADDING;
-  const title = shortened(face, layout.design.title, { capHeight: TITLE_HEIGHT, width });
-  const said = words(face, title, point(hang.left + PADDING, hang.top - 6.3), {
+  const width = hang.width - extentWidth(seen.box) - 4 * PADDING;
+  const short = shortened(face, title, { capHeight: TITLE_HEIGHT, width });
+  const said = words(face, short, point(hang.left + PADDING, hang.top - 6.3), {
     capHeight: TITLE_HEIGHT,
     align: "start",
     ink: "line",
   });
-  return [...said.items, ...view.items];
+  return [...said.items, ...seen.items];
 };
 
-interface Cell {
-  readonly label: string;
-  readonly text: string;
-  readonly share: number;
-}
-
-const cellsOf = (layout: PanelLayout, sheet: SheetName): readonly Cell[] => {
+const cellsOf = (layout: PanelLayout, sheet: SheetName): readonly TitleCell[] => {
   const { design, mount, outline } = layout;
   const size = contourExtent(outline);
   const width = decimal(extentWidth(size), PLACES);
@@ -112,7 +138,11 @@ const cellsOf = (layout: PanelLayout, sheet: SheetName): readonly Cell[] => {
   ];
 };
 
-const cellRow = (face: Face | null, cells: readonly Cell[], hang: Hang): readonly DrawingItem[] => {
+const cellRow = (
+  face: Face | null,
+  cells: readonly TitleCell[],
+  hang: Hang,
+): readonly DrawingItem[] => {
   let left = hang.left;
   return cells.flatMap((cell, index) => {
     const start = left;
@@ -147,11 +177,3 @@ const label = (
     align: "start",
     ink: "dimension",
   }).items;
-
-const stackLines = (face: Face | null, layout: PanelLayout, width: number): readonly string[] =>
-  layout.layers.flatMap((layer, index) =>
-    wrapped(face, `${index + 1}  ${layerWords(layer)}`, {
-      capHeight: VALUE_HEIGHT * 0.85,
-      width: width - 2 * PADDING,
-    }),
-  );

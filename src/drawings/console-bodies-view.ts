@@ -1,0 +1,113 @@
+// Bodies of a console seen from outside: painted from far to near, each white inside, so that what is hidden is not drawn.
+// Walls and rooms that things move in are broken lines, and so are the cheeks in a side view: seen through.
+
+import type { ConsoleBody } from "../fit/console-body.ts";
+import type { Extent } from "../geometry/extent.ts";
+import { extent, joinedExtent } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
+import { boxCorners } from "../geometry/space/space-box.ts";
+import { dot } from "../geometry/space/vector.ts";
+import { BODY_LOOKS, type ConsoleScene } from "./console-scene.ts";
+import { silhouette } from "./console-silhouette.ts";
+import { type ConsoleView, nearness } from "./console-view.ts";
+import type { DrawingItem } from "./drawing.ts";
+import { areas, HAIR, outlined, THIN } from "./items.ts";
+
+export interface SeenBodies {
+  readonly items: readonly DrawingItem[];
+  /** By panel, obstacle or part of the frame: where it is on the sheet. */
+  readonly places: ReadonlyMap<string, Extent>;
+}
+
+export const seenBodies = (scene: ConsoleScene, view: ConsoleView): SeenBodies => {
+  const places = new Map<string, Extent>();
+  const items = unitsOf(scene, view).flatMap(({ bodies }) =>
+    bodies.flatMap((body) => bodyItems(body, { scene, view, places })),
+  );
+  return { items, places };
+};
+
+/** A panel with all that it carries is painted as one: its parts are sorted among themselves alone. */
+interface Unit {
+  readonly name: string;
+  readonly nearness: number;
+  readonly bodies: readonly ConsoleBody[];
+}
+
+const unitsOf = ({ bodies, frame, layout }: ConsoleScene, view: ConsoleView): readonly Unit[] => {
+  const cheeks = new Set(
+    (frame?.parts ?? []).filter(({ role }) => role === "cheek").map(({ id }) => id),
+  );
+  const seen = bodies.filter(({ role }) => role !== "wall" && role !== "rib");
+  const walls = bodies.filter(({ role }) => role === "wall" || role === "rib");
+  const names = [...new Set(seen.map(unitName))];
+  const units = names.map((name): Unit => {
+    const own = seen.filter((body) => unitName(body) === name);
+    const panel = layout.panels.find((each) => each.name === own[0]?.panel);
+    const isFacing = panel === undefined || dot(panel.frame.z, view.toward) > -FACING;
+    const sorted = own.toSorted((a, b) => order(a, isFacing) - order(b, isFacing));
+    return { name, nearness: middleOf(own, view), bodies: sorted };
+  });
+  const isThrough = ({ bodies: [first] }: Unit): boolean =>
+    view.kind === "side" && first !== undefined && cheeks.has(first.id);
+  const byNearness = units.toSorted((a, b) => a.nearness - b.nearness);
+  return [
+    { name: "walls", nearness: 0, bodies: walls },
+    ...byNearness.filter((unit) => !isThrough(unit)),
+    ...byNearness.filter(isThrough),
+  ];
+};
+
+/** Looked at from its edge a panel counts as facing the reader: a hundredth of a turn's sine. */
+const FACING = 0.05;
+
+const unitName = ({ panel, id }: ConsoleBody): string => (panel === null ? `:${id}` : panel);
+
+const BEHIND: readonly ConsoleBody["role"][] = ["cable", "plug", "tails", "rear", "print", "layer"];
+const BEFORE: readonly ConsoleBody["role"][] = ["front", "sweep"];
+
+/** From the rear of the panel to its front, or the other way where its back is seen. */
+const order = ({ role }: ConsoleBody, isFacing: boolean): number => {
+  const place = [...BEHIND, ...BEFORE].indexOf(role);
+  return isFacing ? place : -place;
+};
+
+const middleOf = (bodies: readonly ConsoleBody[], view: ConsoleView): number => {
+  const near = bodies.flatMap(({ box }) => boxCorners(box).map((at) => nearness(view, at)));
+  return (Math.min(...near) + Math.max(...near)) / 2;
+};
+
+const bodyItems = (
+  body: ConsoleBody,
+  context: {
+    readonly scene: ConsoleScene;
+    readonly view: ConsoleView;
+    readonly places: Map<string, Extent>;
+  },
+): readonly DrawingItem[] => {
+  const { scene, view, places } = context;
+  const regions = silhouette(body, view);
+  if (regions.length === 0) return [];
+  const look = BODY_LOOKS[body.role];
+  const part = scene.frame?.parts.find(({ id }) => id === body.id);
+  const isThrough = view.kind === "side" && part?.role === "cheek";
+  const outlines = regions.flatMap(({ outline, holes }) => [outline, ...holes]);
+  const box = outlines.map(contourExtent).reduce(joinedExtent);
+  if (body.role !== "cable" && body.role !== "sweep") {
+    const name = body.panel ?? body.id;
+    const known = places.get(name);
+    places.set(name, known === undefined ? box : joinedExtent(known, box));
+  }
+  const isDashed = look.dashed || isThrough;
+  return [
+    ...(look.seen === null || isThrough ? [] : [areas(regions, look.seen)]),
+    outlined(outlines, { ink: look.line, width: isDashed ? HAIR : THIN, dashed: isDashed }),
+  ];
+};
+
+/** The box of all places; a point where there are none. */
+export const placesBox = (places: ReadonlyMap<string, Extent>): Extent =>
+  [...places.values()].reduce<Extent | null>(
+    (box, each) => (box === null ? each : joinedExtent(box, each)),
+    null,
+  ) ?? extent(0, 0, 0, 0);

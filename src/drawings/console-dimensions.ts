@@ -1,0 +1,252 @@
+// Dimensions of a view of a console: lengths and widths of bays where the view shows them true, heights above the floor, and
+// the whole. What a view shows shortened has no line in it; its number stands in the table of bays.
+
+import { type Extent, joinedExtent } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
+import { degrees } from "../geometry/quantity.ts";
+import { rectangle } from "../geometry/shapes.ts";
+import { pointOut } from "../geometry/space/frame.ts";
+import { dot, plus, scaled, type Vector, vector } from "../geometry/space/vector.ts";
+import { placedContour, placement } from "../geometry/transform.ts";
+import { arcTangent2, toDegrees } from "../geometry/trigonometry.ts";
+import type { BayLayout, ConsoleLayout } from "../layout/console/console-layout.ts";
+import type { Face } from "../lettering/face.ts";
+import { type ConsoleView, nearness, onSheet } from "./console-view.ts";
+import type { DrawingItem } from "./drawing.ts";
+import { type Dimension, dimension } from "./measure-line.ts";
+import { placedItems } from "./placed-items.ts";
+
+export interface ViewDimensions {
+  readonly items: readonly DrawingItem[];
+  readonly box: Extent;
+  /** What they say, for whoever holds them against the layout. */
+  readonly said: readonly { readonly what: string; readonly value: number }[];
+}
+
+const FIRST = 6;
+const PITCH = 6;
+/** A line that leaves the sheet by less than this share of its length is shown true. */
+const IN_PLANE = 1e-6;
+/** Shorter than this on the paper a dimension's figures would run into each other. */
+const SHORTEST = 4;
+
+export const viewDimensions = (
+  face: Face | null,
+  layout: ConsoleLayout,
+  of: {
+    readonly view: ConsoleView;
+    /** What bodies fill, and the operator with them. */
+    readonly drawn: Extent;
+    readonly round: Extent;
+    /** The bay that a section cuts. */
+    readonly bay: BayLayout | null;
+  },
+): ViewDimensions => {
+  const { view, drawn, bay } = of;
+  const found =
+    bay === null
+      ? [
+          ...layout.bays.flatMap((each) => bayLines(face, each, view)),
+          ...(view.kind === "plan" ? [] : heights(face, layout, of)),
+        ]
+      : sectionLines(face, bay, view);
+  const all = [...found, ...(bay === null ? wholeSizes(face, found, of) : [])];
+  return {
+    items: all.flatMap(({ items }) => items),
+    box: all.map(({ box }) => box).reduce(joinedExtent, drawn),
+    said: all.map(({ what, value }) => ({ what, value })),
+  };
+};
+
+interface Line {
+  readonly what: string;
+  readonly value: number;
+  readonly items: readonly DrawingItem[];
+  readonly box: Extent;
+}
+
+const placeIn =
+  ({ frame }: BayLayout) =>
+  (x: number, y: number, z: number): Vector =>
+    pointOut(frame, vector(x, y, z));
+
+/** Along the bay's left edge and across its beginning, as they lie on the sheet. */
+const bayLines = (face: Face | null, bay: BayLayout, view: ConsoleView): readonly Line[] => {
+  const { id, frame, length, width } = bay;
+  const at = placeIn(bay);
+  const half = width / 2;
+  return [
+    ...trueLine(
+      { what: `length of ${id}`, from: at(-half, 0, 0), to: at(-half, length, 0) },
+      { face, view, away: [scaled(frame.x, -1), frame.z] },
+    ),
+    ...trueLine(
+      { what: `width of ${id}`, from: at(-half, 0, 0), to: at(half, 0, 0) },
+      { face, view, away: [scaled(frame.y, -1), frame.z] },
+    ),
+  ];
+};
+
+/** Across the rails and down to where the bay's depth ends. */
+const sectionLines = (face: Face | null, bay: BayLayout, view: ConsoleView): readonly Line[] => {
+  const { id, frame, length, width, clearWidth, depth } = bay;
+  const at = placeIn(bay);
+  const half = width / 2;
+  const below = scaled(frame.z, -1);
+  const middle = length / 2;
+  const across = (what: string, size: number): readonly Line[] =>
+    trueLine(
+      { what, from: at(-size / 2, middle, -depth), to: at(size / 2, middle, -depth) },
+      { face, view, away: [below], offset: what.startsWith("width") ? FIRST + PITCH : FIRST },
+    );
+  return [
+    ...across(`clear width of ${id}`, clearWidth),
+    ...across(`width of ${id}`, width),
+    ...trueLine(
+      { what: `depth of ${id}`, from: at(half, middle, 0), to: at(half, middle, -depth) },
+      { face, view, away: [frame.x] },
+    ),
+  ];
+};
+
+/** Which way the dimension stands off: the first direction that is seen on the sheet. */
+interface LinePlace {
+  readonly face: Face | null;
+  readonly view: ConsoleView;
+  readonly away: readonly Vector[];
+  readonly offset?: number;
+}
+
+const trueLine = (
+  line: { readonly what: string; readonly from: Vector; readonly to: Vector },
+  { face, view, away, offset = FIRST }: LinePlace,
+): readonly Line[] => {
+  const ends = [onSheet(view, line.from), onSheet(view, line.to)];
+  const [start, end] = ends.toSorted((a, b) => a.x - b.x || a.y - b.y);
+  if (start === undefined || end === undefined) return [];
+  const isUpright = end.x - start.x < IN_PLANE * Math.abs(end.y - start.y);
+  // Words are read from below and from the right.
+  const [low, high] = isUpright && start.y > end.y ? [end, start] : [start, end];
+  const [dx, dy] = [high.x - low.x, high.y - low.y];
+  const seen = Math.sqrt(dx * dx + dy * dy);
+  const depth = Math.abs(nearness(view, line.to) - nearness(view, line.from)) / view.scale;
+  if (seen < SHORTEST || depth > IN_PLANE * seen) return [];
+  const side = sideOf(view, away, { x: -dy / seen, y: dx / seen });
+  const made = dimension(face, {
+    axis: "across",
+    from: 0,
+    to: seen,
+    line: side * offset,
+    witness: side,
+    scale: view.scale,
+  });
+  const turned = placement(low.x, low.y, degrees(toDegrees(arcTangent2(dy, dx))));
+  return [
+    {
+      what: line.what,
+      value: made.value,
+      items: placedItems(made.items, turned),
+      box: contourExtent(placedContour(rectangle(made.box), turned)),
+    },
+  ];
+};
+
+/** 1 to the line's left, -1 to its right. */
+const sideOf = (
+  view: ConsoleView,
+  away: readonly Vector[],
+  left: { readonly x: number; readonly y: number },
+): number => {
+  for (const direction of away) {
+    const seen = dot(view.right, direction) * left.x + dot(view.up, direction) * left.y;
+    if (Math.abs(seen) > SIDEWAYS) return seen > 0 ? 1 : -1;
+  }
+  return 1;
+};
+
+/** Less than this share of a direction's length can't tell a side. */
+const SIDEWAYS = 0.5;
+
+/** Of each bay's beginning and end, in the middle of its width, from the floor; equal ones once. */
+const heights = (
+  face: Face | null,
+  { bays, operator }: ConsoleLayout,
+  of: { readonly view: ConsoleView; readonly drawn: Extent; readonly round: Extent },
+): readonly Line[] => {
+  const { view, drawn, round } = of;
+  const places = bays.flatMap(({ id, frame, length }) => [
+    { what: `beginning of ${id} above the floor`, at: frame.origin },
+    { what: `end of ${id} above the floor`, at: plus(frame.origin, scaled(frame.y, length)) },
+  ]);
+  const seated = operator === null ? [] : [{ what: "seat above the floor", at: operator.seat }];
+  const all = [...places, ...seated].filter(
+    ({ at }, index, list) =>
+      at.z > 0 && list.findIndex((other) => Math.abs(other.at.z - at.z) < SAME_HEIGHT) === index,
+  );
+  return all
+    .toSorted((a, b) => a.at.z - b.at.z)
+    .map(({ what, at }, index) =>
+      named(
+        what,
+        dimension(face, {
+          axis: "up",
+          from: 0,
+          to: at.z / view.scale,
+          line: round.minX - FIRST - index * PITCH,
+          witness: drawn.minX - 1,
+          scale: view.scale,
+        }),
+      ),
+    );
+};
+
+/** Two heights that a rule can't tell apart are said once. */
+const SAME_HEIGHT = 0.05;
+
+const named = (what: string, { value, items, box }: Dimension): Line => ({
+  what,
+  value,
+  items,
+  box,
+});
+
+/** Of all bodies: below them, and in plan beside them too, where no height above the floor is. */
+const wholeSizes = (
+  face: Face | null,
+  found: readonly Line[],
+  { view, drawn }: { readonly view: ConsoleView; readonly drawn: Extent },
+): readonly Line[] => {
+  const taken = found.map(({ box }) => box).reduce(joinedExtent, drawn);
+  const { scale } = view;
+  const says = { before: "", after: " over all" };
+  const width = dimension(
+    face,
+    {
+      axis: "across",
+      from: drawn.minX,
+      to: drawn.maxX,
+      line: taken.minY - FIRST,
+      witness: drawn.minY - 1,
+      scale,
+    },
+    says,
+  );
+  const depth = dimension(
+    face,
+    {
+      axis: "up",
+      from: drawn.minY,
+      to: drawn.maxY,
+      line: taken.minX - FIRST,
+      witness: drawn.minX - 1,
+      scale,
+    },
+    says,
+  );
+  return [
+    ...(drawn.maxX - drawn.minX < SHORTEST ? [] : [named("width over all bodies", width)]),
+    ...(view.kind !== "plan" || drawn.maxY - drawn.minY < SHORTEST
+      ? []
+      : [named("depth over all bodies", depth)]),
+  ];
+};

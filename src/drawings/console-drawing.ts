@@ -1,0 +1,249 @@
+// A console on paper: plan, side, front, and a section across the middle of each bay, each on its own sheet at a standard
+// scale, named and dimensioned. Plain engineering drawing: what is hidden is not drawn, what is in front of the cut neither.
+// `consoleSheets` also gives what the dimensions say, so that they can be held against the layout.
+
+import type { Finding } from "../diagnostics/finding.ts";
+import {
+  type Extent,
+  extent,
+  extentHeight,
+  extentWidth,
+  grownExtent,
+  joinedExtent,
+} from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
+import { decimal } from "../geometry/number.ts";
+import { boxCorners } from "../geometry/space/space-box.ts";
+import { plus, scaled } from "../geometry/space/vector.ts";
+import type { BayLayout } from "../layout/console/console-layout.ts";
+import type { Lettering } from "../lettering/lettering.ts";
+import { placesBox, seenBodies } from "./console-bodies-view.ts";
+import { solidCut } from "./console-cut.ts";
+import { viewDimensions } from "./console-dimensions.ts";
+import { consoleFoot } from "./console-foot.ts";
+import { type LabelledThing, labelColumn } from "./console-labels.ts";
+import { operatorBox, operatorView, panelHeight } from "./console-operator.ts";
+import { isFitting, type PaperRoom, possibleScales } from "./console-scale.ts";
+import type { ConsoleScene } from "./console-scene.ts";
+import { cutBodies } from "./console-section.ts";
+import { solidSilhouette } from "./console-silhouette.ts";
+import { type ConsoleView, FRONT, onSheet, PLAN, SIDE, sectionAcross } from "./console-view.ts";
+import type { Drawing, DrawingItem } from "./drawing.ts";
+import { HAIR, outlined, segment, stroked, THIN } from "./items.ts";
+import { paperFace } from "./words.ts";
+
+export interface ConsoleSheet {
+  /** `plan`, `section-aft`: the bay's id as written, no file name. */
+  readonly id: string;
+  readonly drawing: Drawing;
+  readonly scale: number;
+  readonly said: readonly { readonly what: string; readonly value: number }[];
+}
+
+export interface ConsoleSheetOptions {
+  readonly findings: readonly Finding[];
+  readonly lettering: Lettering;
+  /** What a page of the workshop's paper can show, upright. */
+  readonly room: PaperRoom;
+}
+
+const MARGIN = 4;
+
+export const consoleSheets = (
+  scene: ConsoleScene,
+  options: ConsoleSheetOptions,
+): readonly ConsoleSheet[] => {
+  const views = [PLAN, SIDE, FRONT].map((view) => ({ id: view.kind, view, bay: null }));
+  const sections = scene.layout.bays.map((bay) => ({
+    id: `section-${bay.id}`,
+    view: sectionAcross(bay),
+    bay,
+  }));
+  return [...views, ...sections].map(({ id, ...of }) => ({
+    id,
+    ...largestSheet(scene, of, options),
+  }));
+};
+
+interface SheetView {
+  readonly view: ConsoleView;
+  /** The bay that a section cuts; null where the console is seen from outside. */
+  readonly bay: BayLayout | null;
+}
+
+/** At the largest scale at which the whole sheet fits a page; where none does, the largest at which the view alone would. */
+const largestSheet = (
+  scene: ConsoleScene,
+  { view, bay }: SheetView,
+  options: ConsoleSheetOptions,
+): Omit<ConsoleSheet, "id"> => {
+  const [first = 500, ...smaller] = possibleScales(viewSize(scene, { view, bay }), options.room);
+  const sheetAt = (scale: number): Omit<ConsoleSheet, "id"> => ({
+    scale,
+    ...sheetOf(scene, { view: { ...view, scale }, bay }, options),
+  });
+  const largest = sheetAt(first);
+  let tried = largest;
+  for (const scale of smaller) {
+    if (isOnePage(tried.drawing.box, options.room)) return tried;
+    tried = sheetAt(scale);
+  }
+  return isOnePage(tried.drawing.box, options.room) ? tried : largest;
+};
+
+const isOnePage = (box: Extent, room: PaperRoom): boolean =>
+  isFitting({ width: extentWidth(box), height: extentHeight(box) }, room);
+
+/** Of a section only what is cut counts. */
+const viewSize = (scene: ConsoleScene, { view, bay }: SheetView): PaperRoom => {
+  const box =
+    bay === null ? boxOfBodies(scene, view) : placesBox(cutBodies(scene, bay, view).places);
+  const whole = joined(box, operatorBox(scene.layout, view));
+  return whole === null
+    ? { width: 0, height: 0 }
+    : { width: extentWidth(whole), height: extentHeight(whole) };
+};
+
+const boxOfBodies = ({ bodies }: ConsoleScene, view: ConsoleView): Extent | null =>
+  bodies
+    .flatMap(({ box }) => boxCorners(box).map((corner) => onSheet(view, corner)))
+    .map(({ x, y }) => extent(x, y, x, y))
+    .reduce<Extent | null>(joined, null);
+
+const joined = (a: Extent | null, b: Extent | null): Extent | null =>
+  a === null ? b : b === null ? a : joinedExtent(a, b);
+
+const sheetOf = (
+  scene: ConsoleScene,
+  of: SheetView,
+  options: ConsoleSheetOptions,
+): Pick<ConsoleSheet, "drawing" | "said"> => {
+  const { view, bay } = of;
+  const { layout } = scene;
+  const face = paperFace(options.lettering);
+  const seen = bay === null ? seenBodies(scene, view) : cutBodies(scene, bay, view);
+  const drawn = placesBox(seen.places);
+  const person = operatorView(face, layout, view);
+  const inside = envelopeView(layout, view, bay);
+  const round = [person?.box ?? null, inside?.box ?? null].reduce<Extent>(
+    (box, each) => joined(box, each) ?? box,
+    drawn,
+  );
+  const dimensions = viewDimensions(face, layout, { view, drawn, round, bay });
+  const beside = joinedExtent(dimensions.box, round);
+  const labels = labelColumn(face, labelsOf(scene, { view, bay }, seen.places), beside);
+  const whole = joinedExtent(beside, labels.box);
+  const foot = consoleFoot(face, layout, {
+    view,
+    above: whole,
+    findings: options.findings,
+    notes: notesOf(scene, view, bay),
+  });
+  return {
+    said: dimensions.said,
+    drawing: {
+      title: `${layout.design.title}, ${view.title}`,
+      box: grownExtent(joinedExtent(whole, foot.box), MARGIN),
+      items: [
+        ...(bay === null ? floorItems(view, round) : []),
+        ...(inside?.items ?? []),
+        ...seen.items,
+        ...(person?.items ?? []),
+        ...dimensions.items,
+        ...labels.items,
+        ...foot.items,
+      ],
+    },
+  };
+};
+
+/** The floor, where the view stands upright on it. */
+const floorItems = (view: ConsoleView, drawn: Extent): readonly DrawingItem[] =>
+  Math.abs(view.up.z - 1) > UPRIGHT
+    ? []
+    : [stroked([segment(drawn.minX, 0, drawn.maxX, 0)], { ink: "line", width: THIN })];
+
+const UPRIGHT = 1e-6;
+
+/** Panels by name, parts of the frame by number, obstacles by name. */
+const labelsOf = (
+  { layout, frame }: ConsoleScene,
+  { view, bay }: SheetView,
+  places: ReadonlyMap<string, Extent>,
+): readonly LabelledThing[] => {
+  const placed = (name: string, text: string): readonly LabelledThing[] => {
+    const place = places.get(name);
+    return place === undefined ? [] : [{ text, place }];
+  };
+  const parts = (frame?.parts ?? []).filter(({ role }) => role !== "strip");
+  const turned = layout.bays.filter(({ id }) => view.kind === "side" || id === bay?.id);
+  return [
+    ...turned.map((each) => ({ text: bayWords(each), place: bayPlace(each, view) })),
+    ...layout.panels.flatMap(({ name }) => placed(name, name)),
+    ...layout.obstacles
+      .filter(({ role }) => role === "obstacle" || view.kind !== "plan")
+      .flatMap(({ name, role }) => placed(`${role} ${name}`, name)),
+    ...parts.flatMap(({ id, number, title }) => placed(id, `${number}  ${title}`)),
+  ];
+};
+
+const bayWords = ({ id, design }: BayLayout): string =>
+  `bay ${id}: slope ${decimal(design.slope, 2)} deg, cant ${decimal(design.cant, 2)} deg`;
+
+/** Its far end, where no panel's name points to. */
+const bayPlace = ({ frame, length }: BayLayout, view: ConsoleView): Extent => {
+  const { x, y } = onSheet(view, plus(frame.origin, scaled(frame.y, length)));
+  return extent(x, y, x, y);
+};
+
+/** The inside of the console as a broken line; seen from outside its silhouette, in a section the cut. */
+const envelopeView = (
+  { envelope }: ConsoleScene["layout"],
+  view: ConsoleView,
+  bay: BayLayout | null,
+): { readonly items: readonly DrawingItem[]; readonly box: Extent } | null => {
+  if (envelope === null) return null;
+  const { solid, frame } = envelope;
+  const regions =
+    bay === null
+      ? solidSilhouette(solid, frame, view)
+      : solidCut(solid, frame, {
+          view,
+          through: plus(bay.frame.origin, scaled(bay.frame.y, bay.length / 2)),
+        });
+  const outlines = regions.map(({ outline }) => outline);
+  if (outlines.length === 0) return null;
+  return {
+    items: [outlined(outlines, { ink: "dimension", width: HAIR, dashed: true })],
+    box: outlines.map(contourExtent).reduce(joinedExtent),
+  };
+};
+
+const notesOf = (
+  { layout, frame }: ConsoleScene,
+  view: ConsoleView,
+  bay: BayLayout | null,
+): readonly string[] => [
+  ...(bay === null
+    ? ["Seen from outside, outlines simplified; what is hidden is not drawn."]
+    : [
+        `Cut across ${bay.id} at ${decimal(bay.length / 2, 2)} mm from its beginning. Only what is cut is drawn; broken lines: room that things move or bend in.`,
+      ]),
+  ...(view.kind === "side" && frame !== null
+    ? ["Seen through the cheeks: their outlines are broken lines."]
+    : []),
+  ...operatorNotes(layout, view),
+];
+
+const operatorNotes = (layout: ConsoleScene["layout"], view: ConsoleView): readonly string[] => {
+  const { operator } = layout;
+  if (view.kind === "section") return [];
+  if (operator === null) return ["No operator is written: reach and sight are not drawn."];
+  const [functional, extended] = [operator.functionalReach.small, operator.extendedReach.small];
+  const height = view.kind === "plan" ? panelHeight(layout) : null;
+  const where =
+    height === null ? "round the shoulder" : `at the panels' mean height, ${decimal(height, 1)} mm`;
+  const arcs = `Arcs ${where}: reach of a 5th-percentile woman, functional ${decimal(functional, 1)} mm, extended ${decimal(extended, 1)} mm (broken). NUREG-0700 Rev 3, table 11.4.`;
+  const sight = "Green broken lines: from the eyes to the middle of each bay.";
+  return view.kind === "front" ? [sight] : [arcs, sight];
+};

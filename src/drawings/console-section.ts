@@ -1,0 +1,42 @@
+// What the plane across a bay's middle cuts: areas of material, hatched by nothing but their tone, and the floor.
+
+import { type Extent, joinedExtent } from "../geometry/extent.ts";
+import { contourExtent, pathExtent } from "../geometry/measure.ts";
+import { plus, scaled } from "../geometry/space/vector.ts";
+import type { BayLayout } from "../layout/console/console-layout.ts";
+import { bodyCut } from "./console-cut.ts";
+import { BODY_LOOKS, type ConsoleScene } from "./console-scene.ts";
+import type { ConsoleView } from "./console-view.ts";
+import type { DrawingItem } from "./drawing.ts";
+import { areas, HAIR, outlined, stroked, THIN } from "./items.ts";
+
+export interface CutBodies {
+  readonly items: readonly DrawingItem[];
+  readonly places: ReadonlyMap<string, Extent>;
+}
+
+export const cutBodies = (
+  { bodies }: ConsoleScene,
+  bay: BayLayout,
+  view: ConsoleView,
+): CutBodies => {
+  const through = plus(bay.frame.origin, scaled(bay.frame.y, bay.length / 2));
+  const places = new Map<string, Extent>();
+  const items = bodies.flatMap((body): readonly DrawingItem[] => {
+    const { regions, lines } = bodyCut(body, { view, through });
+    const look = BODY_LOOKS[body.role];
+    const outlines = regions.flatMap(({ outline, holes }) => [outline, ...holes]);
+    const boxes = [...outlines.map(contourExtent), ...lines.map(pathExtent)];
+    if (boxes.length === 0) return [];
+    const name = body.panel ?? body.id;
+    const box = boxes.reduce(joinedExtent, places.get(name) ?? boxes[0]!);
+    if (!look.dashed) places.set(name, box);
+    const line = { ink: look.line, width: look.dashed ? HAIR : THIN, dashed: look.dashed };
+    return [
+      ...(look.seen === null ? [] : [areas(regions, look.cut)]),
+      outlined(outlines, line),
+      stroked(lines, line),
+    ];
+  });
+  return { items, places };
+};

@@ -1,0 +1,175 @@
+// Drawings of a console against hand arithmetic: what dimensions say, where a cut runs, which scale is taken.
+
+import { expect, test } from "vitest";
+import { bodyCut } from "../../src/drawings/console-cut.ts";
+import { consoleSheets } from "../../src/drawings/console-drawing.ts";
+import { isFitting, possibleScales } from "../../src/drawings/console-scale.ts";
+import { FRONT, onSheet, PLAN, SIDE } from "../../src/drawings/console-view.ts";
+import { hull } from "../../src/drawings/hull.ts";
+import { svgDrawing } from "../../src/export/svg-drawing.ts";
+import type { ConsoleBody } from "../../src/fit/console-body.ts";
+import { circle, point } from "../../src/geometry/contour.ts";
+import { extent, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
+import { contourExtent, regionArea } from "../../src/geometry/measure.ts";
+import { degrees } from "../../src/geometry/quantity.ts";
+import { rectangle } from "../../src/geometry/shapes.ts";
+import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
+import {
+  composed,
+  placed,
+  prism,
+  type Solid,
+  solidRegion,
+} from "../../src/geometry/solid/solid.ts";
+import { turnedFrame, WORLD } from "../../src/geometry/space/frame.ts";
+import { boxInFrame } from "../../src/geometry/space/space-box.ts";
+import { vector } from "../../src/geometry/space/vector.ts";
+import { deskProject, sceneOf } from "../pack/desk-console.ts";
+import { openKernel } from "../support/kernel.ts";
+
+const project = deskProject();
+const scene = sceneOf(project);
+const options = {
+  findings: project.findings,
+  lettering: project.lettering,
+  room: { width: 182, height: 260 },
+};
+const sheets = consoleSheets(scene, options);
+const sheet = (id: string) => {
+  const found = sheets.find((each) => each.id === id);
+  if (found === undefined) throw new Error(`no sheet ${id}`);
+  return found;
+};
+const said = (id: string, what: string): number | undefined =>
+  sheet(id).said.find((each) => each.what === what)?.value;
+
+test("the design of these tests has no fault", () => {
+  expect(project.findings.filter(({ severity }) => severity === "fault")).toEqual([]);
+});
+
+test("a plan, two elevations and a section a bay, each on one page", () => {
+  expect(sheets.map(({ id }) => id)).toEqual([
+    "plan",
+    "side",
+    "front",
+    "section-level",
+    "section-raised",
+  ]);
+  for (const { drawing } of sheets)
+    expect(
+      isFitting(
+        { width: extentWidth(drawing.box), height: extentHeight(drawing.box) },
+        options.room,
+      ),
+    ).toBe(true);
+});
+
+test("dimensions say the design's own figures, and only where the view shows them true", () => {
+  // 20 and 10 modules of 9.525 mm (MIL-F-25173's pitch); a rail's panels are 146.05 wide.
+  expect(said("plan", "length of level")).toBeCloseTo(190.5, 9);
+  expect(said("plan", "length of raised")).toBeUndefined();
+  expect(said("side", "length of raised")).toBeCloseTo(95.25, 9);
+  expect(said("plan", "width of level")).toBeCloseTo(146.05, 9);
+  expect(said("side", "beginning of level above the floor")).toBeCloseTo(700, 9);
+  // 700 and 95.25 sin 30°.
+  expect(said("side", "end of raised above the floor")).toBeCloseTo(747.625, 9);
+  expect(said("side", "seat above the floor")).toBeCloseTo(430, 9);
+  expect(said("section-raised", "depth of raised")).toBeCloseTo(120, 9);
+  expect(said("section-level", "width of level")).toBeCloseTo(146.05, 9);
+});
+
+test("views: the operator's right is right in plan and in front, forward is right in the side view", () => {
+  const at = vector(30, 20, 10);
+  expect(onSheet(PLAN, at)).toEqual({ x: -20, y: 30 });
+  expect(onSheet(SIDE, at)).toEqual({ x: 30, y: 10 });
+  expect(onSheet({ ...FRONT, scale: 10 }, at)).toEqual({ x: -2, y: 1 });
+});
+
+test("scales are those of ISO 5455, the largest that fits first", () => {
+  const room = { width: 182, height: 260 };
+  expect(possibleScales({ width: 900, height: 1200 }, room)[0]).toBe(5);
+  expect(possibleScales({ width: 1200, height: 900 }, room)[0]).toBe(5);
+  expect(possibleScales({ width: 1400, height: 900 }, room)[0]).toBe(10);
+  expect(possibleScales({ width: 1e9, height: 1 }, room)).toEqual([500]);
+});
+
+test("the same console gives the same drawings", () => {
+  const again = consoleSheets(sceneOf(deskProject()), options);
+  expect(again.map(({ drawing }) => svgDrawing(drawing))).toEqual(
+    sheets.map(({ drawing }) => svgDrawing(drawing)),
+  );
+});
+
+const body = (solid: Solid, frame = WORLD): ConsoleBody => ({
+  id: "block",
+  role: "obstacle",
+  panel: null,
+  thing: "block",
+  what: "block",
+  shape: { kind: "recipe", solid },
+  frame,
+  box: boxInFrame(solid, frame),
+  span: { file: "", start: 0, end: 0 },
+});
+const block = prism(0, 30, solidRegion({ outline: rectangle(extent(0, 0, 40, 20)), holes: [] }));
+const area = (of: ConsoleBody, x = 10): number =>
+  bodyCut(of, { view: FRONT, through: vector(x, 0, 0) }).regions.reduce(
+    (sum, region) => sum + regionArea(region),
+    0,
+  );
+
+test("a cut across a block is its cross section, wherever the block's own upright points", () => {
+  // 20 x 30, standing and lying; leaning by 30 degrees about y the plane x = 10 meets the 40 x 30 face in a longer line.
+  expect(area(body(block))).toBeCloseTo(600, 6);
+  const lying = turnedFrame(WORLD, {
+    about: vector(1, 0, 0),
+    through: vector(0, 0, 0),
+    by: degrees(90),
+  });
+  expect(area(body(block, lying))).toBeCloseTo(600, 3);
+  const leaning = turnedFrame(WORLD, {
+    about: vector(0, 1, 0),
+    through: vector(0, 0, 0),
+    by: degrees(-30),
+  });
+  // In the block's own plane the line x cos 30 - z sin 30 = 10 runs from (11.547, 0) to (28.868, 30): 34.641 long.
+  expect(area(body(block, leaning))).toBeCloseTo(34.641016 * 20, 2);
+  expect(area(body(block), 41)).toBe(0);
+});
+
+test("a cut leaves out what is taken from a piece, and what is placed is cut where it stands", () => {
+  const hole = prism(0, 30, solidRegion({ outline: circle(point(10, 10), 4), holes: [] }));
+  // Through the middle of the hole: 20 - 8 wide, 30 high.
+  expect(area(body(composed([block], [hole])))).toBeCloseTo(12 * 30, 6);
+  // A quarter turn brings its 40 across: it stands from x = -15 to 5.
+  expect(area(body(placed(block, { x: 5, y: 0, z: 0 }, { z: 90 })), 6)).toBeCloseTo(0, 6);
+  expect(area(body(placed(block, { x: 5, y: 0, z: 0 }, { z: 90 })), 4)).toBeCloseTo(1200, 6);
+});
+
+test("a mesh is cut into the lines of its triangles", async () => {
+  const mesh = meshSolid(block, await openKernel());
+  const { lines } = bodyCut(
+    { ...body(block), shape: { kind: "mesh", mesh } },
+    { view: FRONT, through: vector(10, 0, 0) },
+  );
+  const length = lines.reduce((sum, { vertices }) => {
+    const [a, b] = vertices;
+    return a && b ? sum + Math.hypot(a.x - b.x, a.y - b.y) : sum;
+  }, 0);
+  expect(length).toBeCloseTo(100, 5);
+});
+
+test("a hull is the outline round its points", () => {
+  const points = [0, 1, 2, 3].flatMap((x) => [0, 1, 2].map((y) => point(x, y)));
+  expect(hull(points)).toEqual([point(0, 0), point(3, 0), point(3, 2), point(0, 2)]);
+  expect(hull([point(0, 0), point(1, 1), point(2, 2)]).length).toBeLessThan(3);
+});
+
+test("what stands in the section of the level bay lies where the design says", () => {
+  // The duct is 60 wide and 40 high at 520 above the floor, and the section at 95.25 cuts it.
+  const duct = scene.bodies.find(({ thing }) => thing === "duct");
+  if (duct === undefined) throw new Error("the duct is a body");
+  const [region] = bodyCut(duct, { view: FRONT, through: vector(95.25, 0, 0) }).regions;
+  const box = region === undefined ? null : contourExtent(region.outline);
+  expect(box).toEqual({ minX: -30, minY: 520, maxX: 30, maxY: 560 });
+});
