@@ -55,6 +55,19 @@ export const dogbonedLoop = (shape: Loop, toolRadius: number): Loop => {
 };
 
 /**
+ * The same for what stays: the corners of a piece where a part is to come to rest (the root of a tab, a notch) get the
+ * relief that a round tool needs.
+ */
+export const dogbonedOutline = (shape: Loop, toolRadius: number): Loop => {
+  invariant(toolRadius >= 0, "a tool radius is not negative");
+  if (toolRadius === 0) return shape;
+  return reworked(shape, "outside", (corner) => ({
+    reach: (2 * toolRadius * corner.tangentOfHalfTurn) / secant(corner.tangentOfHalfTurn),
+    bulge: corner.turn * corner.tangentOfHalfTurn,
+  }));
+};
+
+/**
  * Least radius among the inside corners of a contour seen as an opening: 0 where two edges meet sharply, the
  * radius itself for a circle, null where nothing turns toward the inside.
  */
@@ -70,6 +83,9 @@ export const tightestInsideRadius = (contour: Contour): Mm | null => {
   }
   return tightest === Number.POSITIVE_INFINITY ? null : mm(tightest);
 };
+
+/** Of an opening: its own corners, those that stand into it, or both. */
+type CornerChoice = "inside" | "outside" | "all";
 
 interface Corner {
   /** Sine of the turn's sign: 1 turns left. */
@@ -94,7 +110,7 @@ const turnAfter = (before: Edge, after: Edge): number => {
 };
 
 /** For each vertex the corner that is to be worked, or null. Index i is the corner at the start of edge i. */
-const cornersOf = (shape: Loop, corners: "inside" | "all"): readonly (Corner | null)[] => {
+const cornersOf = (shape: Loop, corners: CornerChoice): readonly (Corner | null)[] => {
   const edges = edgesOf(shape);
   const inward = contourArea(shape) < 0 ? -1 : 1;
   return edges.map((after, index) => {
@@ -103,6 +119,7 @@ const cornersOf = (shape: Loop, corners: "inside" | "all"): readonly (Corner | n
     const turn = turnAfter(before, after);
     if (Math.abs(turn) <= smoothCorner) return null;
     if (corners === "inside" && turn * inward < 0) return null;
+    if (corners === "outside" && turn * inward > 0) return null;
     return { turn: turn > 0 ? 1 : -1, tangentOfHalfTurn: tangentOfHalfTurn(before, after) };
   });
 };
@@ -120,7 +137,7 @@ const halved = (tangent: number): number => tangent / (1 + secant(tangent));
 
 const secant = (tangent: number): number => Math.sqrt(1 + tangent * tangent);
 
-const reworked = (shape: Loop, which: "inside" | "all", work: (corner: Corner) => Rework): Loop => {
+const reworked = (shape: Loop, which: CornerChoice, work: (corner: Corner) => Rework): Loop => {
   const edges = edgesOf(shape);
   const works = cornersOf(shape, which).map((corner) => (corner === null ? null : work(corner)));
   const corners: Vertex[] = [];

@@ -5,6 +5,7 @@ import type { StockDesign } from "../../design/workshop-design.ts";
 import type { Contour, Region } from "../../geometry/contour.ts";
 import type { Mm } from "../../geometry/quantity.ts";
 import type { Frame } from "../../geometry/space/frame.ts";
+import type { Vector } from "../../geometry/space/vector.ts";
 import type { SheetPart } from "../sheet-part.ts";
 
 export type FramePartRole =
@@ -60,6 +61,14 @@ export interface FrameJoint {
 export interface ConsoleFrame {
   readonly parts: readonly FramePart[];
   readonly joints: readonly FrameJoint[];
-  /** Ids of parts in the order in which they go together, a step each. */
-  readonly assembly: readonly { readonly adds: readonly string[]; readonly words: string }[];
+  /** In the order in which they go together. */
+  readonly assembly: readonly AssemblyStep[];
+}
+
+export interface AssemblyStep {
+  /** Ids of parts. */
+  readonly adds: readonly string[];
+  /** The direction in which each of them moves into place, a unit vector of the console; null for the first. */
+  readonly enters: Vector | null;
+  readonly words: string;
 }

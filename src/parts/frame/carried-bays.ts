@@ -1,0 +1,105 @@
+// The bays that the frame carries, in a row from back to front, or why it can't. Takes the layout; judges each bay alone, and
+// each pair for the room that they want.
+
+import type { FrameDesign } from "../../design/frame-design.ts";
+import { spanOf } from "../../design/written.ts";
+import { type Finding, finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
+import { BAY_NOT_CARRIED, BAYS_CROSS } from "./codes.ts";
+import { type FrameBay, frameBay, inBay } from "./frame-bay.ts";
+import { acrossBays, crossingBays } from "./frame-plan.ts";
+import { GAP } from "./frame-practice.ts";
+import { type Profile, profileOf } from "./profile.ts";
+import { ribPlaces } from "./rib-boards.ts";
+
+export type CarriedBays =
+  | { readonly kind: "carried"; readonly profile: Profile; readonly bays: readonly FrameBay[] }
+  | {
+      readonly kind: "refused";
+      readonly profile: Profile | null;
+      readonly findings: readonly Finding[];
+    };
+
+export const carriedBays = (
+  layout: ConsoleLayout,
+  design: FrameDesign,
+  thickness: number,
+): CarriedBays => {
+  const first = layout.bays[0];
+  if (first === undefined)
+    return refused(null, [
+      finding(BAY_NOT_CARRIED, {
+        message: "The console has no bay; the frame is made round its bays.",
+        span: design.written.span,
+      }),
+    ]);
+  const profile = profileOf(first.frame);
+  const findings: Finding[] = [];
+  const bays = layout.bays.flatMap((bay) => {
+    const carried = frameBay(bay, profile);
+    const why =
+      carried.kind === "refused" ? [carried.why] : bayFaults(carried.bay, design, thickness);
+    findings.push(
+      ...why.map((said) =>
+        finding(BAY_NOT_CARRIED, {
+          message: `${bay.id}: ${said}.`,
+          span: bay.design.written.span,
+          subjects: [bay.id],
+        }),
+      ),
+    );
+    return carried.kind === "carried" ? [carried.bay] : [];
+  });
+  if (findings.length > 0) return refused(profile, findings);
+  const row = bays.toSorted((a, b) => placeInRow(a) - placeInRow(b) || (a.id < b.id ? -1 : 1));
+  const crossing = crossings(row, design, thickness);
+  return crossing.length > 0 ? refused(profile, crossing) : { kind: "carried", profile, bays: row };
+};
+
+const refused = (profile: Profile | null, findings: readonly Finding[]): CarriedBays => ({
+  kind: "refused",
+  profile,
+  findings,
+});
+
+/** Forward and up: a desk's rising bay follows its level one. */
+const placeInRow = (bay: FrameBay): number => {
+  const { x, y } = inBay(bay, bay.length / 2, 0);
+  return x + y;
+};
+
+const bayFaults = (bay: FrameBay, design: FrameDesign, thickness: number): readonly string[] => {
+  const low = bay.lowest - design.ribs.web;
+  const lowest = Math.min(inBay(bay, 0, low).y, inBay(bay, bay.length, low).y);
+  const least = design.toe + thickness + GAP;
+  const isLow =
+    lowest < least
+      ? [
+          `its ribs reach down to ${decimal(lowest, 2)} mm and the floor board's top is at ${decimal(least - GAP, 2)} mm, ${decimal(least - lowest, 2)} mm too low; depth: ${decimal(bay.depth - (least - lowest) - 0.5, 0)} mm would do`,
+        ]
+      : [];
+  const isShort =
+    ribPlaces(bay.length, { thickness, spacing: design.ribs.spacing }).length === 0
+      ? [
+          `it is ${decimal(bay.length, 2)} mm long and two ribs with their webs take ${decimal(5 * thickness, 2)} mm`,
+        ]
+      : [];
+  return [...isLow, ...isShort];
+};
+
+const crossings = (
+  bays: readonly FrameBay[],
+  design: FrameDesign,
+  thickness: number,
+): readonly Finding[] => {
+  const across = acrossBays(bays, design, thickness);
+  return crossingBays(bays, { design, across }).map(([bay, other]) =>
+    finding(BAYS_CROSS, {
+      message: `${bay.id} and ${other.id}: their ribs, ${decimal(design.ribs.web, 2)} mm below the room of the panels, want the same place. Move one of them along, or give it less depth.`,
+      span: spanOf(other.layout.design.written, "at"),
+      related: [{ what: bay.id, span: spanOf(bay.layout.design.written, "at") }],
+      subjects: [bay.id, other.id],
+    }),
+  );
+};

@@ -1,0 +1,170 @@
+// What is to be said of a frame: its sheet, its plan, and its parts as they would be cut. Takes facts of the other files here.
+
+import type { MaterialRecord } from "../../catalogue/record.ts";
+import type { FrameDesign } from "../../design/frame-design.ts";
+import type { MachineDesign, StockDesign } from "../../design/workshop-design.ts";
+import { spanOf } from "../../design/written.ts";
+import { type Finding, finding, type Measure } from "../../diagnostics/finding.ts";
+import { contourDistance } from "../../geometry/distance.ts";
+import { extentHeight, extentWidth } from "../../geometry/extent.ts";
+import { decimal } from "../../geometry/number.ts";
+import { thicknessOf } from "../../layout/stack.ts";
+import { fitsBed } from "./bed.ts";
+import { BED, DOORWAY, KNEES_FILLED, LEFT_OPEN, SHEET_UNMEASURED, TOOL, WEB } from "./codes.ts";
+import { doorwayRoom } from "./doorway.ts";
+import type { FramePart } from "./frame-part.ts";
+import type { FramePlan } from "./frame-plan.ts";
+import type { Relief } from "./relief.ts";
+
+const millimetres = (value: number): string => `${decimal(value, 2)} mm`;
+
+const measure = (value: number): Measure => ({ value: Math.round(value * 1e6) / 1e6, unit: "mm" });
+
+export const stockFindings = (
+  stock: StockDesign,
+  design: FrameDesign,
+  material: MaterialRecord | null,
+): readonly Finding[] => {
+  if (stock.measured !== null) return [];
+  const { low, high } = thicknessOf(stock, material);
+  return [
+    finding(SHEET_UNMEASURED, {
+      message: `Slots of the frame follow ${millimetres(stock.nominal)}, the name of ${stock.id}; it may be ${millimetres(low)} to ${millimetres(high)}. Measure the sheet and write measured: and dated: under stock, ${stock.id}.`,
+      span: spanOf(design.written, "sheet"),
+      subjects: [stock.id],
+    }),
+  ];
+};
+
+export const planFindings = (
+  plan: FramePlan,
+  relief: Relief,
+  machine: MachineDesign | null,
+): readonly Finding[] => [
+  ...kneeFindings(plan),
+  ...doorwayFindings(plan),
+  ...toolFindings(plan, relief, machine),
+  ...plan.leftOpen.map((gap) =>
+    finding(LEFT_OPEN, {
+      message: `A gap of ${millimetres(gap)} between bays or before an end board stays open: a strip with tabs does not fit into it.`,
+      span: plan.design.written.span,
+    }),
+  ),
+];
+
+const kneeFindings = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
+  const [, height] = design.knees;
+  if (kneeRoom === null || kneeRoom >= height) return [];
+  return [
+    finding(KNEES_FILLED, {
+      message: `The knee space is to be ${millimetres(height)} high, and below the bays over it stay ${millimetres(kneeRoom)}, ${millimetres(height - kneeRoom)} less. Raise the bay by that, or give it less depth.`,
+      span: spanOf(design.written, "knees"),
+      measured: measure(kneeRoom),
+      limit: measure(height),
+      source: { kind: "geometry", name: "knees and panels lie apart" },
+    }),
+  ];
+};
+
+const doorwayFindings = (plan: FramePlan): readonly Finding[] => {
+  const { design, bays } = plan;
+  const short = doorwayRoom(plan, design.doorway);
+  if (short === null || design.doorway === null) return [];
+  const [width, height] = design.doorway;
+  return [
+    finding(DOORWAY, {
+      message: `The section with ${bays.map(({ id }) => id).join(", ")} is ${millimetres(short.short)} x ${millimetres(short.long)} where it is least; the doorway is ${millimetres(width)} x ${millimetres(height)}, ${millimetres(short.measured - short.limit)} too small.`,
+      span: spanOf(design.written, "doorway"),
+      subjects: bays.map(({ id }) => id),
+      measured: measure(short.measured),
+      limit: measure(short.limit),
+      source: { kind: "geometry", name: "the doorway" },
+    }),
+  ];
+};
+
+const toolFindings = (
+  { design }: FramePlan,
+  { tooThick }: Relief,
+  machine: MachineDesign | null,
+): readonly Finding[] => {
+  if (tooThick === null || machine === null) return [];
+  return [
+    finding(TOOL, {
+      message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most)} at most. A tool of ${decimal(Math.floor(tooThick.most), 0)} mm works.`,
+      span: spanOf(design.written, "joints"),
+      related: [{ what: machine.id, span: machine.written.span }],
+      subjects: [machine.id],
+      measured: measure(tooThick.least),
+      limit: measure(tooThick.most),
+      source: { kind: "machine", name: machine.id },
+    }),
+  ];
+};
+
+export const partFindings = (
+  parts: readonly FramePart[],
+  of: {
+    readonly design: FrameDesign;
+    readonly machine: MachineDesign | null;
+    readonly leftOut: readonly string[];
+  },
+): readonly Finding[] => [
+  ...parts.flatMap((part) => bedFinding(part, of)),
+  ...parts.flatMap((part) => webFinding(part, of.design)),
+  ...of.leftOut.map((what) =>
+    finding(LEFT_OPEN, {
+      message: `There is no room for: ${what}. It is left out.`,
+      span: of.design.written.span,
+    }),
+  ),
+];
+
+const bedFinding = (
+  part: FramePart,
+  { design, machine }: { readonly design: FrameDesign; readonly machine: MachineDesign | null },
+): readonly Finding[] => {
+  const sheet = part.sheetPart.setUps[0]?.sheet;
+  if (sheet === undefined || machine === null) return [];
+  const short = fitsBed([extentWidth(sheet), extentHeight(sheet)], machine);
+  if (short === null) return [];
+  return [
+    finding(BED, {
+      message: `${part.id} with its waste is ${millimetres(short.long)} x ${millimetres(short.short)}; the bed of ${machine.id} is ${millimetres(machine.bed[0])} x ${millimetres(machine.bed[1])}, ${millimetres(short.measured - short.limit)} too small.`,
+      span: design.written.span,
+      related: [{ what: `the bed of ${machine.id}`, span: machine.written.span }],
+      subjects: [part.id],
+      measured: measure(short.measured),
+      limit: measure(short.limit),
+      source: { kind: "machine", name: machine.id },
+    }),
+  ];
+};
+
+/** The thinnest web of a part between a slot and another cut, where it is thinner than its sheet. */
+const webFinding = (part: FramePart, design: FrameDesign): readonly Finding[] => {
+  const slots = part.holes.filter(({ feature }) => feature.startsWith("slot for "));
+  if (part.role !== "cheek") return [];
+  const webs = slots.flatMap((slot, index) => [
+    ...slots.slice(index + 1).map((other) => ({
+      between: `${slot.feature} and ${other.feature}`,
+      gap: contourDistance(slot.contour, other.contour).gap,
+    })),
+    {
+      between: `${slot.feature} and its edge`,
+      gap: contourDistance(slot.contour, part.region.outline).gap,
+    },
+  ]);
+  const thinnest = webs.toSorted((a, b) => a.gap - b.gap)[0];
+  if (thinnest === undefined || thinnest.gap >= part.thickness) return [];
+  return [
+    finding(WEB, {
+      message: `${part.id}: ${millimetres(thinnest.gap)} stand between ${thinnest.between}; the sheet's thickness, ${millimetres(part.thickness)}, is common practice, ${millimetres(part.thickness - thinnest.gap)} more.`,
+      span: design.written.span,
+      subjects: [part.id],
+      measured: measure(thinnest.gap),
+      limit: measure(part.thickness),
+      source: { kind: "practice", name: "a web as wide as the sheet is thick" },
+    }),
+  ];
+};

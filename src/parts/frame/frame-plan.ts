@@ -1,0 +1,164 @@
+// The plan of one section in the profile: how far apart its cheeks stand, where its ribs, ends, floor and strips are, and the
+// cheeks' outlines. Everything here is a sum over bays and a sheet's thickness; shapes and joints follow from it.
+
+import type { FrameDesign } from "../../design/frame-design.ts";
+import { type Point, point } from "../../geometry/contour.ts";
+import { type Board, boardRun, boardSection, type Span, straightTop } from "./board.ts";
+import { cheekCorners } from "./cheek-corners.ts";
+import { convexMeet } from "./convex.ts";
+import { endBoards, plainBoard } from "./end-boards.ts";
+import { acrossBay, type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
+import { GAP, RIB_ARM } from "./frame-practice.ts";
+import { kneesOf } from "./knees.ts";
+import type { PlanOptions, PlanScene } from "./plan-options.ts";
+import { ribBoards } from "./rib-boards.ts";
+import { stripBetween } from "./strips.ts";
+import { tabSpans } from "./tabs.ts";
+
+export interface FramePlan {
+  /** Ends the ids of its parts where there are several sections. */
+  readonly suffix: string;
+  readonly design: FrameDesign;
+  readonly thickness: number;
+  readonly bays: readonly FrameBay[];
+  /** Inner faces of the cheeks, to the right of the console's origin. */
+  readonly across: Span;
+  readonly boards: readonly Board[];
+  readonly cheeks: { readonly left: readonly Point[]; readonly right: readonly Point[] };
+  /** The cheeks' ends in the profile. */
+  readonly ends: Span;
+  /** The room below the bays and above the floor board, between the end boards. */
+  readonly below: { readonly along: Span; readonly up: Span };
+  /** Lengths of the gaps that no strip closes. */
+  readonly leftOpen: readonly number[];
+  /** Height that a knee space would find; null where there is none to find. */
+  readonly kneeRoom: number | null;
+}
+
+/** Inner faces of cheeks that all these bays find room between. */
+export const acrossBays = (
+  bays: readonly FrameBay[],
+  design: FrameDesign,
+  thickness: number,
+): Span => {
+  const places = bays.flatMap((bay) => {
+    const rail = bay.halfClear + design.rails.width;
+    const heights = [-thickness, 0, design.beyond];
+    const rails = heights.flatMap((z) => [acrossBay(bay, -rail, z).x, acrossBay(bay, rail, z).x]);
+    const room = [0, -bay.depth].flatMap((z) => [
+      acrossBay(bay, -bay.halfClear, z).x - RIB_ARM,
+      acrossBay(bay, bay.halfClear, z).x + RIB_ARM,
+    ]);
+    return [...rails, ...room];
+  });
+  return { from: Math.min(...places) - GAP, to: Math.max(...places) + GAP };
+};
+
+export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): FramePlan => {
+  const { design, thickness, across } = options;
+  const hulls = bays.map((bay) => hullOf(bay, options));
+  const corners = hulls.flat();
+  const inner: Span = {
+    from: Math.min(...corners.map(({ x }) => x)) - GAP,
+    to: Math.max(...corners.map(({ x }) => x)) + GAP,
+  };
+  const scene: PlanScene = { ...options, bays, hulls, inner };
+  const knees = design.type === "front-desk" && options.isFirst ? kneesOf(scene) : null;
+  const ends = endBoards(scene, knees);
+  const ribs = bays.flatMap((bay) => ribBoards(bay, options));
+  const strips = design.panels.includes("top") ? stripsOf(scene, [...ends, ...ribs]) : NO_STRIPS;
+  const reach: Span = {
+    from: inner.from - thickness - design.beyond,
+    to: inner.to + thickness + design.beyond,
+  };
+  return {
+    suffix: options.suffix,
+    design,
+    thickness,
+    bays,
+    across,
+    boards: [...ends, ...ribs, ...strips.boards],
+    cheeks: {
+      left: cheekCorners(scene, { ends: reach, across: across.from, knees }),
+      right: cheekCorners(scene, { ends: reach, across: across.to, knees }),
+    },
+    ends: reach,
+    below: {
+      along: { from: knees === null ? inner.from : knees.back + thickness, to: inner.to },
+      up: { from: design.toe + thickness, to: Math.min(...corners.map(({ y }) => y)) },
+    },
+    leftOpen: strips.open,
+    kneeRoom: knees?.room ?? null,
+  };
+};
+
+const NO_STRIPS = { boards: [], open: [] };
+
+/** What a bay fills of the profile: rails, room and ribs, from its beginning to its end. */
+export const hullOf = (
+  bay: FrameBay,
+  { design, across }: Pick<PlanOptions, "design" | "across">,
+): readonly Point[] => {
+  const low = bay.lowest - design.ribs.web;
+  const high = Math.max(faceHeight(bay, across.from), faceHeight(bay, across.to), 0);
+  return [
+    inBay(bay, 0, low),
+    inBay(bay, bay.length, low),
+    inBay(bay, bay.length, high),
+    inBay(bay, 0, high),
+  ];
+};
+
+/** Two bays of the section that want the same room. */
+export const crossingBays = (
+  bays: readonly FrameBay[],
+  options: Pick<PlanOptions, "design" | "across">,
+): readonly (readonly [FrameBay, FrameBay])[] =>
+  bays.flatMap((bay, index) =>
+    bays
+      .slice(index + 1)
+      .filter((other) => convexMeet(hullOf(bay, options), hullOf(other, options)))
+      .map((other) => [bay, other] as const),
+  );
+
+const stripsOf = (
+  scene: PlanScene,
+  boards: readonly Board[],
+): { readonly boards: readonly Board[]; readonly open: readonly number[] } => {
+  const { bays, inner, hulls, thickness, suffix } = scene;
+  const first = bays[0]!;
+  const last = bays.at(-1)!;
+  const end = inBay(last, last.length, 0);
+  const runs: readonly (readonly [Point, Point])[] = [
+    [point(inner.from, first.start.y), first.start],
+    ...bays.slice(1).map((bay, index) => {
+      const before = bays[index]!;
+      return [inBay(before, before.length, 0), bay.start] as const;
+    }),
+    [end, point(inner.to, end.y)],
+  ];
+  const inTheWay = [
+    ...hulls,
+    ...boards
+      .filter(({ role }) => role !== "rib")
+      .map((board) => boardSection(board, boardRun(board), { thickness })),
+  ];
+  const made: Board[] = [];
+  const open: number[] = [];
+  for (const [from, to] of runs) {
+    const strip = stripBetween(from, to, { thickness, inTheWay });
+    if (strip.kind === "closed") continue;
+    if (strip.kind === "open") open.push(strip.gap);
+    else
+      made.push(
+        plainBoard(scene, {
+          ...strip.run,
+          id: `top-${made.length + 1}${suffix}`,
+          role: "strip",
+          title: "Top strip",
+          faces: "left",
+        }),
+      );
+  }
+  return { boards: made, open };
+};

@@ -1,0 +1,26 @@
+// What the plan of a section hangs on beside its bays.
+
+import type { FrameDesign } from "../../design/frame-design.ts";
+import type { Point } from "../../geometry/contour.ts";
+import type { Span } from "./board.ts";
+import type { FrameBay } from "./frame-bay.ts";
+
+export interface PlanOptions {
+  readonly design: FrameDesign;
+  readonly thickness: number;
+  /** Inner faces of the cheeks, to the right of the console's origin. */
+  readonly across: Span;
+  /** Added to the ids of its parts where there are several sections. */
+  readonly suffix: string;
+  /** Knees go below the first section only. */
+  readonly isFirst: boolean;
+}
+
+/** A section while it is planned. */
+export interface PlanScene extends PlanOptions {
+  readonly bays: readonly FrameBay[];
+  /** What each bay fills of the profile. */
+  readonly hulls: readonly (readonly Point[])[];
+  /** Inner faces of the end boards. */
+  readonly inner: Span;
+}
