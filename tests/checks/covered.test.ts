@@ -59,3 +59,15 @@ test("a screw's head covers a word", () => {
   expect(found("part: lever-quadrant", [116, 146])).toHaveLength(1);
   expect(found("part: lever-quadrant", [113, 155])).toEqual([]);
 });
+
+// Its record calls the ends of its travel held (along its line, up) and released; the ball comes 54.4 mm from the axis.
+test("words at a lever's own positions stand clear of it, on the side that it is thrown to", () => {
+  const of = checked(
+    "components:\n  a: { part: lever-quadrant, at: { x: 100 mm, y: 100 mm }, positions: { held: HELD, released: FREE } }\n",
+  );
+  expect(ofCode(of, "layout/unknown-position")).toEqual([]);
+  expect(ofCode(of, CODE)).toEqual([]);
+  const box = (id: string) => of.layout.markings.find((marking) => marking.id === id)?.box;
+  expect(box("a/held")?.minY).toBeGreaterThan(154.4);
+  expect(box("a/released")?.maxY).toBeLessThan(45.6);
+});

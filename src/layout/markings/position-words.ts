@@ -1,11 +1,14 @@
 // Words at a switch's positions: beside a lever for up, down, left, right and centre; round a selector, each at its stop,
-// for 1, 2 and so on. A position that the part does not have is told.
+// for 1, 2 and so on; a lever's own names for its ends count too. A position that the part does not have is told.
 
 import type { PositionsDesign, Side } from "../../design/panel-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
-import { type Extent, joinedExtent } from "../../geometry/extent.ts";
+import { type Extent, extent, joinedExtent } from "../../geometry/extent.ts";
+import { degrees } from "../../geometry/quantity.ts";
+import { clockDirection } from "../../geometry/trigonometry.ts";
 import { UNKNOWN_POSITION } from "../codes.ts";
+import { leverTravel } from "../lever-travel.ts";
 import type { PlacedComponent, PlacedMarking } from "../panel-layout.ts";
 import type { LegendScene } from "./legend-scene.ts";
 import { type MarkingHead, type MarkingShapes, marking } from "./marking.ts";
@@ -91,6 +94,15 @@ const wordAt = (
   const side = POSITION_SIDES.get(position);
   if (side !== undefined)
     return { side, shapes: sideText(word, reach, { style: scene.style, side }), ticks: [] };
+  const own = leverSide(component, position);
+  if (own !== null) {
+    const clear = joinedExtent(reach, travelBox(component));
+    return {
+      side: own,
+      shapes: sideText(word, clear, { style: scene.style, side: own }),
+      ticks: [],
+    };
+  }
   const angle = stopAngle(component, position);
   if (angle === null) return null;
   const width = lineWidth(scene.style);
@@ -100,16 +112,41 @@ const wordAt = (
   return { side: null, shapes: figure, ticks };
 };
 
+/** By the name that the part's own record has for it: the first is thrown along the lever's line, the last the other way. */
+const leverSide = ({ part, turn }: PlacedComponent, position: string): Side | null => {
+  const { lever } = part;
+  const index = lever?.positions.indexOf(position) ?? -1;
+  if (lever === null || index < 0) return null;
+  const isLast = index === lever.positions.length - 1;
+  const across = index > 0 && !isLast ? QUARTER : 0;
+  const clock = lever.line - turn + (isLast && index > 0 ? 2 * QUARTER : across);
+  const quarters = Math.round(clock / QUARTER);
+  return ROUND[((quarters % ROUND.length) + ROUND.length) % ROUND.length] ?? null;
+};
+
+const QUARTER = 90;
+const ROUND: readonly Side[] = ["above", "right", "below", "left"];
+
+/** Its words stand where the thrown lever does not come. */
+const travelBox = ({ part, fitted, at, turn }: PlacedComponent): Extent => {
+  const travel = leverTravel(part, fitted);
+  const [along, half] = [travel?.reach ?? 0, (travel?.width ?? 0) / 2];
+  const toward = clockDirection(degrees((travel?.line ?? 0) - turn));
+  const [dx, dy] = [Math.abs(toward.x), Math.abs(toward.y)];
+  const x = Math.max(along * dx, half);
+  const y = Math.max(along * dy, half);
+  return extent(at.x - x, at.y - y, at.x + x, at.y + y);
+};
+
 const unknownPosition = (
   component: PlacedComponent,
   position: string,
   positions: PositionsDesign,
 ): Finding => {
   const stops = component.part.turning?.positions ?? null;
-  const has =
-    stops === null
-      ? "up, down, left, right and centre"
-      : `up, down, left, right, centre and 1 to ${stops}`;
+  const own = component.part.lever?.positions ?? [];
+  const names = [...new Set([...own, ...POSITION_SIDES.keys()])];
+  const has = `${names.join(", ")}${stops === null ? "" : ` and 1 to ${stops}`}`;
   return finding(UNKNOWN_POSITION, {
     message: `${component.id}: ${component.part.id} has no position "${position}". It takes words at ${has}.`,
     span: spanOf(positions.written, position),
