@@ -1,13 +1,22 @@
 // The stack, front to back, and what holds it together.
 
 import { finding } from "../diagnostics/finding.ts";
+import type { Degrees } from "../geometry/quantity.ts";
 import type { MetricThread } from "../standards/metric-fasteners.ts";
-import { byKey } from "./choice-fields.ts";
+import { byKey, shortOrLong } from "./choice-fields.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
-import { type Field, mapped, read, refined } from "./field.ts";
+import { VALUE_CODES } from "./codes-of-values.ts";
+import { type Field, mapped, read, refined, unread } from "./field.ts";
 import { list, optional, record, required, usual } from "./fields.ts";
 import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
-import type { FixingsDesign, LayerDesign, LightingDesign, LitAreaDesign } from "./panel-design.ts";
+import { angle } from "./number-fields.ts";
+import type {
+  FixingsDesign,
+  LayerDesign,
+  LightingDesign,
+  LitAreaDesign,
+  TrayBoard,
+} from "./panel-design.ts";
 import { place } from "./place-fields.ts";
 import { name, oneOf, reference } from "./text-fields.ts";
 import { about } from "./text-node.ts";
@@ -106,6 +115,43 @@ const AIR: Field<LayerDesign> = mapped(
   ({ layer: id, air, written }) => ({ kind: "air", id, depth: air, written }),
 );
 
+const BOARD = name("the name of a board");
+const QUARTER = 90;
+
+const QUARTER_TURN: Field<Degrees> = refined(
+  angle("a quarter turn", { least: 0, most: 3 * QUARTER }),
+  (turn, node) =>
+    turn % QUARTER === 0
+      ? read(turn, node)
+      : unread(
+          node,
+          finding(VALUE_CODES.notAnAngle, {
+            message: `${about(node)}a tray turns a board by quarters; write 0, 90, 180 or 270 deg`,
+            span: node.span,
+          }),
+        ),
+);
+
+/** A board by its name, or with the quarter by which it is turned. */
+const TRAY_BOARD: Field<TrayBoard> = shortOrLong(
+  "a board",
+  refined(BOARD, (board, node) => read({ board, turn: null, span: node.span }, node)),
+  mapped(
+    record("a board", {
+      board: required(BOARD, "Its name"),
+      turn: optional(
+        QUARTER_TURN,
+        "Counter-clockwise, seen from the front; the tray chooses where it is not written",
+      ),
+    }),
+    ({ board, turn, written }) => ({
+      board,
+      turn,
+      span: written.span,
+    }),
+  ),
+);
+
 const TRAY: Field<LayerDesign> = mapped(
   record("a tray", {
     layer: LAYER,
@@ -113,7 +159,7 @@ const TRAY: Field<LayerDesign> = mapped(
       someMillimetres("a depth"),
       "Clear depth from the layer in front to the boards",
     ),
-    boards: usual(list("a list of boards", name("the name of a board")), {
+    boards: usual(list("a list of boards", TRAY_BOARD), {
       value: [],
       about: "The boards that it carries, from the catalogue",
     }),

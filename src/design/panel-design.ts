@@ -67,9 +67,16 @@ export type LayerDesign =
       readonly id: string;
       /** Clear depth between the layer in front and the boards. */
       readonly behind: Mm;
-      readonly boards: readonly string[];
+      readonly boards: readonly TrayBoard[];
       readonly written: Written;
     };
+
+/** A board on a tray. `turn`: counter-clockwise from the record's own drawing; null where the tray may choose. */
+export interface TrayBoard {
+  readonly board: string;
+  readonly turn: Degrees | null;
+  readonly span: Span;
+}
 
 export interface LightingDesign {
   /** A strip, or a board of lamps, from the catalogue. */

@@ -211,7 +211,7 @@ const layerNeeds = ({ design }: LayerLayout): readonly Pick<Need, "part" | "titl
       return [spacer, { part: lighting.strip, title: `lamps, circuit ${lighting.circuit}` }];
     }
     case "tray":
-      return design.boards.map((part) => ({ part, title: "board on the tray" }));
+      return design.boards.map(({ board: part }) => ({ part, title: "board on the tray" }));
     case "sheet":
     case "air":
       return [];

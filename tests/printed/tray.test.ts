@@ -95,6 +95,22 @@ describe("a tray besides", () => {
     expect(part.facts.box.front).toBeGreaterThan(board!.front);
   });
 
+  test.each([0, 90, 180, 270])("turns a board by %i degrees where the design says so", (turn) => {
+    const part = tray(`{ board: arm-m0-51x21, turn: ${turn} deg }`);
+    const [board] = part.facts.boards;
+    expect(board?.turn).toBe(turn);
+    // The record's plug leaves to the left: turned counter-clockwise it leaves below, to the right, above.
+    const room = board!.connectors[0]!.room!;
+    const past = [
+      board!.box.minX - room.minX,
+      board!.box.minY - room.minY,
+      room.maxX - board!.box.maxX,
+      room.maxY - board!.box.maxY,
+    ];
+    // Mouth 1.3 over the edge, plug 24, bend 20.
+    expect(past[turn / 90]).toBeCloseTo(45.3, 6);
+  });
+
   test("has two slots for a cable tie beyond a plug", () => {
     const part = tray("avr-328-45x18");
     const tie = part.facts.boards[0]?.connectors[0]?.tie;

@@ -24,11 +24,16 @@ export interface PlacedBoard {
 const APART = 2;
 const STEP = 1;
 
-/** null where no place is free. */
-export const placedBoard = (board: Board, free: readonly Region[]): PlacedBoard | null => {
-  const wholly = bestPlace(board, free, "with-bend");
+/** null where no place is free. `turn`: as the design turns it; null where any quarter will do. */
+export const placedBoard = (
+  board: Board,
+  free: readonly Region[],
+  turn: Degrees | null,
+): PlacedBoard | null => {
+  const turns = turn === null ? QUARTERS : [turn];
+  const wholly = bestPlace(board, free, { turns, reach: "with-bend" });
   // A cable may also bend away from the tray, where the board looks to a wall.
-  return wholly ?? bestPlace(board, free, "plug-alone");
+  return wholly ?? bestPlace(board, free, { turns, reach: "plug-alone" });
 };
 
 /** What is still free once a board lies there. */
@@ -39,8 +44,13 @@ type Reach = "with-bend" | "plug-alone";
 
 const QUARTERS: readonly Degrees[] = [degrees(0), degrees(90), degrees(180), degrees(270)];
 
-const bestPlace = (board: Board, free: readonly Region[], reach: Reach): PlacedBoard | null => {
-  const found = QUARTERS.flatMap((turn) =>
+const bestPlace = (
+  board: Board,
+  free: readonly Region[],
+  how: { readonly turns: readonly Degrees[]; readonly reach: Reach },
+): PlacedBoard | null => {
+  const { turns, reach } = how;
+  const found = turns.flatMap((turn) =>
     free.flatMap((region) => firstPlace(board, region, { turn, reach })),
   );
   return (

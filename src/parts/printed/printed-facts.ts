@@ -130,8 +130,10 @@ export interface BoardFact {
   /** Counter-clockwise from the record's own drawing. */
   readonly turn: Degrees;
   readonly holding: "holes" | "clip" | "socket";
-  /** z of the board's front. */
+  /** z of the board's front, of its longest lead behind and of its tallest part before it. */
   readonly front: Mm;
+  readonly from: Mm;
+  readonly to: Mm;
   readonly connectors: readonly {
     readonly name: string;
     readonly at: Point;

@@ -2,9 +2,8 @@
 // slots for cable ties. The boards' fronts lie where the stack's depth says.
 
 import type { Board } from "../../catalogue/board.ts";
-import type { LayerDesign } from "../../design/panel-design.ts";
+import type { LayerDesign, TrayBoard } from "../../design/panel-design.ts";
 import type { PrinterDesign, StockDesign } from "../../design/workshop-design.ts";
-import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { nearestNames } from "../../diagnostics/nearest.ts";
 import { difference, intersection } from "../../geometry/boolean.ts";
@@ -115,20 +114,28 @@ const trayOf = (scene: TrayScene): PrintedParts => {
   };
 };
 
+interface UsedBoard {
+  readonly board: Board;
+  readonly use: TrayBoard;
+}
+
 const boardsOf = ({
   design,
   context,
-}: TrayScene): { readonly boards: readonly Board[]; readonly findings: readonly Finding[] } => {
+}: TrayScene): { readonly boards: readonly UsedBoard[]; readonly findings: readonly Finding[] } => {
   const { boards: known } = context.catalogue;
-  const boards = design.boards.flatMap((id) => known.get(id) ?? []);
+  const boards = design.boards.flatMap((use) => {
+    const board = known.get(use.board);
+    return board === undefined ? [] : [{ board, use }];
+  });
   const findings = design.boards
-    .filter((id) => !known.has(id))
-    .map((id) => {
+    .filter(({ board }) => !known.has(board))
+    .map(({ board: id, span }) => {
       const nearest = nearestNames(id, [...known.keys()], 3);
       const hint = nearest.length === 0 ? "" : ` Nearest: ${nearest.join(", ")}.`;
       return finding(UNKNOWN_BOARD, {
         message: `There is no board called "${id}".${hint}`,
-        span: spanOf(design.written, "boards"),
+        span,
         subjects: [design.id],
       });
     });
@@ -136,9 +143,10 @@ const boardsOf = ({
 };
 
 /** Low enough for the board that needs most: all boards' fronts lie in one plane. */
-const plateTop = (layer: LayerLayout, boards: readonly Board[], wall: OpaqueWall): number => {
+const plateTop = (layer: LayerLayout, boards: readonly UsedBoard[], wall: OpaqueWall): number => {
   const needs = boards.map(
-    ({ thickness, tallestBack }) => thickness + Math.max(LEAST_STANDOFF, tallestBack + BELOW_LEADS),
+    ({ board: { thickness, tallestBack } }) =>
+      thickness + Math.max(LEAST_STANDOFF, tallestBack + BELOW_LEADS),
   );
   const deep = Math.max(LEAST_STANDOFF, ...needs);
   return tidy(layer.rear - wholeSteps(deep, wall.layer) * wall.layer);
@@ -163,7 +171,7 @@ const laidBoards = (
     readonly outline: Contour;
     readonly bosses: readonly Boss[];
     readonly rear: number;
-    readonly boards: readonly Board[];
+    readonly boards: readonly UsedBoard[];
   },
 ): { readonly placed: readonly PlacedBoard[]; readonly findings: readonly Finding[] } => {
   const { layout, layer, boards } = scene;
@@ -174,7 +182,7 @@ const laidBoards = (
     free,
     scene.bosses.map(({ outside }) => outside),
   );
-  for (const board of boards) {
+  for (const { board, use } of boards) {
     // Only bodies that come as deep as this board's own parts are in its way.
     const depth = {
       front: mm(layer.rear + board.tallestFront),
@@ -182,8 +190,8 @@ const laidBoards = (
       index: layer.index,
     };
     const bodies = bodyPockets(layout, depth).flatMap(({ regions }) => regions);
-    const found = placedBoard(board, subtracted(free, bodies));
-    if (found === null) findings.push(noBoardRoom(board, scene));
+    const found = placedBoard(board, subtracted(free, bodies), use.turn);
+    if (found === null) findings.push(noBoardRoom({ board, use }, scene));
     else {
       placed.push(found);
       free = withoutBoard(free, found);
@@ -292,6 +300,8 @@ const boardFact = (
       turn: placed.at.turn,
       holding: board.holding,
       front: plan.layer.rear,
+      from: mm(plan.layer.rear - board.thickness - board.tallestBack),
+      to: mm(plan.layer.rear + board.tallestFront),
       connectors,
     },
   };
@@ -344,9 +354,9 @@ const noRoom = ({ layer, layout }: TrayScene): Finding =>
     subjects: [layer.id],
   });
 
-const noBoardRoom = (board: Board, { layer, design }: TrayScene): Finding =>
+const noBoardRoom = ({ board, use }: UsedBoard, { layer }: TrayScene): Finding =>
   finding(NO_BOARD_ROOM, {
-    message: `${layer.id} has no free place for ${board.id}: ${decimal(board.width, 1)} x ${decimal(board.height, 1)} mm and its plugs, clear of posts and of bodies that reach ${decimal(-layer.rear - board.tallestFront, 1)} mm deep. More behind: lets the bodies pass in front of it.`,
-    span: spanOf(design.written, "boards"),
+    message: `${layer.id} has no free place for ${board.id}${use.turn === null ? "" : ` turned by ${decimal(use.turn, 0)} deg`}: ${decimal(board.width, 1)} x ${decimal(board.height, 1)} mm and its plugs, clear of posts and of bodies that reach ${decimal(-layer.rear - board.tallestFront, 1)} mm deep. More behind: lets the bodies pass in front of it.`,
+    span: use.span,
     subjects: [layer.id],
   });
