@@ -48,6 +48,30 @@ export const joinedBox = (a: SpaceBox, b: SpaceBox): SpaceBox => ({
   maxZ: mm(Math.max(a.maxZ, b.maxZ)),
 });
 
+/** The box round a box of a frame, seen from outside: no smaller, and as large as its turned corners. */
+export const boxOut = (frame: Frame, box: SpaceBox): SpaceBox => {
+  const middle = pointOut(
+    frame,
+    vector((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2, (box.minZ + box.maxZ) / 2),
+  );
+  const [x, y, z] = [
+    (box.maxX - box.minX) / 2,
+    (box.maxY - box.minY) / 2,
+    (box.maxZ - box.minZ) / 2,
+  ];
+  const half = (along: "x" | "y" | "z"): number =>
+    Math.abs(frame.x[along]) * x + Math.abs(frame.y[along]) * y + Math.abs(frame.z[along]) * z;
+  const [halfX, halfY, halfZ] = [half("x"), half("y"), half("z")];
+  return {
+    minX: mm(middle.x - halfX),
+    minY: mm(middle.y - halfY),
+    minZ: mm(middle.z - halfZ),
+    maxX: mm(middle.x + halfX),
+    maxY: mm(middle.y + halfY),
+    maxZ: mm(middle.z + halfZ),
+  };
+};
+
 /** The distance between two boxes; 0 where they meet. */
 export const boxGap = (a: SpaceBox, b: SpaceBox): Mm => {
   const x = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);

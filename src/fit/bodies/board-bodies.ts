@@ -1,0 +1,55 @@
+// Boards on a panel's trays, and the room of each plug with the bend of its cable.
+
+import type { Span } from "../../diagnostics/finding.ts";
+import { circle } from "../../geometry/contour.ts";
+import { rectangle } from "../../geometry/shapes.ts";
+import type { PanelLayout } from "../../layout/panel-layout.ts";
+import type { BoardFact } from "../../parts/printed/printed-facts.ts";
+import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import { prismBody, type StandingBody } from "./standing-body.ts";
+
+export const boardBodies = (
+  layout: PanelLayout,
+  parts: readonly PrintedPart[],
+): readonly StandingBody[] =>
+  parts.flatMap((part) => {
+    const spans = boardSpans(layout, part);
+    return part.facts.boards.flatMap((board, index) => bodiesOf(board, part, spans[index]));
+  });
+
+/** Where each board that found a place is written: boards are placed in the order of the text, some may be left out. */
+const boardSpans = (layout: PanelLayout, part: PrintedPart): readonly (Span | undefined)[] => {
+  const design = layout.layers.find(({ id }) => id === part.owner)?.design;
+  let waiting = design?.kind === "tray" ? design.boards : [];
+  return part.facts.boards.map(({ board }) => {
+    const index = waiting.findIndex((use) => use.board === board);
+    const span = waiting[index]?.span;
+    waiting = waiting.slice(index + 1);
+    return span;
+  });
+};
+
+const bodiesOf = (
+  fact: BoardFact,
+  part: PrintedPart,
+  span: Span = part.span,
+): readonly StandingBody[] => {
+  const { board, box, from, to } = fact;
+  const id = `${part.owner}/${board}`;
+  return [
+    prismBody({ id, role: "rear", thing: board, what: "board", span }, rectangle(box), {
+      low: from,
+      high: to,
+    }),
+    ...fact.connectors.map(({ name, at, room, height }) =>
+      prismBody(
+        { id: `${id}/${name}`, role: "plug", thing: board, what: `plug of ${name}`, span },
+        room === null ? circle(at, UPRIGHT) : rectangle(room),
+        { low: fact.front, high: fact.front + height },
+      ),
+    ),
+  ];
+};
+
+/** Half a two-way plug on 2.5 mm pitch, of a connector that looks up: common practice. */
+const UPRIGHT = 3;

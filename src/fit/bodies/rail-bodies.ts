@@ -1,0 +1,36 @@
+// The rails of a bay as two bars: as wide as the mount's seat, behind the faces that the panels lie on. Only for a console
+// without a frame of its own, whose rail bars are then the rails.
+
+import { extent } from "../../geometry/extent.ts";
+import { rectangle } from "../../geometry/shapes.ts";
+import type { BayLayout } from "../../layout/console/console-layout.ts";
+import { prismBody, type StandingBody } from "./standing-body.ts";
+
+/** How deep a rail is behind its face where no frame says it: house figure, an angle or a bar of 12 mm. */
+const RAIL_DEPTH = 12;
+
+export const railBodies = (bay: BayLayout): readonly StandingBody[] => {
+  const { seat } = bay.mount;
+  if (seat <= 0) return [];
+  const inner = bay.clearWidth / 2;
+  return SIDES.map(({ side, sign }) => {
+    const [near, far] = [sign * inner, sign * (inner + seat)];
+    const id = `rail ${bay.id} ${side}`;
+    return prismBody(
+      {
+        id,
+        role: "rail",
+        thing: `${side} rail of ${bay.id}`,
+        what: "rail",
+        span: bay.design.written.span,
+      },
+      rectangle(extent(Math.min(near, far), 0, Math.max(near, far), bay.length)),
+      { low: -RAIL_DEPTH, high: 0, frame: bay.frame },
+    );
+  });
+};
+
+const SIDES = [
+  { side: "left", sign: -1 },
+  { side: "right", sign: 1 },
+] as const;

@@ -1,0 +1,69 @@
+// The door of this floor's full grade: bodies prepared once for the solid kernel, then what can be said of them and of the
+// console round them. A prepared set holds memory of the kernel's own until it is deleted.
+
+import type { Kernel } from "../geometry/solid/kernel.ts";
+import type { ConsoleLayout } from "../layout/console/console-layout.ts";
+import { type BodyGroup, bodyGroups } from "./body-groups.ts";
+import { isByDesign } from "./by-design.ts";
+import type { ConsoleBody } from "./console-body.ts";
+import { depthFacts } from "./depth-facts.ts";
+import type { FitFacts, PairFact } from "./fit-facts.ts";
+import { searchLength } from "./fit-tolerance.ts";
+import { type KernelShapes, kernelShapes } from "./kernel-shapes.ts";
+import { nearPairs } from "./near-pairs.ts";
+import { outsideFacts } from "./outside-facts.ts";
+import { pairRelation } from "./pair-relation.ts";
+
+export interface PreparedBodies {
+  readonly bodies: readonly ConsoleBody[];
+  readonly groups: readonly BodyGroup[];
+  readonly shapes: KernelShapes;
+  readonly delete: () => void;
+}
+
+/**
+ * Shapes go into the kernel when a verdict first asks for them, one for each recipe. `from`: a set prepared before, whose
+ * shapes are taken over and which is then not to be used or deleted any more.
+ */
+export const prepareBodies = (
+  bodies: readonly ConsoleBody[],
+  kernel: Kernel,
+  from: PreparedBodies | null = null,
+): PreparedBodies => {
+  const shapes = from?.shapes ?? kernelShapes(kernel);
+  return { bodies, groups: bodyGroups(bodies), shapes, delete: shapes.delete };
+};
+
+export type Verdict = Pick<FitFacts, "pairs" | "outside" | "depths">;
+
+/**
+ * Clash: two bodies share more than 0.01 mm³, deeper than 0.001 mm; touching: no more than that, and no gap over 0.001 mm;
+ * apart: the least distance, up to 5 mm. Bodies of one panel are not held against one another: the panel's own checks do
+ * that. Nor is a panel that lies on its rails a fact.
+ */
+export const verdict = (prepared: PreparedBodies, layout: ConsoleLayout): Verdict => {
+  const byPanel = new Map(prepared.groups.map(({ panel, bodies }) => [panel, bodies]));
+  const panels = layout.panels.flatMap((panel) => {
+    const bodies = byPanel.get(panel.name);
+    return bodies === undefined ? [] : [{ panel, bodies }];
+  });
+  return {
+    pairs: pairFacts(prepared),
+    outside: outsideFacts(panels, layout.envelope, prepared.shapes),
+    depths: depthFacts(panels, layout.bays),
+  };
+};
+
+const pairFacts = ({ groups, shapes }: PreparedBodies): readonly PairFact[] =>
+  nearPairs(groups, searchLength)
+    .flatMap(([a, b]): readonly PairFact[] => {
+      const relation = pairRelation(a, b, { shapes, within: searchLength });
+      return relation === null || isByDesign(a, b, relation) ? [] : [{ a, b, relation }];
+    })
+    .sort(inOrder);
+
+/** By the ids of the two. */
+const inOrder = (one: PairFact, other: PairFact): number =>
+  compared(one.a.id, other.a.id) || compared(one.b.id, other.b.id);
+
+const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
