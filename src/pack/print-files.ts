@@ -2,8 +2,6 @@
 // recipe has true arcs all through, and a picture. The bounding box stands in every name, so that a wrong scale shows.
 
 import type { Rgb } from "../drawings/raster.ts";
-import { solidPicture } from "../drawings/solid-picture.ts";
-import { pngFile } from "../export/png.ts";
 import { stepFile } from "../export/step.ts";
 import { stlFile } from "../export/stl.ts";
 import { threeMfFile } from "../export/three-mf.ts";
@@ -18,6 +16,7 @@ import type { InspectionRow } from "../inspection/row.ts";
 import type { PrintedBody, PrintedPart, PrintedPiece } from "../parts/printed/printed-part.ts";
 import { safeName } from "./file-name.ts";
 import type { PackFile, PackFileKind } from "./pack-file.ts";
+import { colourOf, partPicture } from "./part-picture.ts";
 import { utf8Bytes } from "./utf8.ts";
 
 export interface PrintFiles {
@@ -145,27 +144,12 @@ const inspected = (part: PrintedPart, file: WrittenPrint): readonly InspectionRo
     bed: part.printer?.bed ?? null,
   });
 
-const pictureFile = (part: PrintedPart, kernel: Kernel): PackFile => {
-  const meshes = part.bodies.map((body) => ({
-    mesh: meshSolid(body.solid, kernel),
-    colour: colourOf(body),
-  }));
-  // A spacer or box is seen into; a tray shows what is screwed to it from behind.
-  const side = part.role === "tray" ? "rear" : "front";
-  const bytes = pngFile(solidPicture(meshes, { side }));
-  return packFile(part, { kind: "picture-png", path: `pictures/${safeName(part.id)}.png`, bytes });
-};
-
-/** Light enough for black plastic to show its shape. */
-const COLOURS: Readonly<Record<string, Rgb>> = {
-  black: [88, 92, 100],
-  white: [236, 236, 232],
-  grey: [150, 154, 160],
-  natural: [222, 214, 196],
-  red: [190, 60, 52],
-};
-
-const colourOf = ({ colour }: PrintedBody): Rgb => COLOURS[colour] ?? [120, 130, 142];
+const pictureFile = (part: PrintedPart, kernel: Kernel): PackFile =>
+  packFile(part, {
+    kind: "picture-png",
+    path: `pictures/${safeName(part.id)}.png`,
+    bytes: partPicture(part, kernel),
+  });
 
 const hexadecimal = (colour: Rgb): string =>
   `#${colour.map((channel) => channel.toString(16).padStart(2, "0")).join("")}`;
