@@ -5,6 +5,7 @@ import { catalogueWith, type Library } from "./catalogue/library.ts";
 import { readOwnRecords } from "./catalogue/own-records.ts";
 import type { Catalogue } from "./catalogue/record.ts";
 import { judgeBays } from "./checks/fit/bay-rules.ts";
+import { judgeFit } from "./checks/fit/rules.ts";
 import { judge } from "./checks/judge.ts";
 import type { BlankingUse, ConsoleDesign } from "./design/console-design.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
@@ -13,6 +14,9 @@ import type { WorkshopDesign } from "./design/workshop-design.ts";
 import type { Finding, Span } from "./diagnostics/finding.ts";
 import { type TextEdit, textHash } from "./diagnostics/text-edit.ts";
 import { processColours } from "./export/process-colours.ts";
+import { consoleFactSteps } from "./fit/console-facts.ts";
+import type { FitFacts } from "./fit/fit-facts.ts";
+import type { Kernel } from "./geometry/solid/kernel.ts";
 import { obstacleMeshes } from "./inspection/obstacle-meshes.ts";
 import type { ConsoleLayout } from "./layout/console/console-layout.ts";
 import { layoutConsole } from "./layout/console/layout-console.ts";
@@ -22,6 +26,8 @@ import type { Lettering } from "./lettering/lettering.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
 import { refusedColours } from "./pack/refused-colours.ts";
+import { consoleFrame } from "./parts/frame/console-frame.ts";
+import type { ConsoleFrame } from "./parts/frame/frame-part.ts";
 import { blankingDesign, printedBlanking } from "./parts/printed/blanking-panel.ts";
 import { blankingRequests } from "./parts/printed/blanking-requests.ts";
 import { fittedThingsOf } from "./parts/printed/fitted-things.ts";
@@ -63,6 +69,14 @@ export interface ConsoleProject {
   readonly design: ConsoleDesign;
   readonly workshop: WorkshopDesign | null;
   readonly layout: ConsoleLayout;
+  /** null where the design asks for none, or where a fault stands in its way. */
+  readonly frame: ConsoleFrame | null;
+}
+
+/** What is known of a console's fit, and what is to be said about it. */
+export interface ConsoleFit {
+  readonly facts: FitFacts;
+  readonly findings: readonly Finding[];
 }
 
 export interface PanelProject {
@@ -169,15 +183,18 @@ const compileConsole = (
     meshes: shapes.meshes,
   });
   const { layout } = laid;
+  const { lettering } = context;
+  const framed = consoleFrame(layout, { design: design.frame, workshop, catalogue, lettering });
   const edit = editor(context.sources.files);
   const judged = judgeBays({ layout, edit, texts: context.sources.files });
   return {
-    console: { design, workshop, layout },
+    console: { design, workshop, layout, frame: framed.frame },
     blankings: blankings.map(({ panel }) => panel),
     findings: named(design.name, [
       ...blank.findings,
       ...shapes.findings,
       ...laid.findings,
+      ...framed.findings,
       ...judged,
     ]),
   };
@@ -216,6 +233,33 @@ const blankingPanels = (
   });
   return { blankings, findings: asked.findings };
 };
+
+/** Whether every panel of the console fits its rails, its neighbours, its frame and its operator. */
+export const fitOfProject = (
+  project: Project,
+  console: ConsoleProject,
+  kernel: Kernel,
+): ConsoleFit => {
+  const steps = fitSteps(project, console, kernel);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+};
+
+/** The same in steps: each gives the words for what is done next, the last the fit. */
+export function* fitSteps(
+  project: Project,
+  console: ConsoleProject,
+  kernel: Kernel,
+): Generator<string, ConsoleFit, void> {
+  const { layout, frame } = console;
+  const printedParts = new Map(project.panels.map((panel) => [panel.name, panel.printedParts]));
+  const facts = yield* consoleFactSteps({ layout, frame, printedParts }, kernel);
+  const edit = editor(project.files);
+  const findings = judgeFit({ layout, frame, fit: facts, edit, texts: project.files });
+  return { facts, findings: inTextOrder(findings) };
+}
 
 interface PanelContext {
   readonly sources: Sources;

@@ -14,6 +14,11 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import("./commands/check.ts")).check,
   },
   {
+    name: "fit",
+    summary: "fit a console's panels to rails, neighbours, frame and operator",
+    load: async () => (await import("./commands/fit.ts")).fit,
+  },
+  {
     name: "make",
     summary: "write the job packs of a design",
     load: async () => (await import("./commands/make.ts")).make,

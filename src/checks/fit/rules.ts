@@ -8,4 +8,7 @@ const FIT_RULES: readonly ConsoleRule[] = [];
 export const FIT_CODES: readonly CodeEntry[] = FIT_RULES.map(({ entry }) => entry);
 
 export const judgeFit = (facts: ConsoleFacts): readonly Finding[] =>
-  FIT_RULES.flatMap((rule) => rule.judge(facts));
+  FIT_RULES.flatMap((rule) => rule.judge(facts)).map((one) => ({
+    ...one,
+    panel: facts.layout.name,
+  }));

@@ -1,0 +1,38 @@
+// The door of this floor: everything that is known about the fit of a console. It goes in steps, so that whoever waits can be
+// told what is being done, and can stop. The kernel is asked for clashes and gaps; the rest is arithmetic on recipes.
+
+import type { Kernel } from "../geometry/solid/kernel.ts";
+import { toleranceFacts } from "./along-rail/tolerance-facts.ts";
+import { type BodySources, consoleBodies } from "./bodies/console-bodies.ts";
+import type { FitFacts } from "./fit-facts.ts";
+import { operatorFacts } from "./operator/operator-facts.ts";
+import { serviceFacts } from "./service/service-facts.ts";
+import { prepareBodies, verdict } from "./verdict.ts";
+
+/** What is done next, in words for whoever waits. */
+export type FitSteps = Generator<string, FitFacts, void>;
+
+export function* consoleFactSteps(sources: BodySources, kernel: Kernel): FitSteps {
+  const { layout } = sources;
+  yield "bodies";
+  const bodies = consoleBodies(sources);
+  yield `clashes and gaps among ${bodies.length} bodies`;
+  const found = verdictOf(bodies, { kernel, layout });
+  yield "reach and sight";
+  const operator = operatorFacts(layout, bodies);
+  yield "service";
+  const service = serviceFacts(layout, bodies);
+  return { bodies, ...found, ...operator, ...service, tolerances: toleranceFacts(layout) };
+}
+
+const verdictOf = (
+  bodies: FitFacts["bodies"],
+  { kernel, layout }: { readonly kernel: Kernel; readonly layout: BodySources["layout"] },
+): ReturnType<typeof verdict> => {
+  const prepared = prepareBodies(bodies, kernel);
+  try {
+    return verdict(prepared, layout);
+  } finally {
+    prepared.delete();
+  }
+};
