@@ -23,6 +23,7 @@ import { countedFollowers, followerCounts } from "./followers.ts";
 import { fixingCutOuts, mountCutOuts } from "./holes.ts";
 import { type Entry, entriesOf, memberCount } from "./instances.ts";
 import { layerOutline } from "./layer-outline.ts";
+import { legendWindows } from "./legend-windows.ts";
 import { layoutMarkings } from "./markings/markings.ts";
 import { type MountFrame, mountFrame, railWidth } from "./mount-frame.ts";
 import { boxObstacle, contourObstacle, regionObstacle } from "./obstacle.ts";
@@ -39,6 +40,7 @@ import { type PlaceFinder, placeFinder } from "./place-finder.ts";
 import { placeEntries } from "./places.ts";
 import { type BareLayer, resolveStack } from "./stack.ts";
 import { trimFace } from "./trim-face.ts";
+import type { WindowScene } from "./window-obstacles.ts";
 import { windowsOf } from "./windows.ts";
 
 export interface LaidOut {
@@ -129,7 +131,14 @@ const layOut = (base: Base): LaidOut => {
   const crowdedWords = crowdedMarkings(markings.markings);
   if (crowdedWords !== null) return stopped(crowdedWords);
   const fixings = fixingsOf(base, finder, { holes, components, markings: markings.markings });
-  const cutOuts = [...holes, ...fixingCutOuts(fixings.fixings, layers)];
+  const cut = [...holes, ...fixingCutOuts(fixings.fixings, layers)];
+  const opened = legendWindows(markings.markings, {
+    ...windowSceneOf(base),
+    components,
+    cutOuts: cut,
+    fixings: fixings.fixings,
+  });
+  const cutOuts = [...cut, ...opened.cutOuts];
   const { findings, others } = countedFollowers(
     [
       ...read.findings,
@@ -156,6 +165,7 @@ const layOut = (base: Base): LaidOut => {
       fixings: fixings.fixings,
       mountHoles: frame.holes,
       rails: frame.rails,
+      closedWindows: opened.closed,
       lost: [...placed.lost.keys()],
     },
     findings,
@@ -252,6 +262,20 @@ const fixingsOf = (
   ];
   const set = placeFixings(design.fixings, { frame, obstacles, placeOf: finder.placeOf });
   return { fixings: set.fixings, findings: fixingFindings(design.fixings, set) };
+};
+
+const windowSceneOf = (base: Base): Omit<WindowScene, "components" | "cutOuts" | "fixings"> => {
+  const { design, context, mount, frame, layers } = base;
+  const of = { mount, layers, outline: frame.outline, nominal: frame.nominal };
+  return {
+    workshop: context.workshop,
+    layers,
+    screws: design.fixings?.screws ?? null,
+    mount,
+    mountHoles: frame.holes,
+    rails: frame.rails,
+    outlineOf: (layer) => layerOutline(layer, frame.holes, of),
+  };
 };
 
 const withCutOuts = (base: Base, cutOuts: readonly CutOut[]): readonly LayerLayout[] => {

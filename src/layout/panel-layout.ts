@@ -40,6 +40,8 @@ export interface PanelLayout {
   readonly mountHoles: readonly MountHole[];
   /** Strips of the rear that the rails cover. */
   readonly rails: readonly Extent[];
+  /** Windows behind words that something is in the way of. */
+  readonly closedWindows: readonly ClosedWindow[];
   /** Ids of entries that could not be placed; what refers to them is left out without a finding of its own. */
   readonly lost: readonly string[];
 }
@@ -102,6 +104,27 @@ export interface CutOut {
   /** Cut as drawn although the sheet is painted: the design gave the cut size itself. */
   readonly asCut: boolean;
   readonly span: Span;
+}
+
+/** Behind this word the layer would have a window, were it not for what is in the way. */
+export interface ClosedWindow {
+  readonly marking: string;
+  /** Which of the marking's words. */
+  readonly word: Extent;
+  readonly layer: string;
+  readonly obstacle: WindowObstacle;
+}
+
+export interface WindowObstacle {
+  /** Component, legend, fixing, mount or layer, and what of it: "nut", "hole", "edge". */
+  readonly owner: string;
+  readonly what: string;
+  /** Left between it and a window no larger than the letters; 0 where it would cut into it. */
+  readonly gap: Mm;
+  readonly wanted: Mm;
+  /** Margin that was asked for, and the largest that goes past it, in tenths; null where none does. */
+  readonly margin: Mm;
+  readonly works: Mm | null;
 }
 
 export interface Gauge {
@@ -195,6 +218,8 @@ export interface PlacedMarking {
   /** Thinnest stroke of its letters or lines. */
   readonly strokeWidth: Mm;
   readonly box: Extent;
+  /** The box of each text in it: a legend's one, every figure of a scale. Empty for lines alone. */
+  readonly words: readonly Extent[];
   /** Characters that the font has no shape for. */
   readonly missing: readonly string[];
   readonly span: Span;

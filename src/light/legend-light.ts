@@ -13,6 +13,8 @@ import { isSeeThrough, sheetRegion } from "./sheet-light.ts";
 
 export interface LegendLight {
   readonly marking: PlacedMarking;
+  /** Which of its words: a scale has a fact for each figure. */
+  readonly word: Extent;
   /** Lamps with a straight way to some part of it. */
   readonly lamps: number;
   /** Share of its box, 0 to 1, that some lamp has a straight way to. */
@@ -26,33 +28,36 @@ export const legendLightOf = (scene: LightScene): readonly LegendLight[] => {
   const { layout, lamps } = scene;
   if (lamps.length === 0) return [];
   return layout.markings
-    .filter(({ kind, side }) => kind === "legend" && side !== "on")
+    .filter(({ side }) => side !== "on")
     .flatMap((marking) => {
       const layer = layout.layers.find(({ id }) => id === marking.layer);
-      return layer === undefined || !isSeeThrough(layer) ? [] : [lightOn(marking, layer, scene)];
+      return layer === undefined || !isSeeThrough(layer)
+        ? []
+        : marking.words.map((word) => lightOn({ marking, word }, layer, scene));
     });
 };
 
 const lightOn = (
-  marking: PlacedMarking,
+  { marking, word }: Pick<LegendLight, "marking" | "word">,
   layer: LayerLayout,
   { layout, lamps, blockers }: LightScene,
 ): LegendLight => {
   const open = blockers.filter(({ kind, owner }) => kind !== "film" || owner !== layer.id);
-  const targets = targetsOn(marking);
+  const targets = targetsOn(word);
   const lit = new Set<Point>();
   const seen = lamps.filter((lamp) => {
     const near = targets.filter((target) => isNear(lamp, target, layer));
-    const own = near.length === 0 ? [] : litOf(near, { lamp, layer, open, box: marking.box });
+    const own = near.length === 0 ? [] : litOf(near, { lamp, layer, open, box: word });
     for (const target of own) lit.add(target);
     return own.length > 0;
   });
-  const middle = extentCentre(marking.box);
+  const middle = extentCentre(word);
   const cover = layout.layers.find(
     (one) => one.index > layer.index && one.kind === "sheet" && covers(one, middle),
   );
   return {
     marking,
+    word,
     lamps: seen.length,
     share: lit.size / targets.length,
     behind: cover?.id ?? null,
@@ -63,7 +68,7 @@ const lightOn = (
 const ACROSS = 7;
 const UP = 3;
 
-const targetsOn = ({ box }: PlacedMarking): readonly Point[] =>
+const targetsOn = (box: Extent): readonly Point[] =>
   Array.from({ length: ACROSS * UP }, (_, index) => {
     const across = ((index % ACROSS) + 1 / 2) / ACROSS;
     const up = (Math.floor(index / ACROSS) + 1 / 2) / UP;

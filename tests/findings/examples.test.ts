@@ -106,6 +106,7 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/instrument-fit",
     "checks/knob-bore",
     "checks/legend-too-small",
+    "checks/legend-unlit",
     "checks/markings-overlap",
     "checks/mount-in-acrylic",
     "checks/nut-hole",

@@ -17,6 +17,7 @@ import {
   leverPanel,
   noCollar,
   type Spoil,
+  selfOpenPanel,
   shaftPanel,
   shortSpacer,
   widerHoles,
@@ -139,6 +140,17 @@ describe("an LED beside a nut hole of 13 mm", () => {
 });
 
 describe("a legend", () => {
+  test("has a window of its own that lets light to it and nothing out, as the second opinion sees it too", () => {
+    const panel = selfOpenPanel();
+    const { layout, printedParts } = panel;
+    const [legend] = legendLightOf(lightScene(layout, printedParts));
+    expect(legend?.lamps).toBeGreaterThan(0);
+    const other = litShare({ layout, printedParts, kernel, rays: 0 }, "pump/legend", 9);
+    expect(Math.abs(other - (legend?.share ?? 0))).toBeLessThan(0.15);
+    expect(sights(panel)).toEqual([]);
+    expect(traced(panel)).toEqual([]);
+  });
+
   test("behind which the backing has no window is in the dark, and the backing is named", () => {
     const { layout, printedParts } = leverPanel(15);
     const [legend] = legendLightOf(lightScene(layout, printedParts));

@@ -38,7 +38,7 @@ mount: console-rail
 height: 9 modules
 stack:
   - { layer: face, sheet: opal, finish: painted }
-  - { layer: backing, sheet: black }
+  - { layer: backing, sheet: black, windows: none }
   - { layer: spacer, print: black-petg, depth: 14 mm, lighting: { strip: strip-60-5v-addressable, circuit: night } }
 fixings: { screws: m3, dowels: 3 mm }
 `;
@@ -65,9 +65,9 @@ const libraryWith = (nutHole: number): Library => {
   };
 };
 
-const compiledPanel = (lines: string, library: Library): LitPanel => {
+const compiledPanel = (lines: string, library: Library, head = HEAD): LitPanel => {
   const files = new Map([
-    ["panel.yaml", HEAD + lines],
+    ["panel.yaml", head + lines],
     ["shed.yaml", WORKSHOP],
   ]);
   const project = compile({ entry: "panel.yaml", files }, library);
@@ -89,6 +89,14 @@ markings:
   - window: { at: { x: 40 mm, y: ${window} mm }, width: 24 mm, height: 10 mm, corner: 1 mm, layers: [backing] }
 `,
     nutHole,
+  );
+
+/** The lever again, with the window that opens by itself. */
+export const selfOpenPanel = (): LitPanel =>
+  compiledPanel(
+    "components:\n  pump: { part: toggle-6, turn: 90 deg, at: { left: 40 mm, top: 40 mm }, legend: PUMP }\n",
+    testLibrary(),
+    HEAD.replace(", windows: none", ""),
   );
 
 export const displayPanel = (): LitPanel =>

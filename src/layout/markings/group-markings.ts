@@ -49,14 +49,32 @@ export const groupMarking = (design: Group, head: MarkingHead, scene: FreeScene)
     design.legend === null ? null : legendStyle(design.legend, scene.style, scene.context);
   const style = styled?.style ?? scene.style;
   const box = grownExtent(reach, design.gap);
-  const shapes =
+  const title = design.legend === null ? null : titleShape(design, box, style);
+  const lines =
     design.kind === "border" ? borderShape(design, box, style) : bracketShape(design, box, style);
+  const shapes = joinedShapes(title === null ? [lines] : [lines, title]);
   const findings = [...unknown, ...(styled?.findings ?? [])];
   const lettered =
-    design.legend === null ? null : { text: design.legend.text, capHeight: style.height };
+    design.legend === null
+      ? null
+      : {
+          text: design.legend.text,
+          capHeight: style.height,
+          words: title?.box == null ? [] : [title.box],
+        };
   const made = marking(head, shapes, lettered);
   return { markings: made === null ? [] : [made], findings };
 };
+
+const titleShape = (design: Group, box: Extent, style: TextStyle): MarkingShapes => {
+  const text = design.legend?.text ?? "";
+  if (design.kind === "border") return textAt(text, borderTitleAt(box), { style });
+  const at = bracketLegendAt(design.side, box, style);
+  const align = design.side === "left" ? "end" : design.side === "right" ? "start" : "middle";
+  return textAt(text, at, { style, align });
+};
+
+const borderTitleAt = (box: Extent): Point => point(extentCentre(box).x, box.maxY);
 
 const borderShape = (
   design: Group & { readonly kind: "border" },
@@ -72,8 +90,7 @@ const borderShape = (
     holes: isOpen(inner) ? [inward(inner, corner - width / 2)] : [],
   };
   if (design.legend === null) return regionShapes([ring], width);
-  const middle = point(extentCentre(box).x, box.maxY);
-  const words = textAt(design.legend.text, middle, { style });
+  const middle = borderTitleAt(box);
   const gap = grownExtent(textBlock(design.legend.text, style, "middle").box, style.height / 2);
   const opening = rectangle({
     minX: mm(middle.x + gap.minX),
@@ -81,7 +98,7 @@ const borderShape = (
     minY: mm(middle.y + gap.minY),
     maxY: mm(middle.y + gap.maxY),
   });
-  return joinedShapes([regionShapes(difference([ring], [opening]), width), words]);
+  return regionShapes(difference([ring], [opening]), width);
 };
 
 /** A line as wide as what it goes round leaves nothing within. */
@@ -105,10 +122,7 @@ const bracketShape = (
   const lines = corners
     .slice(1)
     .map((corner, index) => lineShape(corners[index] ?? corner, corner, width));
-  if (design.legend === null) return joinedShapes(lines);
-  const at = bracketLegendAt(design.side, box, style);
-  const align = design.side === "left" ? "end" : design.side === "right" ? "start" : "middle";
-  return joinedShapes([...lines, textAt(design.legend.text, at, { style, align })]);
+  return joinedShapes(lines);
 };
 
 const bracketCorners = (side: Side, box: Extent, foot: number): readonly Point[] => {

@@ -84,7 +84,12 @@ export const regionShapes = (fills: readonly Region[], thinnest: Mm): MarkingSha
 export const marking = (
   head: MarkingHead,
   shapes: MarkingShapes,
-  lettered: { readonly text: string; readonly capHeight: Mm } | null,
+  lettered: {
+    readonly text: string;
+    readonly capHeight: Mm;
+    /** Where the text is not all of it, or not in one place. */
+    readonly words?: readonly Extent[];
+  } | null,
 ): PlacedMarking | null => {
   const { box } = shapes;
   if (box === null && shapes.missing.length === 0) return null;
@@ -97,6 +102,7 @@ export const marking = (
     capHeight: lettered?.capHeight ?? null,
     strokeWidth: shapes.thinnest,
     box: box ?? EMPTY,
+    words: lettered === null || box === null ? [] : (lettered.words ?? [box]),
     missing: shapes.missing,
     span,
   };

@@ -252,6 +252,7 @@ const drawn = (
     marking({ ...head, id: `${head.id}-figures` }, joinedShapes(figures), {
       text,
       capHeight: style.height,
+      words: figures.flatMap(({ box }) => box ?? []),
     }),
   ];
   return made.filter((found): found is PlacedMarking => found !== null);
