@@ -34,6 +34,7 @@ export const markdownText = (text: string): string =>
     .replaceAll("://", "\\://")
     .replaceAll(/\b(www)\./gi, "$1\\.")
     .replaceAll(/\b(mailto|xmpp):/gi, "$1\\:")
-    // At the head of a line these begin a list, a rule or a heading's underline.
-    .replace(/^[-+=]/, "\\$&")
-    .replace(/^(\d+)([.)])/, "$1\\$2");
+    // At the head of a line these begin a list (CommonMark 0.31, section 5.2: a space or nothing follows), a rule or a heading's
+    // underline; a number as -0.2 does not.
+    .replace(/^[-+](?=\s|$)|^[-=](?=[-=\s]*$)/, "\\$&")
+    .replace(/^(\d{1,9})([.)])(?=\s|$)/, "$1\\$2");

@@ -101,3 +101,18 @@ describe("markdown", () => {
     expect(markdownText("Hole 6.4 mm (stud), 2 of 4")).toBe("Hole 6.4 mm (stud), 2 of 4");
   });
 });
+
+// CommonMark 0.31, section 5.2: a list begins with digits, a point or bracket, and then a space or the line's end.
+test.each([
+  ["0.2", "0.2"],
+  ["-0.25", "-0.25"],
+  ["12.7 mm", "12.7 mm"],
+  ["1. saw", "1\\. saw"],
+  ["1.", "1\\."],
+  ["- none", "\\- none"],
+  ["-", "\\-"],
+  ["---", "\\---"],
+  ["= = =", "\\= = ="],
+])("%s at the head of a cell becomes %s", (words, escaped) => {
+  expect(markdownText(words)).toBe(escaped);
+});
