@@ -144,13 +144,18 @@ export interface SightFact {
   readonly span: Span;
 }
 
-/** Room for knees under a console that a person sits at: what stands nearest in each direction of the box. */
+/** Room for knees under a console that a person sits at, in each direction of the box. */
 export interface KneeFact {
-  readonly width: Mm;
-  readonly depthAtKnee: Mm;
-  readonly depthAtFoot: Mm;
-  readonly height: Mm;
-  readonly nearest: readonly ConsoleBody[];
+  readonly width: KneeRoom;
+  readonly depthAtKnee: KneeRoom;
+  readonly depthAtFoot: KneeRoom;
+  readonly height: KneeRoom;
+}
+
+export interface KneeRoom {
+  readonly has: Mm;
+  /** What bounds it; of a width one on either side. */
+  readonly by: readonly ConsoleBody[];
 }
 
 /** How far a control lies from the front edge of its console, along the surface of the panels. */

@@ -136,11 +136,11 @@ ${rib}`;
   // The edge of the desk is 350 ahead of the seat back; the rib's near face is 9 before its middle.
   test("depth is from the desk's edge to the rib, and the sides count by themselves", () => {
     const { knees } = facts(350 + 440 + 9);
-    expect(knees?.depthAtKnee).toBeCloseTo(440, 6);
-    expect(knees?.depthAtFoot).toBeCloseTo(440, 6);
+    expect(knees?.depthAtKnee.has).toBeCloseTo(440, 6);
+    expect(knees?.depthAtFoot.has).toBeCloseTo(440, 6);
     // 300 less half of the side's own 18, and nothing on the other side within 600.
-    expect(knees?.width).toBeCloseTo(600 + 291, 6);
-    expect(knees?.nearest.map(({ thing }) => thing)).toContain("rib");
+    expect(knees?.width.has).toBeCloseTo(600 + 291, 6);
+    expect(knees?.depthAtKnee.by.map(({ thing }) => thing)).toEqual(["rib"]);
   });
 
   test("the front edge is the desk's near one, and the way runs over the desk and on up the upright part", () => {

@@ -1,9 +1,30 @@
 // The rules over a console, in the order in which their findings are made.
 
 import type { CodeEntry, Finding } from "../../diagnostics/finding.ts";
+import { overrunByTolerance } from "./bay-overrun-by-tolerance.ts";
+import { cannotLiftOut } from "./cannot-lift-out.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { driverRoom } from "./driver-room.ts";
+import { frontEdge } from "./front-edge.ts";
+import { handsAcrossPanels } from "./hands-across-panels.ts";
+import { kneeRoom } from "./knee-room.ts";
+import { legendHidden } from "./legend-hidden.ts";
+import { legendSmallAtEye } from "./legend-small-at-eye.ts";
+import { loopTooShort } from "./loop-too-short.ts";
+import { outOfReach } from "./out-of-reach.ts";
 
-const FIT_RULES: readonly ConsoleRule[] = [];
+const FIT_RULES: readonly ConsoleRule[] = [
+  outOfReach,
+  legendSmallAtEye,
+  legendHidden,
+  kneeRoom,
+  frontEdge,
+  handsAcrossPanels,
+  driverRoom,
+  cannotLiftOut,
+  loopTooShort,
+  overrunByTolerance,
+];
 
 export const FIT_CODES: readonly CodeEntry[] = FIT_RULES.map(({ entry }) => entry);
 

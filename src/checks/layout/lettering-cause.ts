@@ -28,7 +28,10 @@ export interface LetteringCause {
   readonly isOwn: boolean;
 }
 
-const letteringCause = (marking: Lettered, facts: PanelFacts): LetteringCause => {
+/** What is asked of a panel for it; a console's rules have that much of each of theirs. */
+export type LetteringFacts = Pick<PanelFacts, "layout" | "edit" | "texts">;
+
+const letteringCause = (marking: Lettered, facts: LetteringFacts): LetteringCause => {
   const { design } = facts.layout;
   const legend = legendOf(marking, facts.layout);
   const own = legend?.height ?? null;
@@ -44,7 +47,7 @@ const letteringCause = (marking: Lettered, facts: PanelFacts): LetteringCause =>
 export const heightRemedy = (
   cause: LetteringCause,
   height: number,
-  facts: PanelFacts,
+  facts: LetteringFacts,
 ): { readonly text: string; readonly remedies: readonly Remedy[] } => {
   const text = `${decimal(Math.ceil(height * 10 - samePlace) / 10, 1)} mm`;
   const { design } = facts.layout;
@@ -74,7 +77,7 @@ export interface CauseGroup {
 /** Markings by cause, each group with its worst first. */
 export const byCause = (
   markings: readonly Lettered[],
-  facts: PanelFacts,
+  facts: LetteringFacts,
   badness: (marking: Lettered) => number,
 ): readonly CauseGroup[] => {
   const groups = new Map<string, CauseGroup>();

@@ -7,15 +7,16 @@
 // null for a console beside the seat: nothing of it lies ahead of the seat within the width of the box, so that nobody's
 // knees go under it; what stands there is no console that is sat at, whatever its height.
 
-import { type Mm, mm } from "../../geometry/quantity.ts";
+import { mm } from "../../geometry/quantity.ts";
 import type { ConsoleLayout, PosedOperator } from "../../layout/console/console-layout.ts";
-import { KNEE_BOX, SEATED_PERSON } from "../../standards/reach.ts";
+import { KNEE_BOX } from "../../standards/reach.ts";
 import type { ConsoleBody } from "../console-body.ts";
-import type { KneeFact } from "../fit-facts.ts";
+import type { KneeFact, KneeRoom } from "../fit-facts.ts";
+import { kneeHeightNeeded } from "./knee-height.ts";
 import { surfacesOf } from "./surfaces.ts";
 
 /** Room is looked for this far; where nothing is nearer, this is what the fact says. */
-export const FAR_ENOUGH = mm(1200);
+const FAR_ENOUGH = mm(1200);
 
 /** Up to here feet are wanted, above it shins and knees: a shoe's toe with some air; common practice. */
 const FOOT_HEIGHT = 120;
@@ -30,29 +31,28 @@ export const kneeFact = (
   const edge = Math.max(operator.seat.x, Math.min(...ahead.map(({ box }) => box.minX)));
   const place = { edge, middle: operator.seat.y, seat: operator.seat.z };
   const under = bodies.filter((body) => body.role !== "cable" && isUnder(body, place));
-  const found = [
-    ...aheadOf(under, place),
-    nearest(
-      under.filter((body) => isOverLap(body, place)),
-      ({ box }) => box.minZ,
-    ),
-    ...sidesOf(under, place),
-  ];
-  const [knee, foot, above, left, right] = found;
+  const [knee, foot] = aheadOf(under, place);
+  const above = nearest(
+    under.filter((body) => isOverLap(body, place)),
+    ({ box }) => box.minZ,
+  );
   return {
-    width: mm(Math.min(FAR_ENOUGH, (left?.far ?? FAR_ENOUGH / 2) + (right?.far ?? FAR_ENOUGH / 2))),
-    depthAtKnee: mm(knee?.far ?? FAR_ENOUGH),
-    depthAtFoot: mm(foot?.far ?? FAR_ENOUGH),
-    height: mm(above?.far ?? FAR_ENOUGH),
-    nearest: [
-      ...new Set(found.flatMap((one) => (one === null || one === undefined ? [] : [one.body]))),
-    ],
+    width: widthOf(sidesOf(under, place)),
+    depthAtKnee: roomTo(knee),
+    depthAtFoot: roomTo(foot),
+    height: roomTo(above),
   };
 };
 
-/** Height from the floor that knees and thighs of the largest person want, on a seat of this height. */
-export const kneeHeightNeeded = (seatHeight: number): Mm =>
-  mm(Math.max(SEATED_PERSON.kneeHeight.large, seatHeight + SEATED_PERSON.thighClearance.large));
+const roomTo = (near: Nearest | null): KneeRoom => ({
+  has: mm(near?.far ?? FAR_ENOUGH),
+  by: near === null ? [] : [near.body],
+});
+
+const widthOf = (sides: readonly (Nearest | null)[]): KneeRoom => ({
+  has: mm(sides.reduce((sum, side) => sum + (side?.far ?? FAR_ENOUGH / 2), 0)),
+  by: sides.flatMap((side) => (side === null ? [] : [side.body])),
+});
 
 interface KneePlace {
   readonly edge: number;

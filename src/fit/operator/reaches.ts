@@ -6,10 +6,11 @@
 // so that what she reaches everybody reaches.
 
 import { mm } from "../../geometry/quantity.ts";
-import { plus, spaceDistance, type Vector, vector } from "../../geometry/space/vector.ts";
+import { spaceDistance } from "../../geometry/space/vector.ts";
 import type { PlacedPanel, PosedOperator } from "../../layout/console/console-layout.ts";
 import type { ReachFact } from "../fit-facts.ts";
 import { touchedOf, touchPoint } from "../touched.ts";
+import { workingShoulder } from "./working-shoulder.ts";
 
 export const reachFacts = (
   operator: PosedOperator,
@@ -31,22 +32,4 @@ export const reachFacts = (
       };
     }),
   );
-};
-
-/**
- * Across the points of the shoulders of a 5th-percentile woman: 325 mm, British adults of 19 to 65, Pheasant, Bodyspace;
- * seen in a secondary copy.
- */
-export const SHOULDER_BREADTH = {
-  breadth: mm(325),
-  source: "Pheasant, Bodyspace: across the shoulders, 5th-percentile woman (secondary copy)",
-} as const;
-
-/**
- * Half the shoulder breadth aside, where the arm begins. From the middle of the back a side console on the working side
- * would be told 160 mm further than it is, and one on the other side nearer, which is the dangerous error.
- */
-export const workingShoulder = ({ shoulder, hand }: PosedOperator): Vector => {
-  const aside = (hand === "right" ? -1 : 1) * (SHOULDER_BREADTH.breadth / 2);
-  return plus(shoulder.small, vector(0, aside, 0));
 };

@@ -1,13 +1,16 @@
 // The surfaces of a console that an operator works at: each bay, and each panel on feet of its own, as a rectangle in space;
 // and whether the operator sits before it or beside it.
 
-import type { Extent } from "../../geometry/extent.ts";
-import { extent } from "../../geometry/extent.ts";
+import { type Extent, extent, extentWidth } from "../../geometry/extent.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import { type Frame, pointOut } from "../../geometry/space/frame.ts";
 import { boxRound, type SpaceBox } from "../../geometry/space/space-box.ts";
 import { plus, scaled, type Vector, vector } from "../../geometry/space/vector.ts";
-import type { ConsoleLayout, PosedOperator } from "../../layout/console/console-layout.ts";
+import type {
+  BayLayout,
+  ConsoleLayout,
+  PosedOperator,
+} from "../../layout/console/console-layout.ts";
 import { KNEE_BOX } from "../../standards/reach.ts";
 
 export interface Surface {
@@ -25,13 +28,28 @@ export interface Surface {
 }
 
 export const surfacesOf = (layout: ConsoleLayout, operator: PosedOperator): readonly Surface[] => [
-  ...layout.bays.map(({ id, frame, width, length }) =>
-    surface(operator, { name: id, frame, extent: extent(-width / 2, 0, width / 2, length) }),
-  ),
+  ...layout.bays.map((bay) => {
+    const half = widthOf(bay, layout) / 2;
+    return surface(operator, {
+      name: bay.id,
+      frame: bay.frame,
+      extent: extent(-half, 0, half, bay.length),
+    });
+  }),
   ...layout.panels.flatMap(({ name, frame, place, layout: { nominal } }) =>
     place.kind === "stand" ? [surface(operator, { name, frame, extent: nominal })] : [],
   ),
 ];
+
+/** Of a mount that leaves the width open, the widest panel's. */
+const widthOf = ({ id, width }: BayLayout, { panels }: ConsoleLayout): number =>
+  panels.reduce<number>(
+    (most, { place, layout: { nominal } }) =>
+      place.kind === "bay" && place.bay === id && width === 0
+        ? Math.max(most, extentWidth(nominal))
+        : most,
+    width,
+  );
 
 const surface = (
   operator: PosedOperator,

@@ -19,6 +19,6 @@ export const serviceFacts = (
 ): ServiceFacts => ({
   hands: handFacts(layout.panels),
   drivers: driverFacts(layout.panels, bodies, figures),
-  lifts: liftFacts(layout.panels, bodies),
+  lifts: liftFacts(layout.panels, bodies, figures),
   loops: loopFacts(layout, bodies, figures),
 });

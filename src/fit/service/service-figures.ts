@@ -5,6 +5,8 @@ import { type Mm, mm } from "../../geometry/quantity.ts";
 export interface ServiceFigures {
   /** Room for a straight driver before a fastener: blade or bit with its holder, and its length without the hand. */
   readonly driver: { readonly diameter: Mm; readonly length: Mm };
+  /** How far a panel is lifted once its rear end is where its front end was: room for the hands that carry it away. */
+  readonly liftRoom: Mm;
   /** Loom beyond the straight way: to take hold of the plug, and for the bends at both ends. */
   readonly loopSlack: Mm;
   readonly source: string;
@@ -12,6 +14,7 @@ export interface ServiceFigures {
 
 export const SERVICE_FIGURES: ServiceFigures = {
   driver: { diameter: mm(10), length: mm(150) },
+  liftRoom: mm(100),
   loopSlack: mm(100),
   source: "common practice",
 };

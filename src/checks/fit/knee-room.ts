@@ -1,0 +1,78 @@
+// Room for knees and feet under a console that a person sits at.
+
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import type { KneeRoom } from "../../fit/fit-facts.ts";
+import { kneeHeightNeeded } from "../../fit/operator/knee-height.ts";
+import type { PosedOperator } from "../../layout/console/console-layout.ts";
+import { KNEE_BOX, SEATED_PERSON } from "../../standards/reach.ts";
+import { isUnder } from "../limits.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { bodyName } from "./panel-words.ts";
+
+const entry: CodeEntry = {
+  code: "fit/knee-room",
+  severity: "query",
+  title: "too little room for knees or feet",
+  why: "Who sits at a desk puts the knees under it: 520 mm wide, 440 mm deep at the knee, 600 mm at the foot, and as high as the knees and thighs of a 95th-percentile man. A console beside the seat needs none.",
+  example:
+    "operator: { seat-height: 430 mm, at: [0, 0] }\nbays:\n  desk: { mount: console-rail, at: [350, 0, 600], along: [1, 0, 0], length: 20 modules, depth: 180 mm }",
+};
+
+export const kneeRoom: ConsoleRule = {
+  entry,
+  judge: (facts) => {
+    const { knees } = facts.fit;
+    const { operator } = facts.layout;
+    if (knees === null || operator === null) return [];
+    const asked: readonly Asked[] = [
+      { what: "wide", room: knees.width, needs: KNEE_BOX.width, source: KNEE_BOX.source },
+      {
+        what: "deep at the knee",
+        room: knees.depthAtKnee,
+        needs: KNEE_BOX.depthAtKnee,
+        source: KNEE_BOX.source,
+      },
+      {
+        what: "deep at the foot",
+        room: knees.depthAtFoot,
+        needs: KNEE_BOX.depthAtFoot,
+        source: KNEE_BOX.source,
+      },
+      {
+        what: "high",
+        room: knees.height,
+        needs: kneeHeightNeeded(operator.design.seatHeight),
+        source: `${SEATED_PERSON.source}: knee height and thigh clearance, 95th-percentile man`,
+      },
+    ];
+    return asked.flatMap((one) =>
+      isUnder(one.room.has, one.needs) ? [tooLittle(one, operator, facts)] : [],
+    );
+  },
+};
+
+interface Asked {
+  readonly what: string;
+  readonly room: KneeRoom;
+  readonly needs: number;
+  readonly source: string;
+}
+
+const tooLittle = (
+  { what, room, needs, source }: Asked,
+  operator: PosedOperator,
+  facts: ConsoleFacts,
+): Finding => {
+  const words = lengthWords(facts, operator.design.written.keys["seat-height"]);
+  const names = room.by.map(bodyName).join(" and ");
+  return finding(entry, {
+    message: `The room for knees is ${words(room.has)} ${what}, up to ${names}; ${words(needs)} are wanted, ${words(needs - room.has)} more.`,
+    span: room.by[0]?.span ?? operator.design.written.span,
+    related: [{ what: "the operator", span: operator.design.written.span }],
+    subjects: room.by.map(({ id }) => id),
+    measured: measureMm(room.has),
+    limit: measureMm(needs),
+    source: { kind: "standard", name: source },
+  });
+};
