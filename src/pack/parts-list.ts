@@ -10,6 +10,8 @@ import { contourExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
 import type { LayerLayout, PlacedComponent } from "../layout/panel-layout.ts";
 import type { SheetPart } from "../parts/sheet-part.ts";
+import { fittedScrews } from "./fitted-screws.ts";
+import { mountFasteners } from "./mount-fasteners.ts";
 import type { PackFile } from "./pack-file.ts";
 import type { PanelForPack } from "./panel-pack.ts";
 import { paperFile } from "./paper-file.ts";
@@ -28,6 +30,7 @@ const SECTIONS = [
   "components",
   "fitted to components",
   "nuts, washers and screws of components",
+  "screws of trims and lamp boxes",
   "sheets",
   "other layers",
   "stack fixings",
@@ -56,10 +59,14 @@ const partsList = (panel: PanelForPack): readonly PartsListRow[] => [
   ...componentRows(panel),
   ...fittedRows(panel),
   ...holdingRows(panel),
+  ...fittedScrews(panel).map((row) => ({
+    section: "screws of trims and lamp boxes" as const,
+    ...row,
+  })),
   ...sheetRows(panel),
   ...layerRows(panel),
   ...stackScrews(panel).map((row) => ({ section: "stack fixings" as const, ...row })),
-  ...mountRows(panel),
+  ...mountFasteners(panel).map((row) => ({ section: "fasteners of the mount" as const, ...row })),
   ...spareRows(panel),
 ];
 
@@ -216,20 +223,6 @@ const layerNeeds = ({ design }: LayerLayout): readonly Pick<Need, "part" | "titl
     case "air":
       return [];
   }
-};
-
-const mountRows = ({ layout, catalogue }: PanelForPack): readonly PartsListRow[] => {
-  const { fastener } = layout.mount;
-  if (layout.mountHoles.length === 0) return [];
-  return [
-    {
-      section: "fasteners of the mount",
-      count: layout.mountHoles.length,
-      part: fastener,
-      title: titleOf(fastener, catalogue),
-      use: layout.mount.title,
-    },
-  ];
 };
 
 const spareRows = ({ design, catalogue }: PanelForPack): readonly PartsListRow[] =>

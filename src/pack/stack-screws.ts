@@ -1,10 +1,11 @@
-// The screws that hold the stack together: length = layers + nut + a little, taken from the lengths that are sold.
+// What holds the stack together: its screws, what they end in, its dowels. Lengths are those that are sold.
 // Where no length reaches, the list says what is needed instead of naming a screw that is too short.
 
-import type { Nut, Screw } from "../catalogue/hardware.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import { decimal } from "../geometry/number.ts";
+import { type StackScrewNeed, stackScrewNeed } from "../parts/screw-need.ts";
 import type { PanelForPack } from "./panel-pack.ts";
+import { screwWords } from "./screw-words.ts";
 
 export interface FixingRow {
   readonly count: number;
@@ -13,18 +14,18 @@ export interface FixingRow {
   readonly use: string;
 }
 
-/** Thread that stands out of a nut, two turns of a coarse M3 (common practice). */
-const BEYOND_NUT = 1;
-
 export const stackScrews = (panel: PanelForPack): readonly FixingRow[] => {
-  const { layout, design, catalogue } = panel;
-  const screws = layout.fixings.filter(({ kind }) => kind === "screw");
+  const { layout, printedParts, catalogue } = panel;
+  const count = layout.fixings.filter(({ kind }) => kind === "screw").length;
   const dowels = layout.fixings.filter(({ kind }) => kind !== "screw");
-  const thread = design.fixings?.screws ?? "";
+  const need = count === 0 ? null : stackScrewNeed(layout, printedParts, catalogue);
   return [
-    ...(screws.length === 0
+    ...(need === null
       ? []
-      : screwRows(screws.length, { thread, depth: stackDepth(panel) }, catalogue)),
+      : [
+          { count, ...screwWords(need, catalogue), use: "stack" },
+          ...endRows(need, count, catalogue),
+        ]),
     ...dowels.map(({ id, diameter, kind }) => ({
       count: 1,
       part: `dowel-${decimal(diameter, 2)}`,
@@ -34,40 +35,23 @@ export const stackScrews = (panel: PanelForPack): readonly FixingRow[] => {
   ];
 };
 
-/** Thickest that the stack can be, paint included: a screw must reach even then. */
-const stackDepth = ({ layout }: PanelForPack): number =>
-  layout.layers.reduce((sum, { thickness, paint }) => sum + thickness.high + 2 * paint.high, 0);
-
-const screwRows = (
+/** Inserts where the screws end in a printed part, else nuts. */
+const endRows = (
+  need: StackScrewNeed,
   count: number,
-  need: { readonly thread: string; readonly depth: number },
-  catalogue: Catalogue,
+  { inserts }: Catalogue,
 ): readonly FixingRow[] => {
-  const hardware = [...catalogue.hardware.values()];
-  const nut = hardware.find(
-    (record): record is Nut => record.kind === "nut" && record.thread.toLowerCase() === need.thread,
-  );
-  const least = need.depth + (nut?.thickness ?? 0) + BEYOND_NUT;
-  const sold = hardware
-    .filter((record): record is Screw => record.kind === "screw" && isFlat(record, need.thread))
-    .flatMap((screw) => screw.lengths.map((length) => ({ screw, length })))
-    .filter(({ length }) => length >= least)
-    .sort((a, b) => a.length - b.length || (a.screw.id < b.screw.id ? -1 : 1));
-  const [found] = sold;
-  const screw =
-    found === undefined
-      ? {
-          part: need.thread,
-          title: `screw ${need.thread}, at least ${decimal(least, 1)} mm long: none in the catalogue`,
-        }
-      : {
-          part: found.screw.id,
-          title: `${found.screw.title}, ${decimal(found.length, 1)} mm long`,
-        };
-  const nuts = nut === undefined ? [] : [{ count, part: nut.id, title: nut.title, use: "stack" }];
-  return [{ count, ...screw, use: "stack" }, ...nuts];
+  switch (need.ends) {
+    case "insert": {
+      const insert = [...inserts.values()].find(
+        ({ thread, length }) => thread === need.thread && length === need.boss.insert,
+      );
+      if (insert === undefined) return [];
+      return [{ count, part: insert.id, title: insert.title, use: `stack, in ${need.owner}` }];
+    }
+    case "nut":
+      return need.nut === null
+        ? []
+        : [{ count, part: need.nut.id, title: need.nut.title, use: "stack" }];
+  }
 };
-
-/** A countersunk head would wedge acrylic apart. */
-const isFlat = ({ head, thread }: Screw, wanted: string): boolean =>
-  head !== "countersunk" && thread.toLowerCase() === wanted;

@@ -1,12 +1,8 @@
 // Is a screw sold that holds the stack: long enough to bite, short enough not to meet the bottom of its hole.
 
-import type { Screw } from "../../catalogue/hardware.ts";
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import type { BossFact } from "../../parts/printed/printed-facts.ts";
-import type { PrintedPart } from "../../parts/printed/printed-part.ts";
-import { type MetricThread, THREAD_DIAMETER } from "../../standards/metric-fasteners.ts";
-import { isOver, isUnder } from "../limits.ts";
-import type { PanelFacts, Rule } from "../rule.ts";
+import { type CodeEntry, type Finding, finding, type Span } from "../../diagnostics/finding.ts";
+import { type SoldScrew, screwFor, soldScrews, stackScrewNeed } from "../../parts/screw-need.ts";
+import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
 
 const entry: CodeEntry = {
@@ -24,52 +20,46 @@ fixings: { screws: m3, dowels: 3 mm }`,
 export const screwLength: Rule = {
   entry,
   move: null,
-  judge: (facts) =>
-    facts.printedParts.flatMap((part) => {
-      const boss = part.facts.bosses.find(({ kind }) => kind === "insert");
-      const thread = facts.layout.design.fixings?.screws;
-      return boss === undefined || thread === undefined
-        ? []
-        : judged(boss, { part, thread, facts });
-    }),
+  judge: ({ layout, printedParts, catalogue }) => {
+    const need = stackScrewNeed(layout, printedParts, catalogue);
+    if (need === null || need.ends === "nut" || need.most === null) return [];
+    const sold = soldScrews(need.thread, catalogue);
+    const owner = layout.layers.find(({ id }) => id === need.owner);
+    return owner === undefined || screwFor(need, sold) !== null
+      ? []
+      : [unsold({ ...need, most: need.most }, sold, owner.design.written.span)];
+  },
 };
 
-interface Scene {
-  readonly part: PrintedPart;
-  readonly thread: MetricThread;
-  readonly facts: PanelFacts;
-}
-
 /** From the thinnest to the thickest that the layers in front may be. */
-const judged = (boss: BossFact, { part, thread, facts }: Scene): readonly Finding[] => {
-  const { layout, catalogue } = facts;
-  const owner = layout.layers.find(({ id }) => id === part.owner);
-  if (owner === undefined) return [];
-  const ahead = layout.layers.filter(({ index }) => index < owner.index);
-  const sum = (end: "low" | "high"): number =>
-    ahead.reduce((all, { thickness, paint }) => all + thickness[end] + 2 * paint[end], 0);
-  const least = sum("high") + THREAD_DIAMETER[thread];
-  const most = sum("low") + boss.depth;
-  const sold = [...catalogue.hardware.values()]
-    .filter((record): record is Screw => record.kind === "screw" && record.thread === thread)
-    .filter(({ head }) => head !== "countersunk")
-    .flatMap(({ lengths }) => lengths)
-    .sort((a, b) => a - b);
-  if (sold.some((length) => !isUnder(length, least) && !isOver(length, most))) return [];
+const unsold = (
+  {
+    thread,
+    least,
+    most,
+    owner,
+  }: {
+    readonly thread: string;
+    readonly least: number;
+    readonly most: number;
+    readonly owner: string;
+  },
+  screws: readonly SoldScrew[],
+  span: Span,
+): Finding => {
+  const sold = screws.map(({ length }) => length);
   const shorter = sold.findLast((length) => length < least);
   const longer = sold.find((length) => length > most);
   const words = [
     shorter === undefined ? null : `${millimetres(shorter)} is too short`,
     longer === undefined ? null : `${millimetres(longer)} too long`,
   ].filter((word) => word !== null);
-  return [
-    finding(entry, {
-      message: `The stack's ${thread} screws must be ${millimetres(least)} to ${millimetres(most)} long to bite in ${part.owner} and not meet the bottom; of those sold ${words.join(", ")}.`,
-      span: owner.design.written.span,
-      subjects: [part.owner],
-      measured: measureMm(shorter ?? longer ?? 0),
-      limit: measureMm(shorter === undefined ? most : least),
-      source: { kind: "geometry", name: "layers in front, thread and hole" },
-    }),
-  ];
+  return finding(entry, {
+    message: `The stack's ${thread} screws must be ${millimetres(least)} to ${millimetres(most)} long to bite in ${owner} and not meet the bottom; of those sold ${words.join(", ")}.`,
+    span,
+    subjects: [owner],
+    measured: measureMm(shorter ?? longer ?? 0),
+    limit: measureMm(shorter === undefined ? most : least),
+    source: { kind: "geometry", name: "layers in front, thread and hole" },
+  });
 };
