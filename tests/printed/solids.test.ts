@@ -4,42 +4,18 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
-import { stlFile } from "../../src/export/stl.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
-import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
-import { recipeFaults } from "../../src/geometry/solid/recipe-faults.ts";
-import { recipeVolume } from "../../src/geometry/solid/recipe-volume.ts";
-import type { PrintedPart } from "../../src/parts/printed/printed-part.ts";
 import { printedPartsOf } from "../../src/parts/printed/printed-parts.ts";
 import { compile } from "../../src/project.ts";
 import { openKernel } from "../support/kernel.ts";
-import { readStlStrictly } from "../support/stl-reader.ts";
 import { testLibrary } from "../support/test-library.ts";
+import { partFaults } from "./part-faults.ts";
 import { partsOfRandomPanel } from "./random-panels.ts";
 
 let kernel: Kernel;
 beforeAll(async () => {
   kernel = await openKernel();
 });
-
-/** One sentence for everything that is wrong with a part's bodies. */
-const partFaults = (part: PrintedPart): readonly string[] =>
-  part.pieces.flatMap((piece) =>
-    piece.bodies.flatMap(({ name, solid }) => {
-      const who = `${part.id} ${piece.number} ${name}`;
-      const recipe = recipeFaults(solid);
-      if (recipe.length > 0) return recipe.map((fault) => `${who}: ${fault}`);
-      const read = readStlStrictly(stlFile(meshSolid(solid, kernel)));
-      const volume = recipeVolume(solid);
-      return [
-        ...read.faults.map((fault) => `${who}: ${fault}`),
-        ...(read.shells === 1 ? [] : [`${who}: ${read.shells} shells`]),
-        ...(Math.abs(read.volume - volume) <= volume / 1000
-          ? []
-          : [`${who}: volume ${read.volume} for ${volume}`]),
-      ];
-    }),
-  );
 
 const root = join(import.meta.dirname, "../../examples");
 
@@ -71,7 +47,7 @@ describe("the examples", () => {
             lettering: project.lettering,
           }).parts,
     );
-    expect(parts.flatMap(partFaults)).toEqual([]);
+    expect(parts.flatMap((part) => partFaults(part, kernel))).toEqual([]);
   });
 });
 
@@ -80,6 +56,6 @@ const FIRST = Number(process.env["PRINTED_SEED"] ?? 20261125);
 
 describe(`forty random panels from seed ${FIRST}`, () => {
   test.each(Array.from({ length: 40 }, (_, index) => FIRST + index))("panel %i prints", (seed) => {
-    expect(partsOfRandomPanel(seed).flatMap(partFaults)).toEqual([]);
+    expect(partsOfRandomPanel(seed).flatMap((part) => partFaults(part, kernel))).toEqual([]);
   });
 });
