@@ -47,9 +47,16 @@ const faceInk = (colour: string): Ink => {
   return found[0]?.ink ?? "face-grey";
 };
 
-/** Engraved through opaque paint on a sheet that passes light, a legend glows; else it is filled or plain. */
+/** Filled engraving has the colour of its paint. Through opaque paint on a sheet that passes light, a legend glows; else it is plain. */
 const legendInk = (front: LayerLayout | undefined, isLight: boolean): Ink => {
-  const isLit = front?.stock?.light !== "opaque" && front?.finish?.order !== "engrave-fill";
+  const finish = front?.finish ?? null;
+  const fill = finish?.order === "engrave-fill" ? finish.coats.at(-1) : undefined;
+  if (fill !== undefined) return fillInk(faceInk(fill));
+  const isLit = front?.stock?.light !== "opaque";
   if (isLight) return "legend";
   return isLit ? "legend-lit" : "legend-filled";
 };
+
+/** Black and white are the inks that legends have anyway. */
+const fillInk = (ink: Ink): Ink =>
+  ink === "face-black" ? "legend" : ink === "face-white" ? "legend-filled" : ink;
