@@ -2,8 +2,8 @@
 // bosses. What belongs to the stack is cut in steps, a component's own trim, box or washer with its component.
 
 import { intersection, unionRegions } from "../geometry/boolean.ts";
-import type { Region } from "../geometry/contour.ts";
-import { type Extent, extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
+import type { Contour, Region } from "../geometry/contour.ts";
+import { extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { degrees } from "../geometry/quantity.ts";
 import { rectangle } from "../geometry/shapes.ts";
@@ -82,8 +82,8 @@ export const printedItems = ({ bodies }: PrintedCut): readonly DrawingItem[] =>
     ];
   });
 
-export const cutExtents = ({ bodies }: PrintedCut): readonly Extent[] =>
-  bodies.flatMap(({ regions }) => regions.map(({ outline }) => contourExtent(outline)));
+export const cutOutlines = ({ bodies }: PrintedCut): readonly Contour[] =>
+  bodies.flatMap(({ regions }) => regions.map(({ outline }) => outline));
 
 /** Made in place of the panel, or to measure a printer by: no part of the panel. */
 const ELSEWHERE: readonly PrintedRole[] = ["blanking", "test-piece"];

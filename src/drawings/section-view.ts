@@ -1,13 +1,8 @@
 // One view of the section: the stack, the rail behind it, the components of its column, and its dimensions in depth.
 
-import { point } from "../geometry/contour.ts";
-import {
-  type Extent,
-  extent,
-  extentsOverlap,
-  grownExtent,
-  joinedExtent,
-} from "../geometry/extent.ts";
+import { type Contour, point } from "../geometry/contour.ts";
+import { contoursOverlap } from "../geometry/distance.ts";
+import { type Extent, extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { degrees } from "../geometry/quantity.ts";
 import { rectangle } from "../geometry/shapes.ts";
@@ -25,7 +20,7 @@ import { layerItems } from "./section-layers.ts";
 import type { SectionPlane } from "./section-planes.ts";
 import {
   beyondItems,
-  cutExtents,
+  cutOutlines,
   isOfComponent,
   printedCuts,
   printedItems,
@@ -80,7 +75,8 @@ export const sectionView = (
   );
   const zero = left + SIDE + front;
   const cuts = printedCuts(printedParts, plane, zero);
-  const printed = cuts.flatMap(cutExtents);
+  const outlines = cuts.flatMap(cutOutlines);
+  const printed = outlines.map(contourExtent);
   const silhouettes = plane.components.map((component) => silhouetteOf(component, zero));
   const whole = { low: panel.minY, high: panel.maxY };
   const dimensions = depthDimensions(face, layout, {
@@ -100,7 +96,7 @@ export const sectionView = (
     joinedExtent,
     extent(left, whole.low, zero, whole.high),
   );
-  const labels = componentNames(face, silhouettes, printed);
+  const labels = componentNames(face, silhouettes, outlines);
   const around = [...dimensions, ...labels, thicknesses, names].map((each) => each.box);
   const box = around.reduce(joinedExtent, body);
   return {
@@ -303,7 +299,7 @@ const NAME_HEIGHT = 1.6;
 const componentNames = (
   face: Face | null,
   silhouettes: readonly Silhouette[],
-  printed: readonly Extent[],
+  printed: readonly Contour[],
 ): readonly Words[] => {
   const levels = new Map<number, Silhouette[]>();
   for (const each of silhouettes.toSorted((a, b) => a.axis - b.axis)) {
@@ -329,7 +325,8 @@ const componentNames = (
         align: "start",
         ink: "dimension",
       });
-    const struck = printed.filter((one) => extentsOverlap(one, grownExtent(at(x).box, 1)));
-    return at(Math.max(x, ...struck.map(({ maxX }) => maxX + 2.6)));
+    const room = rectangle(grownExtent(at(x).box, 1));
+    const struck = printed.filter((one) => contoursOverlap(one, room));
+    return at(Math.max(x, ...struck.map((one) => contourExtent(one).maxX + 2.6)));
   });
 };
