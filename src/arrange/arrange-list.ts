@@ -36,6 +36,8 @@ export interface ArrangeOptions {
   /** Path of the workshop file as it is to stand in the text, and what it says. */
   readonly workshopPath: string | null;
   readonly workshop: WorkshopDesign | null;
+  /** Path of the project's own catalogue file as it is to stand in the text; `catalogue` holds its records already. */
+  readonly cataloguePath: string | null;
   readonly catalogue: Catalogue;
   readonly lettering: Lettering;
 }
@@ -222,6 +224,7 @@ const headFor = (scene: Scene, composition: Composition): PanelHead | null => {
     title: scene.title,
     mount: mount.id,
     workshop: scene.workshopPath,
+    catalogue: scene.cataloguePath,
     ...sizes,
     viewingDistance: VIEWING_DISTANCE,
     stack: STACKS[scene.stack],

@@ -12,6 +12,7 @@ export interface PanelHead {
   readonly title: string;
   readonly mount: string;
   readonly workshop: string | null;
+  readonly catalogue: string | null;
   /** "11 modules", "120 mm". */
   readonly height: string | null;
   readonly width: string | null;
@@ -33,6 +34,7 @@ const headLines = (head: PanelHead): readonly string[] => [
   `title: ${quoted(head.title)}`,
   "revision: A",
   ...(head.workshop === null ? [] : [`workshop: ${quoted(head.workshop)}`]),
+  ...(head.catalogue === null ? [] : [`catalogue: [${quoted(head.catalogue)}]`]),
   `mount: ${head.mount}`,
   ...(head.width === null ? [] : [`width: ${head.width}`]),
   ...(head.height === null ? [] : [`height: ${head.height}`]),

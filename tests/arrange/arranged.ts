@@ -30,6 +30,7 @@ export const arranged = (list: string, how: How = {}): ArrangedPanel => {
     stack,
     workshopPath: null,
     workshop: null,
+    cataloguePath: null,
     catalogue,
     lettering,
   });

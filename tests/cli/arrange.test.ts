@@ -76,3 +76,48 @@ test.each([
   expect(stderr).toContain(hint);
   expect(readFileSync(join(folder, "list.csv"), "utf8")).toBe(LIST);
 });
+
+// IEC 60297-3-101: a horizontal pitch is 5.08 mm.
+test("a width may be counted in the mount's own pitch", async () => {
+  const folder = withList("part,quantity,legend,group\nled-5-bezel,2,ON; OFF,\n");
+  const { code, stdout } = await arrange(
+    folder,
+    "list.csv",
+    "--mount",
+    "subrack-3u",
+    "--width",
+    "42HP",
+  );
+  expect(code).toBe(0);
+  expect(stdout).toContain("width: 42 HP");
+});
+
+test.each([
+  [["--mount", "subrack-3u", "--width", "3 U"], "counts its width in HP"],
+  [["--width", "11 modules"], "counts no widths"],
+])("%j is wrong use of a count", async (args, hint) => {
+  const { code, stderr } = await arrange(withList(), "list.csv", ...args);
+  expect(code).toBe(2);
+  expect(stderr).toContain(hint);
+});
+
+test("parts of one's own are arranged, and the panel names their file", async () => {
+  const folder = withList("part,quantity,legend,group\npot-16,1,SPEED,\n");
+  writeFileSync(
+    join(folder, "bench.yaml"),
+    "consolewright: 1\nkind: parts\nname: bench\nmeasured:\n  pot-16: { hold.length: 7.5 mm, dated: 2026-01-31 }\n",
+  );
+  const { code, stdout } = await arrange(folder, "list.csv", "--catalogue", "bench.yaml");
+  expect(code).toBe(0);
+  expect(stdout).toMatch(/^catalogue: \["?bench\.yaml"?\]$/m);
+});
+
+test("what is wrong with the workshop is told", async () => {
+  const folder = withList();
+  writeFileSync(
+    join(folder, "shed.yaml"),
+    "consolewright: 1\nkind: workshop\nname: shed\nmachines:\n  cutter: { type: scissors }\n",
+  );
+  const { stderr } = await arrange(folder, "list.csv", "--workshop", "shed.yaml");
+  expect(stderr).toContain("shed.yaml:5");
+});
