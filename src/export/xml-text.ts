@@ -11,5 +11,5 @@ const ENTITIES: Readonly<Record<string, string>> = {
   "'": "&#39;",
 };
 
-export const xmlText = (text: string): string =>
-  plainText(text).replaceAll(/[&<>"']/g, (character) => ENTITIES[character] ?? "");
+export const xmlText = (text: string, longest?: number): string =>
+  plainText(text, longest).replaceAll(/[&<>"']/g, (character) => ENTITIES[character] ?? "");

@@ -1,0 +1,86 @@
+// What the fit report says of service: how each panel comes out, room for the driver, and the length of looms.
+
+import type { ReportSection } from "../export/report.ts";
+import type { DriverFact, FitFacts, LiftFact, LoopFact } from "../fit/fit-facts.ts";
+import { decimal } from "../geometry/number.ts";
+import { bodyWords } from "./body-words.ts";
+import { factSection, numberColumn, saying, wordColumn } from "./report-section.ts";
+
+export const serviceSections = (facts: FitFacts): readonly ReportSection[] => [
+  liftTable(facts.lifts),
+  driverTable(facts.drivers),
+  loopTable(facts.loops),
+];
+
+const liftTable = (lifts: readonly LiftFact[]): ReportSection =>
+  factSection<LiftFact>({
+    id: "lifts",
+    heading: "How panels come out",
+    words: ["Every neighbour in its place. Straight is along the panel's own upright."],
+    empty: "No panel stands in a bay.",
+    columns: [
+      wordColumn("panel", "panel", ({ panel }) => panel),
+      saying(
+        "none that was tried is free",
+        wordColumn("way", "way", ({ way }) => wayWords(way)),
+      ),
+      saying(
+        "nothing",
+        wordColumn("met", "met on the straight way", ({ blockers }) =>
+          blockers.length === 0 ? null : blockers.map(bodyWords).join("; "),
+        ),
+      ),
+    ],
+    rows: lifts,
+  });
+
+const wayWords = (way: LiftFact["way"]): string | null => {
+  if (way === null) return null;
+  if (way.kind === "straight") return "straight";
+  const end = way.first === "low-end" ? "beginning" : "far end";
+  return `${end} first, tilted ${decimal(way.tilt, 1)} degrees`;
+};
+
+const driverTable = (drivers: readonly DriverFact[]): ReportSection =>
+  factSection<DriverFact>({
+    id: "drivers",
+    heading: "Room for the driver",
+    words: ["Before each fastener of a panel, as wide and as long as its driver."],
+    empty: "No fastener of a panel is turned in this console.",
+    columns: [
+      wordColumn("panel", "panel", ({ panel }) => panel),
+      wordColumn("fastener", "fastener", ({ fastener }) => fastener),
+      numberColumn("diameter", "needs across, mm", ({ needs }) => needs.diameter),
+      numberColumn("length", "needs along, mm", ({ needs }) => needs.length),
+      saying(
+        "nothing",
+        wordColumn("blocker", "in the way", ({ blocker }) => blocker && bodyWords(blocker)),
+      ),
+    ],
+    rows: drivers,
+  });
+
+const loopTable = (loops: readonly LoopFact[]): ReportSection =>
+  factSection<LoopFact>({
+    id: "loops",
+    heading: "Service loops",
+    words: ["How long a loom must be to lay the panel on its face beside its place."],
+    empty: "No panel has a loom.",
+    columns: [
+      wordColumn("panel", "panel", ({ panel }) => panel),
+      saying(
+        "not written",
+        numberColumn("has", "written, mm", ({ has }) => has),
+      ),
+      numberColumn("needs", "needs, mm", ({ needs }) => needs),
+      saying(
+        "what is beside the console",
+        wordColumn("onto", "laid on", ({ onto }) => onto),
+      ),
+      saying(
+        "no plug",
+        wordColumn("plug", "plug", ({ plug }) => plug && bodyWords(plug)),
+      ),
+    ],
+    rows: loops,
+  });
