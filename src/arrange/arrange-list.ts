@@ -245,7 +245,8 @@ const sizesFor = (
   if (mount.counts === "width") {
     if (mount.fixedHeight !== null && height > mount.fixedHeight) return null;
     const pitches = Math.ceil(((width ?? USUAL_WIDTH) + mount.height.less) / mount.height.pitch);
-    return { height: null, width: `${pitches} ${mount.height.unit}` };
+    const own = mount.fixedHeight === null ? height : mount.fixedHeight;
+    return { height: `${decimal(own, 3)} mm`, width: `${pitches} ${mount.height.unit}` };
   }
   const own = mount.width === null ? wide : null;
   if (mount.height.unit === "mm") return { height: `${Math.ceil(height)} mm`, width: own };
