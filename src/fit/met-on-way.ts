@@ -5,7 +5,7 @@ import { type Mm, mm } from "../geometry/quantity.ts";
 import { meshDistance } from "../geometry/solid/mesh-distance.ts";
 import { solidDistance } from "../geometry/solid/solid-distance.ts";
 import { pointIn } from "../geometry/space/frame.ts";
-import { boxGap, boxRound } from "../geometry/space/space-box.ts";
+import type { SpaceBox } from "../geometry/space/space-box.ts";
 import { minus, plus, scaled, type Vector, vectorLength } from "../geometry/space/vector.ts";
 import type { ConsoleBody } from "./console-body.ts";
 
@@ -23,14 +23,34 @@ export interface Meeting {
 }
 
 export const metOnWay = (way: Way, bodies: readonly ConsoleBody[]): readonly Meeting[] => {
-  const box = boxRound([way.from, way.to]);
   return bodies
     .flatMap((body) => {
-      if (boxGap(body.box, box) > way.radius) return [];
+      if (!mayMeet(way, body.box)) return [];
       const along = firstMeeting(way, body);
       return along === null ? [] : [{ body, along }];
     })
     .toSorted((a, b) => a.along - b.along);
+};
+
+/** The line comes into the box grown by the room round it: stretch by stretch along each axis. */
+const mayMeet = ({ from, to, radius }: Way, box: SpaceBox): boolean => {
+  let [enters, leaves] = [0, 1];
+  const slabs = [
+    [from.x, to.x, box.minX, box.maxX],
+    [from.y, to.y, box.minY, box.maxY],
+    [from.z, to.z, box.minZ, box.maxZ],
+  ] as const;
+  for (const [start, end, low, high] of slabs) {
+    const size = end - start;
+    const [near, far] = [low - radius - start, high + radius - start];
+    if (size === 0) {
+      if (near > 0 || far < 0) return false;
+      continue;
+    }
+    enters = Math.max(enters, Math.min(near / size, far / size));
+    leaves = Math.min(leaves, Math.max(near / size, far / size));
+  }
+  return enters <= leaves;
 };
 
 /** Steps are as long as the way is free, so that nothing is stepped over. */

@@ -3,6 +3,7 @@
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { SightFact } from "../../fit/fit-facts.ts";
 import { decimal } from "../../geometry/number.ts";
+import { entryName } from "../entry-name.ts";
 import { measureOf } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { andMore, bodyName, byCause } from "./panel-words.ts";
@@ -21,7 +22,7 @@ export const legendHidden: ConsoleRule = {
   judge: (facts) => {
     const unseen = facts.fit.sights.filter((sight) => isAway(sight) || sight.hiddenBy !== null);
     const cause = (sight: SightFact): string =>
-      `${sight.panel} ${isAway(sight) ? "" : `${sight.hiddenBy?.panel} ${sight.hiddenBy?.thing}`}`;
+      `${sight.panel} ${isAway(sight) ? "" : `${sight.hiddenBy?.panel} ${entryName(sight.hiddenBy?.thing ?? "")}`}`;
     return byCause(unseen, cause, () => 0).map((group) => hidden(group, facts));
   },
 };
@@ -49,7 +50,7 @@ const hidden = (group: readonly [SightFact, ...SightFact[]], facts: ConsoleFacts
     });
   return finding(entry, {
     ...shared,
-    message: `${who} stands behind the ${bodyName(hiddenBy)}, seen by the ${first.eye === "small" ? "5th-percentile woman" : "95th-percentile man"} or nearly so. Put it on the other side of its control, or move what hides it.`,
+    message: `${who} stands behind the ${bodyName(hiddenBy)}, seen from the operator's eye. Put it on the other side of its control, or move what hides it.`,
     related: [{ what: bodyName(hiddenBy), span: hiddenBy.span }],
     source: { kind: "geometry", name: "the line of sight" },
   });

@@ -1,6 +1,7 @@
-// What stands between the eye and a legend. Three lines of sight to each legend: to its middle and to the middle of each
-// half; what meets two of them from the same eye hides half of it or more. The bodies themselves are asked, not their boxes.
+// What stands between the eye and a legend: a line of sight to the middle of each letter. A legend whose letters are half
+// hidden or more from the same eye is hidden. The bodies themselves are asked, not their boxes.
 
+import { extentCentre } from "../../geometry/extent.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import { pointOut } from "../../geometry/space/frame.ts";
 import { boxGap, boxRound, type SpaceBox } from "../../geometry/space/space-box.ts";
@@ -9,6 +10,7 @@ import type { PlacedPanel, PosedOperator } from "../../layout/console/console-la
 import type { PlacedMarking } from "../../layout/panel-layout.ts";
 import type { ConsoleBody } from "../console-body.ts";
 import { metOnWay } from "../met-on-way.ts";
+import { lettersOf } from "./letters.ts";
 
 /** The nearest body that hides a marking of the panel from either eye; null where none does. */
 export const hiddenBehind = (
@@ -56,23 +58,15 @@ const roomBetween = (panel: PlacedPanel, eye: PosedOperator["eye"]): SpaceBox =>
   ]);
 };
 
-/** Where the lines of sight begin: at the quarters of its width (or of its height, where that is more). */
+/** Where the lines of sight begin: the middles of its letters. */
 const spotsOf = (marking: PlacedMarking, panel: PlacedPanel): readonly Vector[] => {
-  const { minX, minY, maxX, maxY } = marking.box;
   const z = panel.layout.layers.find(({ id }) => id === marking.layer)?.front ?? 0;
-  const isUpright = maxY - minY > maxX - minX;
-  return QUARTERS.map((share) => {
-    const across = isUpright ? 1 / 2 : share;
-    const up = isUpright ? share : 1 / 2;
-    return pointOut(
-      panel.frame,
-      vector(minX + (maxX - minX) * across, minY + (maxY - minY) * up, z),
-    );
+  return lettersOf(marking).map((letter) => {
+    const { x, y } = extentCentre(letter);
+    return pointOut(panel.frame, vector(x, y, z));
   });
 };
 
-const QUARTERS = [1 / 4, 1 / 2, 3 / 4] as const;
-const HALF_OF_IT = 2;
 const NO_ROOM: Mm = mm(0);
 
 const hiderOf = (
@@ -83,6 +77,6 @@ const hiderOf = (
   const met = spots.flatMap(
     (from) => metOnWay({ from, to: eye, radius: NO_ROOM }, bodies)[0] ?? [],
   );
-  if (met.length < HALF_OF_IT) return null;
+  if (met.length === 0 || 2 * met.length < spots.length) return null;
   return met.reduce((near, one) => (one.along < near.along ? one : near)).body;
 };

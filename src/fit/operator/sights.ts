@@ -1,6 +1,7 @@
 // Each legend as the eye sees it: true distance, obliquity, and the angle that its capitals fill, their height foreshortened
 // by the sine of the angle between the letters' own up and the line of sight.
 
+import { extentCentre } from "../../geometry/extent.ts";
 import type { Degrees, Mm } from "../../geometry/quantity.ts";
 import { degrees, mm } from "../../geometry/quantity.ts";
 import { directionOut, type Frame, pointOut } from "../../geometry/space/frame.ts";
@@ -20,6 +21,7 @@ import { arcMinutes } from "../../standards/characters.ts";
 import type { ConsoleBody } from "../console-body.ts";
 import type { SightFact } from "../fit-facts.ts";
 import { hiddenBehind } from "./hidden.ts";
+import { wordsBox } from "./letters.ts";
 
 export const sightFacts = (
   operator: PosedOperator,
@@ -55,9 +57,9 @@ const isLettered = (marking: PlacedMarking): marking is Lettered =>
 type Seen = Pick<SightFact, "distance" | "obliquity" | "arcMinutes" | "eye">;
 
 const smallerSeen = (marking: Lettered, panel: PlacedPanel, eye: PosedOperator["eye"]): Seen => {
-  const { minX, minY, maxX, maxY } = marking.box;
+  const { x, y } = extentCentre(wordsBox(marking));
   const z = panel.layout.layers.find(({ id }) => id === marking.layer)?.front ?? 0;
-  const at = pointOut(panel.frame, vector((minX + maxX) / 2, (minY + maxY) / 2, z));
+  const at = pointOut(panel.frame, vector(x, y, z));
   const letter = { at, up: lettersUp(marking, panel), normal: panel.frame.z };
   const small = seenFrom(eye.small, letter, marking.capHeight);
   const large = seenFrom(eye.large, letter, marking.capHeight);
