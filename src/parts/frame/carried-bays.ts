@@ -9,7 +9,7 @@ import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { BAY_NOT_CARRIED, BAYS_CROSS } from "./codes.ts";
 import { type FrameBay, frameBay, inBay } from "./frame-bay.ts";
 import { acrossBays, crossingBays } from "./frame-plan.ts";
-import { GAP } from "./frame-practice.ts";
+import { endWeb, GAP } from "./frame-practice.ts";
 import { type Profile, profileOf } from "./profile.ts";
 import { ribPlaces } from "./rib-boards.ts";
 
@@ -82,7 +82,7 @@ const bayFaults = (bay: FrameBay, design: FrameDesign, thickness: number): reado
   const isShort =
     ribPlaces(bay.length, { thickness, spacing: design.ribs.spacing }).length === 0
       ? [
-          `it is ${decimal(bay.length, 2)} mm long and two ribs with their webs take ${decimal(5 * thickness, 2)} mm`,
+          `it is ${decimal(bay.length, 2)} mm long and two ribs with their webs take ${decimal(3 * thickness + 2 * endWeb(thickness), 2)} mm`,
         ]
       : [];
   return [...isLow, ...isShort];

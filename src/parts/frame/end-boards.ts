@@ -1,8 +1,9 @@
 // The boards that close a section below its tops: back, front and floor; before a desk's knees an apron and a top as well.
 
 import { point } from "../../geometry/contour.ts";
-import { type Board, straightTop } from "./board.ts";
-import { inBay } from "./frame-bay.ts";
+import { type Board, type Span, straightTop } from "./board.ts";
+import { closingPlace } from "./closing-place.ts";
+import { type FrameBay, faceHeight } from "./frame-bay.ts";
 import { GAP } from "./frame-practice.ts";
 import type { Knees } from "./knees.ts";
 import type { PlanScene } from "./plan-options.ts";
@@ -26,6 +27,7 @@ const backBoard = (scene: PlanScene): Board =>
     from: scene.design.toe,
     to: scene.bays[0]!.start.y,
     faces: "left",
+    bay: scene.bays[0]!,
   });
 
 const kneeBoards = (scene: PlanScene, knees: Knees): readonly Board[] => {
@@ -40,6 +42,7 @@ const kneeBoards = (scene: PlanScene, knees: Knees): readonly Board[] => {
       from: knees.over,
       to: bays[0]!.start.y,
       faces: "left",
+      bay: bays[0]!,
     }),
     upright(scene, {
       id: "back",
@@ -49,6 +52,7 @@ const kneeBoards = (scene: PlanScene, knees: Knees): readonly Board[] => {
       from: design.toe,
       to: knees.over - GAP,
       faces: "left",
+      bay: bays[0]!,
     }),
     level(scene, {
       id: "knee-top",
@@ -69,8 +73,9 @@ const frontBoard = (scene: PlanScene): Board => {
     title: "Front",
     x: scene.inner.to,
     from: scene.design.toe,
-    to: inBay(last, last.length, 0).y,
+    to: closingPlace(last, scene.thickness).y,
     faces: "right",
+    bay: last,
   });
 };
 
@@ -95,13 +100,17 @@ interface Upright {
   readonly from: number;
   readonly to: number;
   readonly faces: Board["faces"];
+  /** Whose end it closes. */
+  readonly bay: FrameBay;
 }
 
-/** Its uppermost tab keeps clear of the strip that butts against its top. */
-const upright = (scene: PlanScene, { x, from, to, faces, ...named }: Upright): Board => {
-  const { thickness } = scene;
+/** Its uppermost tab keeps clear of the strip that butts against its top, and of a cheek that is lower on its side. */
+const upright = (scene: PlanScene, upright: Upright): Board => {
+  const { x, from, to, faces, bay, ...named } = upright;
+  const { thickness, across } = scene;
   const length = to - from;
-  const tabs = tabSpans(length - thickness - GAP, thickness);
+  const tabsAt = (side: number): readonly Span[] =>
+    tabSpans(length - thickness - GAP + Math.min(0, faceHeight(bay, side)), thickness);
   return {
     ...plainBoard(scene, {
       ...named,
@@ -110,13 +119,13 @@ const upright = (scene: PlanScene, { x, from, to, faces, ...named }: Upright): B
       length,
       faces,
     }),
-    tabs: { left: tabs, right: tabs },
+    tabs: { left: tabsAt(across.from), right: tabsAt(across.to) },
   };
 };
 
 const level = (
   scene: PlanScene,
-  { y, from, to, ...named }: Omit<Upright, "x" | "faces"> & { readonly y: number },
+  { y, from, to, ...named }: Omit<Upright, "x" | "faces" | "bay"> & { readonly y: number },
 ): Board =>
   plainBoard(scene, {
     ...named,

@@ -3,8 +3,9 @@
 
 import type { FrameDesign } from "../../design/frame-design.ts";
 import { type Point, point } from "../../geometry/contour.ts";
-import { type Board, boardRun, boardSection, type Span, straightTop } from "./board.ts";
+import { type Board, boardRun, boardSection, type Span } from "./board.ts";
 import { cheekCorners } from "./cheek-corners.ts";
+import { closingPlace } from "./closing-place.ts";
 import { convexMeet } from "./convex.ts";
 import { endBoards, plainBoard } from "./end-boards.ts";
 import { acrossBay, type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
@@ -13,7 +14,6 @@ import { kneesOf } from "./knees.ts";
 import type { PlanOptions, PlanScene } from "./plan-options.ts";
 import { ribBoards } from "./rib-boards.ts";
 import { stripBetween } from "./strips.ts";
-import { tabSpans } from "./tabs.ts";
 
 export interface FramePlan {
   /** Ends the ids of its parts where there are several sections. */
@@ -51,8 +51,14 @@ export const acrossBays = (
     ]);
     return [...rails, ...room];
   });
-  return { from: Math.min(...places) - GAP, to: Math.max(...places) + GAP };
+  return {
+    from: Math.floor((Math.min(...places) - GAP) * TENTHS) / TENTHS,
+    to: Math.ceil((Math.max(...places) + GAP) * TENTHS) / TENTHS,
+  };
 };
+
+/** Cheeks stand at whole tenths of a millimetre, so that the boards between them are cut to lengths that can be measured. */
+const TENTHS = 10;
 
 export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): FramePlan => {
   const { design, thickness, across } = options;
@@ -128,7 +134,7 @@ const stripsOf = (
   const { bays, inner, hulls, thickness, suffix } = scene;
   const first = bays[0]!;
   const last = bays.at(-1)!;
-  const end = inBay(last, last.length, 0);
+  const end = closingPlace(last, thickness);
   const runs: readonly (readonly [Point, Point])[] = [
     [point(inner.from, first.start.y), first.start],
     ...bays.slice(1).map((bay, index) => {

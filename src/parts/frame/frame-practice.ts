@@ -11,11 +11,14 @@ export const RIB_ARM = 25;
 /** A tab, and about how far apart they stand along a board. */
 export const TAB = { length: 40, shortest: 8, pitch: 180 } as const;
 
+/** From a board's end to its first tab or rib: its thickness, and a quarter more for clearance and the tool's reliefs. */
+export const endWeb = (thickness: number): number => 1.25 * thickness;
+
 /** Of the tab by which a rib holds a rail: its length, and the web left round its slot. */
 export const RAIL_TAB = { longest: 24, web: 5 } as const;
 
 /** A strip shorter than this has no room for a tab and its webs. */
-export const SHORTEST_STRIP = 36;
+export const SHORTEST_STRIP = 40;
 
 /** Screws of hatch and butt joints: M4 or wood screws of 4 mm (ISO 273, medium), and the pilot for them in wood. */
 export const SCREW = { clearance: CLEARANCE_HOLES.m4.medium, pilot: 3, deep: 30 } as const;

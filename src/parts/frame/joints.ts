@@ -32,7 +32,7 @@ export const cheekReceivers = (
     board.tabs[side].map((tab, index) => {
       const isLapped = plan.design.joints === "half-lap" && board.role === "rib";
       const kind = isLapped ? "half-lap" : boardJoint(plan.design.joints);
-      const feature = `slot for ${board.id}.${index + 1}`;
+      const feature = `${board.id}.${index + 1}/slot`;
       const joint = { kind, from: board.id, into, feature, clearance: clearanceOf(plan.design) };
       return { joint, shape: cheekShape(plan, board, { tab, kind }) };
     }),
@@ -92,7 +92,7 @@ export const barReceivers = (
       kind,
       from: bar.ribs[index]!,
       into: bar.id,
-      feature: `slot for ${bar.ribs[index]!}`,
+      feature: `${bar.ribs[index]!}/slot`,
       clearance: design.clearance,
     },
     shape: barShape({ tab, place, kind }, plan),

@@ -3,7 +3,7 @@
 import { type Point, point } from "../../geometry/contour.ts";
 import type { Board, Span } from "./board.ts";
 import { acrossBay, type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
-import { RAIL_TAB } from "./frame-practice.ts";
+import { endWeb, RAIL_TAB } from "./frame-practice.ts";
 import type { PlanOptions } from "./plan-options.ts";
 import { barReach } from "./rail-reach.ts";
 import { tabSpans } from "./tabs.ts";
@@ -13,10 +13,11 @@ export const ribPlaces = (
   length: number,
   { thickness, spacing }: { readonly thickness: number; readonly spacing: number },
 ): readonly number[] => {
-  const run = length - 3 * thickness;
+  const web = endWeb(thickness);
+  const run = length - 2 * web - thickness;
   if (run < 2 * thickness) return [];
   const count = Math.max(1, Math.ceil(run / spacing));
-  return Array.from({ length: count + 1 }, (_, index) => thickness + (run * index) / count);
+  return Array.from({ length: count + 1 }, (_, index) => web + (run * index) / count);
 };
 
 export const ribBoards = (bay: FrameBay, options: PlanOptions): readonly Board[] => {
@@ -58,8 +59,8 @@ const ribTop = (bay: FrameBay, options: PlanOptions): readonly Point[] => {
   const shoulder = (side: number): Point => point(side, faceHeight(bay, side, -thickness));
   const hasTabs = design.joints === "tab-and-slot" || design.joints === "half-lap";
   const { left, right } = railTabs(bay, options);
-  const tab = (outer: number, inner: number): readonly Point[] =>
-    hasTabs ? [at(outer, -thickness), at(outer, 0), at(inner, 0), at(inner, -thickness)] : [];
+  const tab = (first: number, second: number): readonly Point[] =>
+    hasTabs ? [at(first, -thickness), at(first, 0), at(second, 0), at(second, -thickness)] : [];
   return [
     shoulder(across.to),
     ...tab(right.to, right.from),
@@ -67,7 +68,7 @@ const ribTop = (bay: FrameBay, options: PlanOptions): readonly Point[] => {
     at(bay.halfClear, -bay.depth),
     at(-bay.halfClear, -bay.depth),
     at(-bay.halfClear, -thickness),
-    ...tab(left.to, left.from),
+    ...tab(left.from, left.to),
     shoulder(across.from),
   ];
 };

@@ -1,10 +1,11 @@
-// Where the tabs of an edge stand: evenly, a web from each end. Takes the edge's length and the web; gives spans along it.
+// Where the tabs of an edge stand: evenly, a web from each end. Takes the edge's length and the sheet's thickness; gives spans along it.
 
 import type { Span } from "./board.ts";
-import { TAB } from "./frame-practice.ts";
+import { endWeb, TAB } from "./frame-practice.ts";
 
 /** Empty where the edge has no room for a tab and its webs. */
-export const tabSpans = (length: number, web: number): readonly Span[] => {
+export const tabSpans = (length: number, thickness: number): readonly Span[] => {
+  const web = endWeb(thickness);
   const room = length - 2 * web;
   if (room < TAB.shortest) return [];
   const count = Math.max(1, Math.round(room / TAB.pitch));
