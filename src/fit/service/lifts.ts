@@ -14,7 +14,7 @@ import type { LiftFact, LiftWay } from "../fit-facts.ts";
 import { materialBoxes } from "./material-boxes.ts";
 import { runFrameOf } from "./run-frame.ts";
 import type { ServiceFigures } from "./service-figures.ts";
-import { leastTilt, TOUCH } from "./tilted-way.ts";
+import { leastTilt, type SidePair, TOUCH } from "./tilted-way.ts";
 
 export const liftFacts = (
   panels: readonly PlacedPanel[],
@@ -24,10 +24,8 @@ export const liftFacts = (
   const pieces = bodies.filter(({ role }) => role !== "cable").flatMap(piecesOf);
   return panels.map((panel) => {
     const lift = liftOf(panel, pieces, liftRoom);
-    const met = lift.pairs.flatMap((pair) => barredAt(pair, lift.travel) ?? []);
-    const blockers = [
-      ...new Set(met.toSorted((a, b) => a.after - b.after).map(({ body }) => body)),
-    ];
+    const met = barring(lift).toSorted((one, other) => one.after - other.after);
+    const blockers = [...new Set(met.map(({ body }) => body))];
     const way: LiftWay | null = blockers.length === 0 ? { kind: "straight" } : tiltedWay(lift);
     return { panel: panel.name, way, blockers };
   });
@@ -42,18 +40,13 @@ interface Piece {
 const piecesOf = (body: ConsoleBody): readonly Piece[] =>
   materialBoxes(body).map((box) => ({ body, box }));
 
-/** A box that moves with the panel, and one round it, both in the panel's run as it stands. */
-interface Pair {
-  readonly moving: SpaceBox;
-  readonly still: SpaceBox;
-  readonly piece: Piece;
-}
-
+/** Boxes in the panel's run as it stands: what moves with the panel, and what is round it. */
 interface Lift {
+  readonly moving: readonly SpaceBox[];
+  readonly still: readonly Piece[];
   /** Edges of the finished outline. */
   readonly low: number;
   readonly high: number;
-  readonly pairs: readonly Pair[];
   /** How far it is pulled: until its rear end is where its front end was, and room for hands. */
   readonly travel: number;
   readonly slides: boolean;
@@ -68,17 +61,15 @@ const liftOf = (panel: PlacedPanel, pieces: readonly Piece[], room: Mm): Lift =>
   const { minY, maxY } = run.nominal;
   // Columns of holes on a rail take studs.
   const edges = { low: minY + undersize, high: maxY - undersize, slides: holes.kind !== "columns" };
-  if (moving.length === 0) return { ...edges, pairs: [], travel: 0 };
+  if (moving.length === 0) return { ...edges, moving, still: [], travel: 0 };
   const hull = moving.reduce(joinedBox);
   const travel = hull.maxZ - hull.minZ + room;
   const reach = travel + maxY - minY;
-  const pairs = pieces.flatMap((piece) => {
-    if (piece.body.panel === panel.name) return [];
-    const still = boxAt(piece, run.frame);
-    if (!overlap(hull, still, -reach)) return [];
-    return moving.flatMap((box) => (overlap(box, still) ? [] : [{ moving: box, still, piece }]));
-  });
-  return { ...edges, pairs, travel };
+  const still = pieces
+    .filter(({ body }) => body.panel !== panel.name)
+    .map((piece) => ({ body: piece.body, box: boxAt(piece, run.frame) }))
+    .filter(({ box }) => overlap(hull, box, -reach));
+  return { ...edges, moving, still, travel };
 };
 
 const boxAt = ({ body, box }: Piece, frame: Frame): SpaceBox =>
@@ -90,26 +81,44 @@ const overlap = (a: SpaceBox, b: SpaceBox, by: number = TOUCH): boolean =>
 const isOver = (a: SpaceBox, b: SpaceBox, by: number = TOUCH): boolean =>
   a.minX < b.maxX - by && b.minX < a.maxX - by && a.minY < b.maxY - by && b.minY < a.maxY - by;
 
-/** What bars the straight way, and after how far; null where the pair stays apart. */
-const barredAt = (
-  { moving, still, piece }: Pair,
-  travel: number,
-): { readonly body: ConsoleBody; readonly after: number } | null =>
+interface Barring {
+  readonly body: ConsoleBody;
+  readonly after: number;
+}
+
+/** What bars the straight way, and after how far. */
+const barring = ({ moving, still, travel }: Lift): readonly Barring[] => {
+  const found: Barring[] = [];
+  for (const { body, box } of still) {
+    for (const own of moving) {
+      if (isBefore(own, box, travel) && !overlap(own, box))
+        found.push({ body, after: box.minZ - own.maxZ });
+    }
+  }
+  return found;
+};
+
+const isBefore = (moving: SpaceBox, still: SpaceBox, travel: number): boolean =>
   isOver(moving, still) &&
   still.maxZ > moving.minZ + TOUCH &&
-  still.minZ < moving.maxZ + travel - TOUCH
-    ? { body: piece.body, after: still.minZ - moving.maxZ }
-    : null;
+  still.minZ < moving.maxZ + travel - TOUCH;
 
 /** The way with the least tilt, whichever end is lifted. */
-const tiltedWay = ({ low, high, travel, slides, pairs }: Lift): LiftWay | null => {
-  // The turn is about the width: what lies beside it stays beside it.
-  const inLine = pairs.filter(
-    ({ moving, still }) => moving.minX < still.maxX - TOUCH && still.minX < moving.maxX - TOUCH,
-  );
+const tiltedWay = (lift: Lift): LiftWay | null => {
+  const pairs = besideEachOther(lift);
   const ways = (["high-end", "low-end"] as const).flatMap((first) => {
-    const tilt = leastTilt({ first, low, high, travel, slides, pairs: inLine });
+    const tilt = leastTilt({ ...lift, first, pairs });
     return tilt === null ? [] : [{ kind: "tilted" as const, first, tilt }];
   });
   return ways.toSorted((a, b) => a.tilt - b.tilt)[0] ?? null;
 };
+
+/** The turn is about the width: what lies beside it stays beside it. */
+const besideEachOther = ({ moving, still }: Lift): readonly SidePair[] =>
+  still.flatMap(({ box }) =>
+    moving.flatMap((own) =>
+      own.minX < box.maxX - TOUCH && box.minX < own.maxX - TOUCH && !overlap(own, box)
+        ? [{ moving: own, still: box }]
+        : [],
+    ),
+  );
