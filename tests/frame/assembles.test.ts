@@ -108,15 +108,15 @@ describe("the test objects", () => {
     });
 
   test("to a slot that is 1 mm off", () => {
-    const found = trouble(frame, moved("cheek-left", "rib-aft-1.1/slot", { x: 1, y: 0 }));
+    const found = trouble(frame, moved("cheek-left", "slot.rib-aft-1.1", { x: 1, y: 0 }));
     expect(found.some((line) => /^rib-aft-1 and cheek-left: \d/.test(line))).toBe(true);
-    expect(found.some((line) => line.startsWith("cheek-left, rib-aft-1.1/slot"))).toBe(true);
+    expect(found.some((line) => line.startsWith("cheek-left, slot.rib-aft-1.1"))).toBe(true);
   });
 
   test("to a slot that is 0.05 mm off and still takes its tab", () => {
-    const found = trouble(frame, moved("rail-aft-left", "rib-aft-2/slot", { x: 0.05, y: 0 }));
+    const found = trouble(frame, moved("rail-aft-left", "slot.rib-aft-2", { x: 0.05, y: 0 }));
     expect(found).toHaveLength(1);
-    expect(found[0]).toMatch(/^rail-aft-left, rib-aft-2\/slot: 0\.(050|150) and/);
+    expect(found[0]).toMatch(/^rail-aft-left, slot\.rib-aft-2: 0\.(050|150) and/);
   });
 
   test("to a slot without a tab", () => {

@@ -7,6 +7,7 @@ import { DEFAULT_COLOURS } from "../../src/export/process-colours.ts";
 import { svgCutFile } from "../../src/export/svg-cut-file.ts";
 import type { Keep, Kernel } from "../../src/geometry/solid/kernel.ts";
 import { cross, dot, type Vector, vector } from "../../src/geometry/space/vector.ts";
+import type { BayLayout } from "../../src/layout/console/console-layout.ts";
 import type { ConsoleFrame, FrameJoint, FramePart } from "../../src/parts/frame/frame-part.ts";
 import { placeOnEdge, readSvgFile, runArea, type SvgRun } from "../support/svg-reader.ts";
 
@@ -256,4 +257,22 @@ export const blockedSteps = (
         .map(({ piece }) => `${id}, ${back} mm before its place, by ${piece.part.id}`);
     });
   });
+};
+
+/** Pieces that stand in the room behind a bay's panels: as wide as is clear between the rails, to the bay's depth. */
+export const inRoomOf = (
+  { frame, clearWidth, length, depth }: BayLayout,
+  all: readonly Standing[],
+  { kernel, keep }: Bench,
+): readonly string[] => {
+  const slack = 2 * LAST_DIGITS;
+  const box = keep(kernel.Manifold.cube([clearWidth - slack, length, depth - slack]));
+  const room = keep(
+    keep(box.translate([(slack - clearWidth) / 2, 0, slack / 2 - depth])).transform(
+      matrixOf(frame),
+    ),
+  );
+  return all
+    .filter(({ solid }) => keep(room.intersect(solid)).volume() > CLASH)
+    .map(({ piece }) => piece.part.id);
 };

@@ -8,7 +8,7 @@ import { contourArea, contourExtent, reversedContour } from "../../geometry/meas
 import { mm } from "../../geometry/quantity.ts";
 import { pointOut } from "../../geometry/space/frame.ts";
 import { vector } from "../../geometry/space/vector.ts";
-import { placedContour, placement } from "../../geometry/transform.ts";
+import { type Placement, placedContour, placedPoint, placement } from "../../geometry/transform.ts";
 import { cutWidthOf } from "../../layout/markings/style.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
 import { kerfSetting } from "../kerf.ts";
@@ -56,7 +56,7 @@ export const finishedPart = (piece: Piece, number: number, making: Making): Fram
     grain: grained ? long : null,
     frame: { ...piece.frame, origin: pointOut(piece.frame, vector(box.minX, box.minY, 0)) },
     holes,
-    sheetPart: sheetPart(piece, { making, region, holes, number }),
+    sheetPart: sheetPart(piece, { making, region, holes, number, at }),
   };
 };
 
@@ -68,6 +68,7 @@ interface Drawn {
   readonly region: Region;
   readonly holes: FramePart["holes"];
   readonly number: number;
+  readonly at: Placement;
 }
 
 const sheetPart = (piece: Piece, drawn: Drawn): SheetPart => {
@@ -101,7 +102,10 @@ const sheetPart = (piece: Piece, drawn: Drawn): SheetPart => {
         kerf: kerfSetting(machine, making.stock),
       },
     ],
-    handOperations: piece.handOperations,
+    handOperations: piece.handOperations.map((operation) => ({
+      ...operation,
+      at: operation.at === null ? null : placedPoint(operation.at, drawn.at),
+    })),
   };
 };
 

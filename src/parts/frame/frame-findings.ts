@@ -143,7 +143,7 @@ const bedFinding = (
 
 /** The thinnest web of a part between a slot and another cut, where it is thinner than its sheet. */
 const webFinding = (part: FramePart, design: FrameDesign): readonly Finding[] => {
-  const slots = part.holes.filter(({ feature }) => feature.endsWith("/slot"));
+  const slots = part.holes.filter(({ feature }) => feature.startsWith("slot."));
   if (part.role !== "cheek") return [];
   const webs = slots.flatMap((slot, index) => [
     ...slots.slice(index + 1).map((other) => ({

@@ -37,7 +37,7 @@ export interface FramePart {
   /** Which way the grain of its good face runs in its own plane; null where the sheet has none. */
   readonly grain: "x" | "y" | null;
   readonly frame: Frame;
-  /** What each cut-out is for: `rail-hole.3`, `rib-aft-2.1/slot`, `vent`. In the order of `region.holes`. */
+  /** What each cut-out is for: `rail-hole.3`, `slot.rib-aft-2.1`, `vent`. In the order of `region.holes`. */
   readonly holes: readonly FrameHole[];
   readonly sheetPart: SheetPart;
 }

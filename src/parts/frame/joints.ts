@@ -32,7 +32,7 @@ export const cheekReceivers = (
     board.tabs[side].map((tab, index) => {
       const isLapped = plan.design.joints === "half-lap" && board.role === "rib";
       const kind = isLapped ? "half-lap" : boardJoint(plan.design.joints);
-      const feature = `${board.id}.${index + 1}/slot`;
+      const feature = `slot.${board.id}.${index + 1}`;
       const joint = { kind, from: board.id, into, feature, clearance: clearanceOf(plan.design) };
       return { joint, shape: cheekShape(plan, board, { tab, kind }) };
     }),
@@ -92,7 +92,7 @@ export const barReceivers = (
       kind,
       from: bar.ribs[index]!,
       into: bar.id,
-      feature: `${bar.ribs[index]!}/slot`,
+      feature: `slot.${bar.ribs[index]!}`,
       clearance: design.clearance,
     },
     shape: barShape({ tab, place, kind }, plan),
