@@ -8,6 +8,7 @@ import { judge } from "../checks/judge.ts";
 import type { ComponentList } from "../design/component-list.ts";
 import type { PanelDesign } from "../design/panel-design.ts";
 import { readDesign } from "../design/read-design.ts";
+import { VIEWING_DISTANCE } from "../design/usual-values.ts";
 import type { WorkshopDesign } from "../design/workshop-design.ts";
 import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
@@ -61,7 +62,6 @@ export const ARRANGE_CODES: readonly CodeEntry[] = [TOO_MANY];
 
 const FONT = "overpass-semibold";
 const LEGEND_HEIGHT = mm(4.1);
-const VIEWING_DISTANCE = "700 mm";
 /** A list longer than this is a slip: no panel holds so many hands. */
 const MOST_UNITS = 400;
 /** Each try adds a millimetre between neighbours. */
@@ -226,7 +226,7 @@ const headFor = (scene: Scene, composition: Composition): PanelHead | null => {
     workshop: scene.workshopPath,
     catalogue: scene.cataloguePath,
     ...sizes,
-    viewingDistance: VIEWING_DISTANCE,
+    viewingDistance: `${decimal(VIEWING_DISTANCE, 3)} mm`,
     stack: STACKS[scene.stack],
     fixings: scene.stack === "lit" ? "{ screws: m3, dowels: 3 mm }" : null,
     font: FONT,

@@ -29,11 +29,13 @@ const FROM_A_SLIP = [
 
 /** In the order in which they are settled: a follower may lead others. */
 const FOLLOWERS: readonly Follower[] = [
-  ...FROM_A_SLIP.map((code): Follower => ({
-    code,
-    after: ["checks/measured-impossible"],
-    sharing: "first",
-  })),
+  ...FROM_A_SLIP.map(
+    (code): Follower => ({
+      code,
+      after: ["checks/measured-impossible"],
+      sharing: "first",
+    }),
+  ),
   { code: "checks/off-panel", after: ["checks/instrument-fit"], sharing: "first" },
   { code: "checks/rail-strip", after: OFF_PANEL, sharing: "first" },
   { code: "checks/over-fixing", after: [...OFF_PANEL, "checks/rail-strip"], sharing: "first" },

@@ -3,8 +3,9 @@
 import type { Span } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
 import { samePlace } from "../geometry/tolerance.ts";
+import { MM_PER_INCH } from "../standards/inch.ts";
 import type { PanelFacts } from "./rule.ts";
-import { isInInches, MM_PER_INCH } from "./words.ts";
+import { isInInches } from "./words.ts";
 
 export interface RoundUnit {
   readonly name: "mm" | "in";

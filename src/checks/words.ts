@@ -2,6 +2,7 @@
 
 import type { Measure, Span } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
+import { MM_PER_INCH } from "../standards/inch.ts";
 import type { PanelFacts } from "./rule.ts";
 
 /** `3.25 mm`: two decimals are finer than any cutter. */
@@ -13,8 +14,6 @@ export const measureMm = (value: number): Measure => ({
 });
 
 export const measureOf = (value: number, unit: Measure["unit"]): Measure => ({ value, unit });
-
-export const MM_PER_INCH = 25.4;
 
 /** The value at the span is written in inches. */
 export const isInInches = (facts: Pick<PanelFacts, "texts">, span: Span | undefined): boolean =>

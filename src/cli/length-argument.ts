@@ -2,9 +2,16 @@
 
 import { numberText, roundedTo } from "../design/number-text.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
+import { MM_PER_INCH } from "../standards/inch.ts";
 
 const NANOMETRES = 1_000_000n;
-const UNITS: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 1000, in: 25.4, '"': 25.4 };
+const UNITS: Readonly<Record<string, number>> = {
+  mm: 1,
+  cm: 10,
+  m: 1000,
+  in: MM_PER_INCH,
+  '"': MM_PER_INCH,
+};
 
 /** null for what is no length above nothing. */
 export const lengthArgument = (written: string): Mm | null => {

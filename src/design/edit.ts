@@ -102,7 +102,10 @@ const childOf = (node: TextNode | null, step: string): TextNode | null => {
       return node.entries.find(({ key }) => key === step)?.value ?? null;
     case "list":
       return /^\d+$/.test(step) ? (node.items[Number(step)] ?? null) : null;
-    default:
+    case "scalar":
+    case "empty":
+    case "unreadable":
+    case undefined:
       return null;
   }
 };

@@ -5,7 +5,7 @@
 import type { DrawingItem } from "../drawings/drawing.ts";
 import type { Circle, Contour, Path, Point, Vertex } from "../geometry/contour.ts";
 import { point, vertex } from "../geometry/contour.ts";
-import { type Extent, extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
+import { type Extent, extent, grownExtent, joinedExtent, movedExtent } from "../geometry/extent.ts";
 import { contourExtent, pathExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
 import { type ArcPiece, arcPieces } from "./arc-pieces.ts";
@@ -65,7 +65,7 @@ export const itemParts = (item: DrawingItem, written: WrittenShapes): readonly C
 };
 
 export const partBox = (part: ContentPart): Extent | null =>
-  part.kind === "operators" ? part.box : movedBox(part.shape.box, part.at.x, part.at.y);
+  part.kind === "operators" ? part.box : movedExtent(part.shape.box, part.at.x, part.at.y);
 
 export const pdfNumber = (value: number): string => decimal(value, PLACES);
 
@@ -97,14 +97,11 @@ const writtenShape = (outlines: Outlines, paint: "f*" | "S"): WrittenShape => {
     outline.kind === "path" ? pathExtent(outline) : contourExtent(outline),
   );
   const box = joinedBox(around) ?? extent(0, 0, 0, 0);
-  return { operators: `${lines.join("")}${paint}\n`, box: movedBox(box, -zero.x, -zero.y) };
+  return { operators: `${lines.join("")}${paint}\n`, box: movedExtent(box, -zero.x, -zero.y) };
 };
 
 const joinedBox = (boxes: readonly Extent[]): Extent | null =>
   boxes.length === 0 ? null : grownExtent(boxes.reduce(joinedExtent), BOX_MARGIN);
-
-const movedBox = (box: Extent, dx: number, dy: number): Extent =>
-  extent(box.minX + dx, box.minY + dy, box.maxX + dx, box.maxY + dy);
 
 /** `zero`: the place that the numbers count from. */
 const outlineOperators = (outline: Contour | Path, zero: Point): string => {

@@ -3,6 +3,7 @@
 
 import type { Contour, Path, Point } from "../geometry/contour.ts";
 import { point } from "../geometry/contour.ts";
+import { shiftNoise } from "../geometry/tolerance.ts";
 
 /** What is placed together: a region's outline and holes, or one path. */
 export type Outlines = readonly (Contour | Path)[];
@@ -38,9 +39,6 @@ export const firstPlace = (outlines: Outlines): Point => {
 };
 
 const NOWHERE: Point = point(0, 0);
-
-/** Shifted copies agree to the rounding of their coordinates: 2^-52 x 1000 mm is 2e-13 mm, summed a few times. */
-const SHIFT_NOISE = 1e-9;
 
 /** Steps in which the first edge is told apart: copies on both sides of a step are only kept twice. */
 const KEY_STEPS = 1e4;
@@ -88,4 +86,4 @@ const isShifted = (a: Contour | Path, b: Contour | Path, shift: Shift): boolean 
 const isShiftedPoint = (a: Point, b: Point, shift: Shift): boolean =>
   isNear(a.x + shift.x, b.x) && isNear(a.y + shift.y, b.y);
 
-const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= SHIFT_NOISE;
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= shiftNoise;

@@ -39,6 +39,9 @@ export const joinedExtent = (a: Extent, b: Extent): Extent =>
 export const grownExtent = (box: Extent, margin: number): Extent =>
   extent(box.minX - margin, box.minY - margin, box.maxX + margin, box.maxY + margin);
 
+export const movedExtent = (box: Extent, dx: number, dy: number): Extent =>
+  extent(box.minX + dx, box.minY + dy, box.maxX + dx, box.maxY + dy);
+
 /** True where the boxes share more than an edge. */
 export const extentsOverlap = (a: Extent, b: Extent): boolean =>
   a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;

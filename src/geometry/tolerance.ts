@@ -43,6 +43,12 @@ export const booleanSliver = 1e-4;
  */
 export const booleanReach = booleanChord + booleanSliver + 4 * booleanGrid;
 
+/** 0.1 added ten times falls short of 1 by the last bit: a step of a scale that lies this near counts. In steps. */
+export const stepNoise = 1e-9;
+
+/** Shifted copies agree to the rounding of their coordinates: 2^-52 x 1000 mm is 2e-13 mm, summed a few times. */
+export const shiftNoise = 1e-9;
+
 /** An offset loop may come this much nearer to its source than asked before it is refused: 0.01 µm of arithmetic. */
 export const offsetNoise = 1e-5;
 

@@ -3,7 +3,8 @@
 
 import { type Mm, mm } from "../geometry/quantity.ts";
 
-export type MetricThread = "m2" | "m2.5" | "m3" | "m4" | "m5" | "m6" | "m8";
+export const METRIC_THREADS = ["m2", "m2.5", "m3", "m4", "m5", "m6", "m8"] as const;
+export type MetricThread = (typeof METRIC_THREADS)[number];
 
 export interface ClearanceHole {
   readonly fine: Mm;

@@ -8,6 +8,7 @@ import { onePerPair } from "../one-finding.ts";
 import { eachNearPair } from "../pairs.ts";
 import { type Parting, partingOf } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
+import { inTextOrder, type WrittenThing } from "../text-order.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { shareHeight } from "./share-height.ts";
 
@@ -53,7 +54,7 @@ const worstMeetings = (layout: PanelLayout): ReadonlyMap<string, Meeting> => {
   eachNearPair(boxed, 0, (first, second) => {
     if (first.component === second.component || !shareHeight(first.body, second.body)) return;
     if (!contourDistance(first.body.footprint, second.body.footprint).overlaps) return;
-    const [a, b] = inTextOrder(first, second);
+    const [a, b] = inTextOrder<Standing>(first, second, writtenAt);
     const key = `${a.component.id} ${b.component.id}`;
     const parting = partingOf(contourExtent(a.body.footprint), contourExtent(b.body.footprint));
     const before = found.get(key);
@@ -65,11 +66,7 @@ const worstMeetings = (layout: PanelLayout): ReadonlyMap<string, Meeting> => {
 
 const short = ({ apart, needed }: Parting): number => needed - apart;
 
-const inTextOrder = (first: Standing, second: Standing): readonly [Standing, Standing] => {
-  const order = first.component.span.start - second.component.span.start;
-  const isFirst = order === 0 ? first.component.id < second.component.id : order < 0;
-  return isFirst ? [first, second] : [second, first];
-};
+const writtenAt = ({ component: { span, id } }: Standing): WrittenThing => ({ span, name: id });
 
 const collision = ({ a, b, parting }: Meeting, facts: PanelFacts): Finding => {
   const [first, second] = [a.component, b.component];

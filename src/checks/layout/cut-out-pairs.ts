@@ -5,6 +5,7 @@ import { type ContourDistance, contourDistance } from "../../geometry/distance.t
 import { contourExtent } from "../../geometry/measure.ts";
 import type { CutOut, LayerLayout, PanelLayout } from "../../layout/panel-layout.ts";
 import { eachNearPair } from "../pairs.ts";
+import { inTextOrder, type WrittenThing } from "../text-order.ts";
 
 export interface CutOutPair {
   /** Written first. */
@@ -33,7 +34,7 @@ const closestPairs = (layout: PanelLayout): readonly CutOutPair[] => {
     const boxed = layer.cutOuts.map((thing) => ({ thing, box: contourExtent(thing.contour) }));
     eachNearPair(boxed, REACH, (first, second) => {
       if (first.owner === second.owner) return;
-      const [a, b] = inTextOrder(first, second);
+      const [a, b] = inTextOrder<CutOut>(first, second, writtenAt);
       const key = `${a.owner} ${b.owner}`;
       const pair = { a, b, layer, distance: contourDistance(a.contour, b.contour) };
       if (isCloser(pair, closest.get(key))) closest.set(key, pair);
@@ -42,11 +43,7 @@ const closestPairs = (layout: PanelLayout): readonly CutOutPair[] => {
   return [...closest.values()];
 };
 
-const inTextOrder = (first: CutOut, second: CutOut): readonly [CutOut, CutOut] => {
-  const order = first.span.start - second.span.start;
-  const isFirst = order === 0 ? first.owner < second.owner : order < 0;
-  return isFirst ? [first, second] : [second, first];
-};
+const writtenAt = ({ span, owner }: CutOut): WrittenThing => ({ span, name: owner });
 
 const isCloser = (pair: CutOutPair, than: CutOutPair | undefined): boolean => {
   if (than === undefined) return true;

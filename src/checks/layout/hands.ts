@@ -9,6 +9,7 @@ import { isUnder } from "../limits.ts";
 import { onePerPair } from "../one-finding.ts";
 import { eachNearPair } from "../pairs.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
+import { inTextOrder, type WrittenThing } from "../text-order.ts";
 import { lengthWords, measureMm } from "../words.ts";
 
 const entry: CodeEntry = {
@@ -39,14 +40,13 @@ export const hands: Rule = {
       if (rule === null) return;
       const { gap, overlaps } = contourDistance(first.grasp, second.grasp);
       if (overlaps || !isUnder(gap, rule.least)) return;
-      found.push(tooClose(inTextOrder(first, second), { gap, rule, facts }));
+      found.push(tooClose(inTextOrder<Held>(first, second, writtenAt), { gap, rule, facts }));
     });
     return onePerPair(found);
   },
 };
 
-const inTextOrder = (a: Held, b: Held): readonly [Held, Held] =>
-  a.span.start < b.span.start || (a.span.start === b.span.start && a.id < b.id) ? [a, b] : [b, a];
+const writtenAt = ({ span, id }: Held): WrittenThing => ({ span, name: id });
 
 const tooClose = (
   [a, b]: readonly [Held, Held],

@@ -30,10 +30,7 @@ export const componentLegends = (
   const words = positionWords(component, reach, scene);
   const measured = component.common.scale?.legend ?? null;
   const usual = { part: "legend", legend: component.legend, usualSide: usualSide(component) };
-  const named = [
-    { part: "scale-legend", legend: measured, usualSide: LEGEND_SIDE as LegendSide },
-    usual,
-  ];
+  const named = [{ part: "scale-legend", legend: measured, usualSide: SCALE_SIDE }, usual];
   const markings = [...words.markings];
   const findings = [...words.findings];
   let covered = words.reach;
@@ -64,6 +61,8 @@ export const componentLegends = (
   }
   return { markings, reach: covered, findings };
 };
+
+const SCALE_SIDE: LegendSide = LEGEND_SIDE;
 
 /** The word of a lamp window stands on the face before it; any other legend above its component (NUREG-0700, labels; from memory, unverified). */
 const usualSide = ({ part }: PlacedComponent): LegendSide =>

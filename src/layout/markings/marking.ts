@@ -2,7 +2,7 @@
 
 import type { Span } from "../../diagnostics/finding.ts";
 import { type Point, point, type Region } from "../../geometry/contour.ts";
-import { type Extent, extent, joinedExtent } from "../../geometry/extent.ts";
+import { type Extent, extent, joinedExtent, movedExtent } from "../../geometry/extent.ts";
 import { pointDistance } from "../../geometry/point.ts";
 import { type Degrees, degrees, type Mm, mm } from "../../geometry/quantity.ts";
 import { slotContour } from "../../geometry/shapes.ts";
@@ -54,12 +54,9 @@ export const textAt = (
     strokes: paths.map((path) => ({ path, width: style.cutWidth })),
     thinnest: block.thinnest,
     missing: block.missing,
-    box: turn === 0 ? movedBox(block.ink, at) : inkBox(fills, paths),
+    box: turn === 0 ? block.ink && movedExtent(block.ink, at.x, at.y) : inkBox(fills, paths),
   };
 };
-
-const movedBox = (box: Extent | null, by: Point): Extent | null =>
-  box === null ? null : extent(box.minX + by.x, box.minY + by.y, box.maxX + by.x, box.maxY + by.y);
 
 /** A straight line with round ends, as a filled shape. */
 export const lineShape = (from: Point, to: Point, width: Mm): MarkingShapes => {

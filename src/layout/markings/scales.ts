@@ -5,6 +5,7 @@ import type { DialDesign, ScaleDesign } from "../../design/panel-design.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import { degrees } from "../../geometry/quantity.ts";
+import { stepNoise } from "../../geometry/tolerance.ts";
 import { SCALE_LABELS, SCALE_TOO_FINE } from "../codes.ts";
 import type { PlacedComponent, PlacedMarking } from "../panel-layout.ts";
 import type { LegendScene } from "./legend-scene.ts";
@@ -183,14 +184,12 @@ const valuesBetween = (
   step: number,
 ): readonly number[] => {
   const span = scale.to - scale.from;
-  const count = Math.floor(Math.abs(span) / step + STEP_NOISE);
+  const count = Math.floor(Math.abs(span) / step + stepNoise);
   const sign = span < 0 ? -1 : 1;
   return Array.from({ length: count + 1 }, (_, index) => rounded(scale.from + sign * index * step));
 };
 
-/** 0.1 added ten times falls short of 1 by the last bit. */
-const STEP_NOISE = 1e-9;
-
+/** Without the noise of its sum. */
 const rounded = (value: number): number => Math.round(value * 1e9) / 1e9;
 
 const FIGURES = { most: MOST_FIGURES, what: "figures", name: "seconds of a clock" };
@@ -201,7 +200,7 @@ const tooFine = (component: PlacedComponent, scale: ScaleDesign | DialDesign): F
   const areFigures = span / scale.major > MOST_FIGURES;
   const step = areFigures ? scale.major : Math.min(scale.major, scale.minor ?? scale.major);
   const key = areFigures || scale.minor === null ? "major" : "minor";
-  const steps = Math.ceil(span / step - STEP_NOISE);
+  const steps = Math.ceil(span / step - stepNoise);
   const { most, what, name } = areFigures ? FIGURES : MARKS;
   return finding(SCALE_TOO_FINE, {
     message: `${component.id}: from ${decimal(scale.from, 6)} to ${decimal(scale.to, 6)} in steps of ${decimal(step, 6)} would give ${decimal(steps, 0)} ${what}, and ${most} are the most. ${key}: ${decimal(Math.ceil((span / most) * 1e6) / 1e6, 6)} or more.`,

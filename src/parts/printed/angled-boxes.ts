@@ -5,7 +5,7 @@ import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { leastInset } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
-import { type MetricThread, THREAD_DIAMETER } from "../../standards/metric-fasteners.ts";
+import { METRIC_THREADS, type MetricThread } from "../../standards/metric-fasteners.ts";
 import { ANGLED_BOX_FOOTPRINT, ANGLED_BOX_MOUNT } from "./angled-box-codes.ts";
 import type { AngledBoxFact, AngledBoxPart } from "./angled-box-facts.ts";
 import { angledBoxFindings } from "./angled-box-findings.ts";
@@ -60,7 +60,7 @@ const sceneOf = (
 const LONGEST_BOSS = 12;
 
 const threadOf = (thread: string): MetricThread | null =>
-  (Object.keys(THREAD_DIAMETER) as MetricThread[]).find((known) => known === thread) ?? null;
+  METRIC_THREADS.find((known) => known === thread) ?? null;
 
 const noFootprint = ({ design, layout }: AngledBoxScene): Finding =>
   finding(ANGLED_BOX_FOOTPRINT, {

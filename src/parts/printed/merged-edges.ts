@@ -16,7 +16,7 @@ import { distanceToEdge } from "../../geometry/edge-distance.ts";
 import { type Edge, edgeBetween, edgesOf } from "../../geometry/edges.ts";
 import { pointDistance } from "../../geometry/point.ts";
 
-/** A hundredth of a printed line: how far a merged edge may lie from what it stands for. */
+/** Less than a hundredth of a printed line of 0.45 mm: how far a merged edge may lie from what it stands for. */
 const FIT = 0.003;
 
 /** Runs of this many edges at most; crumbs come in tens. */

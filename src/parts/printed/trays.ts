@@ -29,7 +29,7 @@ import {
   withoutBoard,
 } from "./board-places.ts";
 import { type Boss, bossesOf, measuredBoss } from "./bosses.ts";
-import { NO_BOARD_ROOM, NO_SPACER_ROOM, UNKNOWN_BOARD } from "./codes.ts";
+import { NO_BOARD_ROOM, UNKNOWN_BOARD } from "./codes.ts";
 import { plainRegion } from "./grown-regions.ts";
 import { type OpaqueWall, opaqueWall, tidy, wholeSteps } from "./opaque-wall.ts";
 import { edgeRoom } from "./pocket-edge.ts";
@@ -45,6 +45,7 @@ import type { PrintedPart, PrintedParts } from "./printed-part.ts";
 import { noPrintedStock } from "./printed-stock.ts";
 import { subtracted } from "./region-sums.ts";
 import { bedFindings, singlePart } from "./single-part.ts";
+import { noRoom } from "./spacer-findings.ts";
 import { spacerOutline } from "./spacer-outline.ts";
 import { platedSolid, type Upright } from "./upright.ts";
 
@@ -84,7 +85,7 @@ const EDGE = 1;
 const trayOf = (scene: TrayScene): PrintedParts => {
   const { layout, layer, stock, context } = scene;
   const outline = spacerOutline(layout);
-  if (outline === null) return { parts: [], findings: [noRoom(scene)] };
+  if (outline === null) return { parts: [], findings: [noRoom(layer, layout)] };
   const printer = printerFor(layer.id, context);
   const wall = opaqueWall(stock, printer);
   const known = boardsOf(scene);
@@ -346,13 +347,6 @@ const isOnPlate = (slot: Contour, plan: TrayPlan, plate: readonly Region[]): boo
   ) &&
   plan.bosses.every(({ outside }) => !contoursOverlap(outside, slot)) &&
   plan.placed.every(({ box }) => !contoursOverlap(rectangle(box), slot));
-
-const noRoom = ({ layer, layout }: TrayScene): Finding =>
-  finding(NO_SPACER_ROOM, {
-    message: `Nothing is left for ${layer.id} between the rails and fasteners of ${layout.mount.id}.`,
-    span: layer.design.written.span,
-    subjects: [layer.id],
-  });
 
 const noBoardRoom = ({ board, use }: UsedBoard, { layer }: TrayScene): Finding =>
   finding(NO_BOARD_ROOM, {
