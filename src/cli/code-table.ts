@@ -10,6 +10,7 @@ import type { CodeEntry } from "../diagnostics/finding.ts";
 import { LAYOUT_CODES } from "../layout/codes.ts";
 import { CONSOLE_LAYOUT_CODES } from "../layout/console/codes-of-console.ts";
 import { PACK_CODES } from "../pack/codes.ts";
+import { FRAME_CODES } from "../parts/frame/codes.ts";
 import { PRINTED_CODES } from "../parts/printed/codes.ts";
 import { PARTS_CODES } from "../parts/sheet-parts.ts";
 import { CLI_CODES } from "./codes.ts";
@@ -20,6 +21,7 @@ export const codeTable = (): readonly CodeEntry[] =>
     ...CATALOGUE_CODES,
     ...LAYOUT_CODES,
     ...PARTS_CODES,
+    ...FRAME_CODES,
     ...PRINTED_CODES,
     ...CHECK_CODES,
     ...CONSOLE_LAYOUT_CODES,

@@ -11,6 +11,7 @@ import type { Finding, Remedy } from "../../src/diagnostics/finding.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { LAYOUT_CODES } from "../../src/layout/codes.ts";
 import { CONSOLE_LAYOUT_CODES } from "../../src/layout/console/codes-of-console.ts";
+import { FRAME_CODES } from "../../src/parts/frame/codes.ts";
 import { PARTS_CODES } from "../../src/parts/sheet-parts.ts";
 import {
   expectedLines,
@@ -40,6 +41,7 @@ test("every code has an example, and every example a code", () => {
     ...LAYOUT_CODES,
     ...CONSOLE_LAYOUT_CODES,
     ...PARTS_CODES,
+    ...FRAME_CODES,
   ].map(({ code }) => code);
   expect(examples.toSorted()).toEqual([...new Set(codes)].toSorted());
   expect(codes).toHaveLength(examples.length);

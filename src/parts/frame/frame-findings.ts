@@ -110,8 +110,8 @@ export const partFindings = (
     readonly leftOut: readonly string[];
   },
 ): readonly Finding[] => [
-  ...parts.flatMap((part) => bedFinding(part, of)),
-  ...parts.flatMap((part) => webFinding(part, of.design)),
+  ...worst(parts.flatMap((part) => bedFinding(part, of))),
+  ...worst(parts.flatMap((part) => webFinding(part, of.design))),
   ...of.leftOut.map((what) =>
     finding(LEFT_OPEN, {
       message: `There is no room for: ${what}. It is left out.`,
@@ -119,6 +119,16 @@ export const partFindings = (
     }),
   ),
 ];
+
+/** The one that is furthest off; the others have the same cause and are counted. */
+const worst = (findings: readonly Finding[]): readonly Finding[] =>
+  findings
+    .toSorted((a, b) => short(b) - short(a))
+    .slice(0, 1)
+    .map((found) => ({ ...found, suppressed: findings.length - 1 }));
+
+const short = ({ measured, limit }: Finding): number =>
+  Math.abs((measured?.value ?? 0) - (limit?.value ?? 0));
 
 const bedFinding = (
   part: FramePart,
