@@ -5,6 +5,7 @@ import { decimal } from "../geometry/number.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 
 /** The finest caliper in a workshop reads 0.001 mm, most 0.01 mm: common practice. */
+const FINEST = 0.001;
 const PLACES = 3;
 
 /** Lines of why, one a reading that is finer than any caliper. */
@@ -13,7 +14,7 @@ export const tooFineReadings = (measured: Readonly<Record<string, number>>): rea
     .filter(([, value]) => Number(value.toFixed(PLACES)) !== value)
     .map(
       ([name, value]) =>
-        `${name}: ${value} mm is finer than a caliper reads (${10 ** -PLACES} mm); ${decimal(value, PLACES)} mm can be entered`,
+        `${name}: ${value} mm is finer than a caliper reads (${FINEST} mm); ${decimal(value, PLACES)} mm can be entered`,
     );
 
 /** A difference or a mean of readings, on the nanometre that every length is read to. */

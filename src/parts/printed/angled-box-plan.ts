@@ -59,12 +59,13 @@ export interface AngledBoxHeights {
 
 /** Walls that are leaned on: common practice for a box of a hand's size. */
 const LEAST_WALL = 2;
+/** Face and flange take screws and hands: common practice, seven lines of 0.45 mm. */
 const FACE_THICKNESS = 3;
 const FLANGE_THICKNESS = 3;
-/** The face stands out over the walls and hides the step that the slope makes there. */
+/** The face stands out over the walls and hides the step that the slope makes there. Own choice; no source. */
 const FACE_OVERHANG = 1.5;
 const OPENING_CORNER = 3;
-/** A printed edge beside a boss. */
+/** A printed edge beside a boss: a loose fit, 0.3 to 0.5 mm a side (common practice). */
 const BOSS_GAP = 0.4;
 /** M4 screws hold the box on the console: one a side, and one every 80 mm (common practice). */
 const FLANGE_SCREW = { nominal: 4.5, source: "ISO 273, medium", apart: 80, room: 10 };
@@ -140,16 +141,24 @@ const faceMap =
 
 /** The panel less what it lies on, clear of the bosses. */
 const openingBox = ({ nominal, mount, mountHoles }: PanelLayout, boss: number): Extent => {
-  const reach = mountHoles.map(
-    ({ at }) =>
-      boss / 2 +
-      BOSS_GAP +
-      Math.max(
-        Math.min(at.x - nominal.minX, nominal.maxX - at.x),
-        Math.min(at.y - nominal.minY, nominal.maxY - at.y),
-      ),
+  const insets = mountHoles.map(({ at }) =>
+    clearInset(
+      Math.min(at.x - nominal.minX, nominal.maxX - at.x),
+      Math.min(at.y - nominal.minY, nominal.maxY - at.y),
+      boss / 2 + BOSS_GAP,
+    ),
   );
-  return grownExtent(nominal, -Math.max(mount.seat, ...reach));
+  return grownExtent(nominal, -Math.max(mount.seat, ...insets));
+};
+
+/**
+ * How far in a rectangular opening must begin to keep `room` from a hole that lies `x` and `y` in from the sides: by its
+ * corner where the hole lies at a corner, by its edge where it lies beside one.
+ */
+const clearInset = (x: number, y: number, room: number): number => {
+  const under = 2 * room * room - (x - y) * (x - y);
+  const byCorner = under < 0 ? 0 : (x + y + Math.sqrt(under)) / 2;
+  return byCorner >= Math.max(x, y) ? byCorner : Math.min(x, y) + room;
 };
 
 const heightsOf = ({ layout, insert }: AngledBoxScene, wall: OpaqueWall): AngledBoxHeights => {

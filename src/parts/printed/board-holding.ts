@@ -49,7 +49,7 @@ export const boardHolding = (placed: PlacedBoard, scene: HoldingScene): Holding 
 const FORMED_PILOT = 0.8;
 /** A standoff where the record gives no limit: common practice. */
 const USUAL_STANDOFF = 6;
-/** Solid plastic below a standoff's hole: its plate's first layers. */
+/** Solid plastic below a standoff's hole: four layers of 0.2 mm of its plate (common practice: three to five). */
 const PLATE_BELOW = 0.8;
 
 const standoffs = (placed: PlacedBoard, scene: HoldingScene): Holding => {
@@ -99,6 +99,7 @@ const threadFor = (hole: number): MetricThread =>
 
 /** A ledge so wide at each corner, clear of the pins along the sides (common practice). */
 const LEDGE = 2;
+/** A post beside it, as wide as three pairs of lines: own choice. */
 const POST = 3;
 /** How far a lip reaches over the board, and how thick it is: it springs aside (common practice). */
 const LIP_OVER = 0.6;

@@ -22,7 +22,7 @@ export const PITCH_OVER_DISTANCE = { least: 1, most: 1.5 } as const;
 /** Strip and channel: a loose fit, a side. */
 export const LANE_CLEARANCE = 0.4;
 
-/** Places are tried this far apart across an area. */
+/** Places are tried this far apart across an area: half a millimetre is what a strip is laid to by hand. */
 const STEP = 0.5;
 
 /** `distance`: from the LEDs to what they light. Lanes lie at least that far apart, so that rows light as evenly as pitches. */

@@ -78,7 +78,7 @@ interface TrayScene {
 const PLATE = 2.4;
 /** Least air under a board: solder and its wires (common practice). */
 const LEAST_STANDOFF = 4;
-/** From what stands behind a board's longest lead to the plate. */
+/** From what stands behind a board's longest lead to the plate, and from a board to the tray's edge: a millimetre of air, common practice. */
 const BELOW_LEADS = 1;
 const EDGE = 1;
 
