@@ -3,12 +3,14 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, test } from "vitest";
 import { containsContour } from "../../src/geometry/containment.ts";
+import { contourDistance } from "../../src/geometry/distance.ts";
 import { contourArea, contourExtent } from "../../src/geometry/measure.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import { recipeExtent } from "../../src/geometry/solid/recipe-extent.ts";
 import { recipeVolume } from "../../src/geometry/solid/recipe-volume.ts";
 import { type AngledBoxPart, isAngledBoxPart } from "../../src/parts/printed/angled-box-facts.ts";
 import { angledBoxesOf } from "../../src/parts/printed/angled-boxes.ts";
+import { spacerOutline } from "../../src/parts/printed/spacer-outline.ts";
 import { openKernel } from "../support/kernel.ts";
 import { laidPanel } from "./fitted-panel.ts";
 import { printed } from "./trim-solid-check.ts";
@@ -56,8 +58,9 @@ const oblongVolume = (slope: number): number => {
   // Flange 3 thick with M4 clearance, 4.5 and 0.3 for the printer: two holes on each side of 100, one on each of 75.
   const flange = 3 * (grown(100, 75, 12) - inside - 6 * Math.PI * 2.4 ** 2);
   const walls = (100 * 75 - inside) * (middle - 3);
-  // Opening: a seat of 11 a side (6 + 4.6 + 0.4), corners of 3. Insert M3 of 5.7: pilot 4.3, 6.7 deep, 2 below.
-  const opening = 54 * 42 - (4 - Math.PI) * 9;
+  // Opening: the mount's seat of 10 a side, corners of 3: a boss of 4.6 at (6, 6) keeps 0.4 from a corner at 6 + 5 / sqrt 2 =
+  // 9.54 already. Insert M3 of 5.7: pilot 4.3, 6.7 deep, 2 below.
+  const opening = 56 * 44 - (4 - Math.PI) * 9;
   const pilot = Math.PI * 2.15 ** 2;
   const face = 3 * (grown(100, 75 / cosine, 1.5) - opening - 4 * pilot);
   const bosses = 4 * (Math.PI * 4.6 ** 2 * (6.7 + 2 - 3) - pilot * (6.7 - 3));
@@ -154,8 +157,8 @@ describe("the box", () => {
     expect(facts.bosses.map(({ at }) => at)).toEqual(layout.mountHoles.map(({ at }) => at));
     expect(containsContour(fact.face.outline, layout.outline)).toBe(true);
     expect(containsContour(layout.outline, fact.face.opening)).toBe(true);
-    // 11 less the panel's undersize of 0.25.
-    expect(fact.face.seat).toBeCloseTo(10.75, 6);
+    // The mount's seat of 10 less the panel's undersize of 0.25.
+    expect(fact.face.seat).toBeCloseTo(9.75, 6);
     for (const { insert, depth, below } of facts.bosses) {
       // Heat-set bosses: hole = insert + 0.5 to 1, 2 mm solid below (common practice).
       expect(depth - insert!).toBeCloseTo(1, 9);
@@ -252,4 +255,14 @@ describe("is not made, and says why,", () => {
     const { findings } = angledBoxesOf(laid.layout, laid.context);
     expect(codes(findings)).toEqual(["parts/no-split"]);
   });
+});
+
+test("a spacer behind the panel passes the face's opening, a loose fit a side", () => {
+  const { box, layout } = standing(`{ footprint: ${OBLONG}, slope: 15 deg, rise: 40 mm }`);
+  const { opening } = soundBox(box).angledBox.face;
+  const spacer = spacerOutline(layout);
+  if (spacer === null) throw new Error("the panel has room for a spacer");
+  expect(containsContour(opening, spacer)).toBe(true);
+  // 0.4: loose, 0.3 to 0.5 a side (common practice for printed parts).
+  expect(contourDistance(opening, spacer)).toBeCloseTo(0.4, 6);
 });
