@@ -264,5 +264,5 @@ test("a spacer behind the panel passes the face's opening, a loose fit a side", 
   if (spacer === null) throw new Error("the panel has room for a spacer");
   expect(containsContour(opening, spacer)).toBe(true);
   // 0.4: loose, 0.3 to 0.5 a side (common practice for printed parts).
-  expect(contourDistance(opening, spacer)).toBeCloseTo(0.4, 6);
+  expect(contourDistance(opening, spacer).gap).toBeCloseTo(0.4, 6);
 });
