@@ -35,7 +35,7 @@ export interface ConsoleBody {
   readonly panel: string | null;
   /** Component, layer, printed part, frame part or obstacle, in the user's own words. */
   readonly thing: string;
-  /** What of it: "lever", "case", "plug of connector x", "spacer". */
+  /** What of it: "lever", "case", "plug of x", "spacer"; empty where it is the whole thing. */
   readonly what: string;
   readonly shape: BodyShape;
   readonly frame: Frame;

@@ -50,6 +50,8 @@ export type PairRelation =
 export interface OutsideFact {
   readonly body: ConsoleBody;
   readonly volume: number;
+  /** The least extent of what stands out, along an axis of the envelope. */
+  readonly depth: Mm;
   readonly at: Vector;
 }
 

@@ -64,8 +64,9 @@ const factOf = (
   const volume = out.isEmpty() ? 0 : out.volume();
   if (volume <= sharedVolume) return null;
   const { size, middle } = extentOf(out);
-  if (Math.min(size.x, size.y, size.z) <= touchDepth) return null;
-  return { body, volume, at: pointOut(frame, middle) };
+  const depth = Math.min(size.x, size.y, size.z);
+  if (depth <= touchDepth) return null;
+  return { body, volume, depth: mm(depth), at: pointOut(frame, middle) };
 };
 
 /** In panel coordinates; null for what lies before the seat. */

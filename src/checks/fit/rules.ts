@@ -3,6 +3,7 @@
 import type { CodeEntry, Finding } from "../../diagnostics/finding.ts";
 import { overrunByTolerance } from "./bay-overrun-by-tolerance.ts";
 import { cannotLiftOut } from "./cannot-lift-out.ts";
+import { clash } from "./clash.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { driverRoom } from "./driver-room.ts";
 import { frontEdge } from "./front-edge.ts";
@@ -12,8 +13,21 @@ import { legendHidden } from "./legend-hidden.ts";
 import { legendSmallAtEye } from "./legend-small-at-eye.ts";
 import { loopTooShort } from "./loop-too-short.ts";
 import { outOfReach } from "./out-of-reach.ts";
+import { outsideEnvelope } from "./outside-envelope.ts";
+import { panelTooWide } from "./panel-too-wide.ts";
+import { plugRoom } from "./plug-room.ts";
+import { tooDeep } from "./too-deep.ts";
+import { tooNear } from "./too-near.ts";
+import { touching } from "./touching.ts";
 
 const FIT_RULES: readonly ConsoleRule[] = [
+  panelTooWide,
+  tooDeep,
+  clash,
+  plugRoom,
+  outsideEnvelope,
+  touching,
+  tooNear,
   outOfReach,
   legendSmallAtEye,
   legendHidden,

@@ -1,8 +1,12 @@
-// Boards on a panel's trays, and the room of each plug with the bend of its cable.
+// Boards on a panel's trays, and the room of each plug with the bend of its cable. Their frames are turned with the board: how
+// it lies can be read from them.
 
 import type { Span } from "../../diagnostics/finding.ts";
-import { circle } from "../../geometry/contour.ts";
+import { type Contour, circle } from "../../geometry/contour.ts";
+import { degrees } from "../../geometry/quantity.ts";
 import { rectangle } from "../../geometry/shapes.ts";
+import { turnedFrame, WORLD } from "../../geometry/space/frame.ts";
+import { placedContour, placement } from "../../geometry/transform.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
 import type { BoardFact } from "../../parts/printed/printed-facts.ts";
 import type { PrintedPart } from "../../parts/printed/printed-part.ts";
@@ -34,18 +38,22 @@ const bodiesOf = (
   part: PrintedPart,
   span: Span = part.span,
 ): readonly StandingBody[] => {
-  const { board, box, from, to } = fact;
+  const { board, box, turn, from, to } = fact;
   const id = `${part.owner}/${board}`;
+  const frame = turnedFrame(WORLD, { about: WORLD.z, through: WORLD.origin, by: turn });
+  const within = (contour: Contour): Contour =>
+    placedContour(contour, placement(0, 0, degrees(-turn)));
   return [
-    prismBody({ id, role: "rear", thing: board, what: "board", span }, rectangle(box), {
+    prismBody({ id, role: "rear", thing: board, what: "board", span }, within(rectangle(box)), {
       low: from,
       high: to,
+      frame,
     }),
     ...fact.connectors.map(({ name, at, room, height }) =>
       prismBody(
         { id: `${id}/${name}`, role: "plug", thing: board, what: `plug of ${name}`, span },
-        room === null ? circle(at, UPRIGHT) : rectangle(room),
-        { low: fact.front, high: fact.front + height },
+        within(room === null ? circle(at, UPRIGHT) : rectangle(room)),
+        { low: fact.front, high: fact.front + height, frame },
       ),
     ),
   ];

@@ -14,7 +14,7 @@ export const frameBodies = (frame: ConsoleFrame, span: Span): readonly StandingB
     id: part.id,
     role: roleOf(part),
     thing: part.title,
-    what: part.role.replaceAll("-", " "),
+    what: "",
     solid: prism(-part.thickness, 0, solidRegion(part.region)),
     extent: { ...contourExtent(part.region.outline), minZ: mm(-part.thickness), maxZ: mm(0) },
     frame: part.frame,

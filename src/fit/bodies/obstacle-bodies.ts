@@ -21,5 +21,6 @@ const obstacleBody = (obstacle: ObstacleLayout, id: string): ConsoleBody => {
   const { name, role, shape, frame, span } = obstacle;
   const extent = shape.kind === "recipe" ? recipeExtent(shape.solid) : meshExtent(shape.mesh);
   const box = boxOut(frame, extent);
-  return { id, role, panel: null, thing: name, what: role, shape, frame, box, span };
+  const thing = role === "obstacle" || name.startsWith(role) ? name : `${role} ${name}`;
+  return { id, role, panel: null, thing, what: "", shape, frame, box, span };
 };

@@ -21,7 +21,7 @@ export const railBodies = (bay: BayLayout): readonly StandingBody[] => {
         id,
         role: "rail",
         thing: `${side} rail of ${bay.id}`,
-        what: "rail",
+        what: "",
         span: bay.design.written.span,
       },
       rectangle(extent(Math.min(near, far), 0, Math.max(near, far), bay.length)),

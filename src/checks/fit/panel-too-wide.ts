@@ -1,0 +1,69 @@
+// Panels that are wider than the room between what stands on either side of their bay.
+
+import { spanOf } from "../../design/written.ts";
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { extentHeight, extentWidth } from "../../geometry/extent.ts";
+import { contourExtent } from "../../geometry/measure.ts";
+import { type Mm, mm } from "../../geometry/quantity.ts";
+import type { BayLayout, PlacedPanel } from "../../layout/console/console-layout.ts";
+import { isOver } from "../limits.ts";
+import { lengthWords, measureMm } from "../words.ts";
+import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+
+const entry: CodeEntry = {
+  code: "fit/panel-too-wide",
+  severity: "fault",
+  title: "a panel that is wider than its bay",
+  why: "Finished, a panel must go in between what stands beside its rails. The room is the width that its mount names; for a mount that names none it is the clear width of the bay with the two seats of its rails.",
+  example:
+    "bays:\n  aft: { mount: corner-screws, at: [0, 0, 600], along: [1, 0, 0], length: 100 mm, depth: 60 mm, clear-width: 119.6 mm }",
+};
+
+export const panelTooWide: ConsoleRule = {
+  entry,
+  judge: (facts) =>
+    facts.layout.panels.flatMap((panel) => {
+      const { place } = panel;
+      const bay = facts.layout.bays.find(({ id }) => place.kind === "bay" && id === place.bay);
+      const room = bay === undefined ? null : roomOf(bay);
+      if (bay === undefined || room === null) return [];
+      const width = widthOf(panel);
+      return isOver(width, room) ? [tooWide(panel, { bay, room, width }, facts)] : [];
+    }),
+};
+
+/** null where neither the mount nor the bay names one. */
+const roomOf = ({ width, design, mount }: BayLayout): Mm | null => {
+  if (width > 0) return width;
+  return design.clearWidth === null ? null : mm(design.clearWidth + 2 * mount.seat);
+};
+
+/** Finished, across the bay. */
+const widthOf = ({ layout }: PlacedPanel): Mm => {
+  const box = contourExtent(layout.outline);
+  return layout.mount.counts === "height" ? extentWidth(box) : extentHeight(box);
+};
+
+const tooWide = (
+  panel: PlacedPanel,
+  { bay, room, width }: { readonly bay: BayLayout; readonly room: Mm; readonly width: Mm },
+  facts: ConsoleFacts,
+): Finding => {
+  const { written } = panel.layout.design;
+  const across = panel.layout.mount.counts === "height" ? "width" : "height";
+  const span = written.keys[across] ?? panel.use.written.span;
+  const words = lengthWords(facts, written.keys[across]);
+  const works = room - (width - nominalOf(panel));
+  return finding(entry, {
+    message: `${panel.name} is ${words(width)} wide when it is finished; bay ${bay.id} has room for ${words(room)}, ${words(width - room)} less. ${across}: ${words(works)} goes in.`,
+    span,
+    related: [{ what: `bay ${bay.id}`, span: spanOf(bay.design.written, "clear-width") }],
+    subjects: [panel.name, bay.id],
+    measured: measureMm(width),
+    limit: measureMm(room),
+    source: { kind: "geometry", name: `the width of bay ${bay.id}` },
+  });
+};
+
+const nominalOf = ({ layout }: PlacedPanel): Mm =>
+  layout.mount.counts === "height" ? extentWidth(layout.nominal) : extentHeight(layout.nominal);
