@@ -5,7 +5,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Finding, Measure } from "../../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
-import { compile } from "../../src/project.ts";
+import { compile, fitOfProject } from "../../src/project.ts";
+import { openKernel } from "../support/kernel.ts";
 import { testLibrary } from "../support/test-library.ts";
 
 export const ENTRY = "panel.yaml";
@@ -15,6 +16,8 @@ const SHARED = ["shed.yaml", "six-modules.yaml"];
 
 /** A file that an example may name, and that is no solid. */
 const BINARIES: ReadonlyMap<string, Uint8Array> = new Map([["broken.stl", new Uint8Array(4)]]);
+
+const kernel = await openKernel();
 
 export type Texts = ReadonlyMap<string, string>;
 
@@ -77,10 +80,17 @@ export const foundLines = (texts: Texts, notes: ReadonlySet<string> = new Set())
       });
     });
 
+/** A console is fitted once its places are without a fault. */
 export const findingsOf = (texts: Texts): readonly Finding[] => {
   const entry = texts.has(CONSOLE) ? CONSOLE : ENTRY;
   const project = compile({ entry, files: texts, binaries: BINARIES }, testLibrary());
-  return [...project.findings, ...project.panels.flatMap(({ findings }) => findings)];
+  return [
+    ...project.findings,
+    ...project.panels.flatMap(({ findings }) => findings),
+    ...(project.console !== null && project.findings.every(({ severity }) => severity !== "fault")
+      ? fitOfProject(project, project.console, kernel).findings
+      : []),
+  ];
 };
 
 export const notesIn = (texts: Texts): ReadonlySet<string> =>

@@ -4,6 +4,7 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { ToleranceFact } from "../../fit/fit-facts.ts";
 import { decimal } from "../../geometry/number.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
 import { isOver } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -40,7 +41,7 @@ const overrun = (sum: ToleranceFact, bay: BayLayout, facts: ConsoleFacts): Findi
     largest === undefined
       ? ""
       : ` ${largest.what} has the most of it, ${words(largest.plusMinus)}.`;
-  const length = `${decimal(Math.ceil((bay.length + worstCase - free) * 100) / 100, 2)} mm`;
+  const length = `${decimal(Math.ceil((bay.length + worstCase - free) * 100 - samePlace) / 100, 2)} mm`;
   return finding(entry, {
     message: `Bay ${bay.id}: ${words(free)} are free at nominal size, and its butted panels may be ${words(worstCase)} longer at the worst, ${words(rootSumSquare)} as a root sum square.${most} A length of ${length} holds the worst.`,
     span,

@@ -44,10 +44,16 @@ const unreached = (group: readonly [ReachFact, ...ReachFact[]], facts: ConsoleFa
   const limit = limitOf(worst);
   const words = lengthWords(facts, worst.span);
   const remedies = seatForward(group, facts);
-  const kind = worst.isImportant ? "important, and its hand" : "a hand that leans forward";
-  const works = remedies.map(({ title }) => ` ${title} brings all of them within reach.`).join("");
+  const kind = worst.isImportant
+    ? "important, and reached without leaning are"
+    : "reached by leaning forward are";
+  const works = remedies
+    .map(
+      ({ title }) => ` ${title} brings ${group.length === 1 ? "it" : "all of them"} within reach.`,
+    )
+    .join("");
   return finding(entry, {
-    message: `${inPanel(worst)}${andMore(group.length - 1)}: ${words(worst.distance)} from the shoulder; ${kind} reaches ${words(limit)}, ${words(worst.distance - limit)} less.${works === "" ? ` Bring it ${words(worst.distance - limit)} nearer.` : works}`,
+    message: `${inPanel(worst)}${andMore(group.length - 1)}: ${words(worst.distance)} from the shoulder; ${kind} ${words(limit)}, ${words(worst.distance - limit)} less.${works === "" ? ` Bring it ${words(worst.distance - limit)} nearer.` : works}`,
     span: worst.span,
     related: operatorPlace(facts),
     subjects: group.map(inPanel),
