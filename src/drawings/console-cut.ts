@@ -4,7 +4,6 @@
 import type { ConsoleBody } from "../fit/console-body.ts";
 import { difference, intersection, unionRegions } from "../geometry/boolean.ts";
 import { type Contour, type Path, type Point, point, type Region } from "../geometry/contour.ts";
-import { flattened } from "../geometry/flatten.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { polygon } from "../geometry/shapes.ts";
 import type { Mesh } from "../geometry/solid/mesh.ts";
@@ -28,6 +27,7 @@ import {
   type Vector,
   vector,
 } from "../geometry/space/vector.ts";
+import { drawnCorners } from "./console-corners.ts";
 import { type ConsoleView, onSheet } from "./console-view.ts";
 import { run } from "./items.ts";
 
@@ -41,7 +41,6 @@ export interface BodyCut {
   readonly lines: readonly Path[];
 }
 
-const CHORD = 0.05;
 /** Nearer than this (a ten-thousandth of a degree) a plane counts as upright in a body's frame, or as level. */
 const UPRIGHT = 2e-6;
 
@@ -109,8 +108,7 @@ const mapped = (
   place: (from: Point) => Point,
   view: ConsoleView,
 ): Region => {
-  const contour = (from: Contour): Contour =>
-    polygon(flattened(from, CHORD * view.scale).map(place));
+  const contour = (from: Contour): Contour => polygon(drawnCorners(from, view).map(place));
   return { outline: contour(outline), holes: holes.map(contour) };
 };
 
@@ -139,8 +137,7 @@ const slabCut = (
     foot.z - (normal.x * (x - foot.x) + normal.y * (y - foot.y)) / normal.z;
   const place = ({ x, y }: Point): Point =>
     onSheet(plane.view, pointOut(frame, vector(x, y, height(x, y))));
-  const flatContour = (contour: Contour): Contour =>
-    polygon(flattened(contour, CHORD * plane.view.scale));
+  const flatContour = (contour: Contour): Contour => polygon(drawnCorners(contour, plane.view));
   const flat = { outline: flatContour(region.outline), holes: region.holes.map(flatContour) };
   const steepness = Math.sqrt(normal.x * normal.x + normal.y * normal.y);
   if (steepness < UPRIGHT)

@@ -7,7 +7,7 @@ import type { Face } from "../lettering/face.ts";
 import type { DrawingItem } from "./drawing.ts";
 import { filled, HAIR, run, stroked } from "./items.ts";
 import { spread } from "./spread.ts";
-import { type Words, words } from "./words.ts";
+import { shortened, type Words, words } from "./words.ts";
 
 export interface LabelledThing {
   readonly text: string;
@@ -17,6 +17,8 @@ export interface LabelledThing {
 const CAP = 1.8;
 const PITCH = 3;
 const GAP = 6;
+/** A name runs on no further than this: it must leave the page to the view. */
+const LONGEST = 48;
 const DOT = 0.3;
 
 export const labelColumn = (
@@ -40,7 +42,8 @@ export const labelColumn = (
   for (const [index, { text, place }] of sorted.entries()) {
     const y = heights[index] ?? 0;
     const middle = extentCentre(place);
-    const said = words(face, text, point(left, y - CAP / 2), {
+    const short = shortened(face, text, { capHeight: CAP, width: LONGEST });
+    const said = words(face, short, point(left, y - CAP / 2), {
       capHeight: CAP,
       align: "start",
       ink: "line",

@@ -3,7 +3,6 @@
 
 import type { ConsoleBody } from "../fit/console-body.ts";
 import { type Contour, type Point, point, type Region } from "../geometry/contour.ts";
-import { flattened } from "../geometry/flatten.ts";
 import { polygon } from "../geometry/shapes.ts";
 import type { Mesh } from "../geometry/solid/mesh.ts";
 import { recipeExtent } from "../geometry/solid/recipe-extent.ts";
@@ -12,11 +11,10 @@ import { turnMatrix } from "../geometry/solid/turn.ts";
 import { type Frame, frameWithin, pointOut } from "../geometry/space/frame.ts";
 import { boxCorners } from "../geometry/space/space-box.ts";
 import { dot, type Vector, vector } from "../geometry/space/vector.ts";
+import { drawnCorners } from "./console-corners.ts";
 import { type ConsoleView, onSheet } from "./console-view.ts";
 import { hull } from "./hull.ts";
 
-/** Chords of a drawing at 1:5 and smaller lie within a twentieth of the thinnest line. */
-const CHORD = 0.05;
 /** Nearer to square on than this nobody sees a difference: a part in a million. */
 const SQUARE_ON = 1 - 1e-6;
 
@@ -61,7 +59,7 @@ const layerSilhouette = (
 ): readonly Region[] =>
   regions.flatMap(({ outline, holes }): readonly Region[] => {
     if (Math.abs(dot(frame.z, view.toward)) < SQUARE_ON) {
-      const corners = flattened(outline.contour, CHORD * view.scale);
+      const corners = drawnCorners(outline.contour, view);
       const places = [from, to].flatMap((z) =>
         corners.map(({ x, y }) => pointOut(frame, vector(x, y, z))),
       );
@@ -69,7 +67,7 @@ const layerSilhouette = (
     }
     const seen = (contour: Contour): Contour =>
       polygon(
-        flattened(contour, CHORD * view.scale).map(({ x, y }) =>
+        drawnCorners(contour, view).map(({ x, y }) =>
           onSheet(view, pointOut(frame, vector(x, y, to))),
         ),
       );

@@ -19,23 +19,30 @@ export const flatShaded = (mesh: Mesh, frame: Frame): FlatShaded => {
   const positions: number[] = [];
   const normals: number[] = [];
   const indices = new Uint32Array(mesh.triangles.length);
-  const known = new Map<string, number>();
+  /** By corner of the mesh: what it became, once for each direction. */
+  const known: number[][] = [];
+  const indexOf = (corner: number, normal: Vector): number => {
+    const made = known[corner] ?? [];
+    known[corner] = made;
+    const same = made.find(
+      (index) =>
+        normals[3 * index] === normal.x &&
+        normals[3 * index + 1] === normal.y &&
+        normals[3 * index + 2] === normal.z,
+    );
+    if (same !== undefined) return same;
+    const index = positions.length / 3;
+    made.push(index);
+    const place = upright(pointOut(frame, cornerAt(mesh, corner)));
+    // Adding zero turns -0 into 0: the bounds are written as text, which has no -0.
+    positions.push(place.x * METRES + 0, place.y * METRES + 0, place.z * METRES + 0);
+    normals.push(normal.x, normal.y, normal.z);
+    return index;
+  };
   for (let at = 0; at < mesh.triangles.length; at += 3) {
     const corners = [0, 1, 2].map((step) => mesh.triangles[at + step] ?? 0);
     const normal = normalOf(mesh, corners, frame);
-    for (const [step, corner] of corners.entries()) {
-      const name = `${corner} ${normal.x} ${normal.y} ${normal.z}`;
-      let index = known.get(name);
-      if (index === undefined) {
-        index = known.size;
-        known.set(name, index);
-        const place = upright(pointOut(frame, cornerAt(mesh, corner)));
-        // Adding zero turns -0 into 0: the bounds are written as text, which has no -0.
-        positions.push(place.x * METRES + 0, place.y * METRES + 0, place.z * METRES + 0);
-        normals.push(normal.x, normal.y, normal.z);
-      }
-      indices[at + step] = index;
-    }
+    for (const [step, corner] of corners.entries()) indices[at + step] = indexOf(corner, normal);
   }
   const rounded = Float32Array.from(positions);
   return { positions: rounded, normals: Float32Array.from(normals), indices, ...boundsOf(rounded) };

@@ -27,6 +27,8 @@ export interface ReportColumn {
   /** With its unit: "distance, mm". */
   readonly title: string;
   readonly kind: "words" | "number";
+  /** Decimals that a reader is shown. */
+  readonly places: number;
   /** What a cell without a value says. */
   readonly none: string;
 }

@@ -159,7 +159,11 @@ const primitiveBody = (name: string, primitive: Entry, reading: Reading): SolidB
   }
   const table = cornerTable();
   const numbers = Array.from({ length: count }, (_, at) => {
-    const [x = 0, y = 0, z = 0] = positions.slice(3 * at, 3 * at + 3);
+    const [x, y, z] = [
+      positions[3 * at] ?? 0,
+      positions[3 * at + 1] ?? 0,
+      positions[3 * at + 2] ?? 0,
+    ];
     // From x right, y up, z toward the operator to x forward, y left, z up.
     return table.cornerAt(-z * MILLIMETRES, -x * MILLIMETRES, y * MILLIMETRES);
   });

@@ -11,7 +11,7 @@ import type {
   PlacedPanel,
 } from "../layout/console/console-layout.ts";
 import { bodyWords } from "./body-words.ts";
-import { factSection, numberColumn, saying, wordColumn } from "./report-section.ts";
+import { exactly, factSection, numberColumn, saying, wordColumn } from "./report-section.ts";
 
 export const baySections = (layout: ConsoleLayout, facts: FitFacts): readonly ReportSection[] => [
   bayTable(layout.bays),
@@ -79,14 +79,8 @@ const panelTable = (
         "",
         numberColumn("module", "at module", ({ panel }) => placeOf(panel, "module")),
       ),
-      saying(
-        "",
-        numberColumn("from", "from, mm", ({ panel }) => placeOf(panel, "from")),
-      ),
-      saying(
-        "",
-        numberColumn("to", "to, mm", ({ panel }) => placeOf(panel, "to")),
-      ),
+      saying("", exactly(numberColumn("from", "from, mm", ({ panel }) => placeOf(panel, "from")))),
+      saying("", exactly(numberColumn("to", "to, mm", ({ panel }) => placeOf(panel, "to")))),
       saying(
         "",
         numberColumn("has", "depth there, mm", ({ depth }) => depth?.has ?? null),
@@ -131,8 +125,8 @@ const freeTable = (bays: readonly BayLayout[]): ReportSection =>
     empty: "No place is free.",
     columns: [
       wordColumn("bay", "bay", ({ bay }) => bay.id),
-      numberColumn("from", "from, mm", ({ run }) => run.from),
-      numberColumn("to", "to, mm", ({ run }) => run.to),
+      exactly(numberColumn("from", "from, mm", ({ run }) => run.from)),
+      exactly(numberColumn("to", "to, mm", ({ run }) => run.to)),
       numberColumn("modules", "in its own count", ({ run }) => run.modules),
       saying(
         "too short for a blanking panel",
@@ -168,7 +162,9 @@ const toleranceTable = (tolerances: readonly ToleranceFact[]): ReportSection =>
       numberColumn("worst", "worst case, mm", ({ worstCase }) => worstCase),
       numberColumn("root", "root sum square, mm", ({ rootSumSquare }) => rootSumSquare),
       numberColumn("left", "left at worst, mm", ({ free, worstCase }) => free - worstCase),
-      wordColumn("shares", "largest shares", ({ shares }) => shareWords(shares)),
+      wordColumn("shares", "largest shares", ({ shares }) =>
+        shares.length === 0 ? null : shareWords(shares),
+      ),
     ],
     rows: tolerances,
   });

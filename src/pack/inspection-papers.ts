@@ -39,11 +39,11 @@ const inspectionText = (rows: readonly InspectionRow[]): string => {
   ].join("\n");
 };
 
-/** Areas differ in mm² and are not compared with lengths. */
+/** Areas and volumes differ in mm² and mm³ and are not compared with lengths. */
 const fileRow = (file: string, rows: readonly InspectionRow[]): readonly string[] => {
   const own = rows.filter((row) => row.file === file);
   const lengths = own.flatMap(({ what, difference }) =>
-    what === "area" || difference === null ? [] : [difference],
+    what === "area" || what === "volume" || difference === null ? [] : [difference],
   );
   const largest = lengths.reduce((most, difference) => Math.max(most, difference), 0);
   const wrong = own.filter(({ passed }) => !passed).length;

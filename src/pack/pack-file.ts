@@ -18,6 +18,9 @@ export type PackFileKind =
   | "parts-list"
   | "hand-operations"
   | "assembly"
+  | "fit-report"
+  | "console-model"
+  | "mock-up"
   | "readme"
   | "findings"
   | "manifest";

@@ -38,7 +38,7 @@ export const packReadme = (panel: PanelForPack, files: readonly PackFile[]): Pac
           { title: "file", align: "left" },
           { title: "what it is", align: "left" },
         ],
-        files.map(({ path, kind }) => [path, MEANING[kind]]),
+        files.map(({ path, kind }) => [path, FILE_MEANING[kind]]),
       ),
       "A name with `.kerf-0.20` holds the kerf already: do not compensate again. `.nominal` leaves it to the cutter.",
       "",
@@ -61,7 +61,7 @@ const holdLines = ({ findings }: PanelForPack): readonly string[] => {
   return [`**HOLD: ${question} open.** Decide before you cut: findings.md.`, ""];
 };
 
-const MEANING: Readonly<Record<PackFileKind, string>> = {
+export const FILE_MEANING: Readonly<Record<PackFileKind, string>> = {
   "cut-svg": "cut file, SVG in mm",
   "cut-dxf": "cut file, DXF in mm",
   "cut-dxf-r12": "cut file, DXF R12 for older programs",
@@ -79,6 +79,9 @@ const MEANING: Readonly<Record<PackFileKind, string>> = {
   "parts-list": "what to buy and to make",
   "hand-operations": "what hands do with tools",
   assembly: "how it goes together, step by step",
+  "fit-report": "fit of every panel in its console",
+  "console-model": "model of the whole console, glTF in metres",
+  "mock-up": "panels and boards in true size, for a mock-up in card",
   readme: "this page",
   findings: "open questions and notes",
   manifest: "every file with its hash",

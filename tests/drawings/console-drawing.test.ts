@@ -65,7 +65,7 @@ test("a plan, two elevations and a section a bay, each on one page", () => {
 });
 
 test("dimensions say the design's own figures, and only where the view shows them true", () => {
-  // 20 and 10 modules of 9.525 mm (MIL-F-25173's pitch); a rail's panels are 146.05 wide.
+  // 20 and 10 modules of 9.525 mm (MIL-F-25173A); a rail's panels are 146.05 wide.
   expect(said("plan", "length of level")).toBeCloseTo(190.5, 9);
   expect(said("plan", "length of raised")).toBeUndefined();
   expect(said("side", "length of raised")).toBeCloseTo(95.25, 9);

@@ -1,0 +1,116 @@
+// Papers of a console's frame: its boards with sizes, as a page and as a table, and the steps in which they go together.
+
+import { type CsvCell, csvText } from "../export/csv.ts";
+import { markdownTable, markdownText } from "../export/markdown-table.ts";
+import { extentHeight, extentWidth } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
+import { decimal } from "../geometry/number.ts";
+import type { ConsoleFrame, FrameJoint, FramePart } from "../parts/frame/frame-part.ts";
+import type { PackFile } from "./pack-file.ts";
+import { paperFile } from "./paper-file.ts";
+
+export const framePapers = (frame: ConsoleFrame): readonly PackFile[] => [
+  paperFile("parts-list", "frame-parts.md", partsPage(frame)),
+  paperFile("parts-list", "frame-parts.csv", partsTable(frame)),
+  paperFile("assembly", "frame-assembly.md", assemblyPage(frame)),
+];
+
+const PLACES = 2;
+
+const sizeOf = ({ region }: FramePart): readonly [number, number] => {
+  const box = contourExtent(region.outline);
+  return [extentWidth(box), extentHeight(box)];
+};
+
+const GRAIN: Readonly<Record<"x" | "y" | "none", string>> = {
+  x: "along the width",
+  y: "along the height",
+  none: "any",
+};
+
+const partsPage = ({ parts, joints }: ConsoleFrame): string =>
+  [
+    "# Frame: boards",
+    "",
+    "The number is written on each board's drawing and in the steps of frame-assembly.md. Sizes are of the finished board; the cut files are in cut/.",
+    "",
+    markdownTable(
+      [
+        { title: "No.", align: "right" },
+        { title: "board", align: "left" },
+        { title: "section", align: "right" },
+        { title: "sheet", align: "left" },
+        { title: "thickness, mm", align: "right" },
+        { title: "width, mm", align: "right" },
+        { title: "height, mm", align: "right" },
+        { title: "grain", align: "left" },
+      ],
+      parts.map((part) => [
+        String(part.number),
+        part.title,
+        String(part.section),
+        part.stock.id,
+        decimal(part.thickness, PLACES),
+        ...sizeOf(part).map((size) => decimal(size, PLACES)),
+        GRAIN[part.grain ?? "none"],
+      ]),
+    ),
+    "## Joints",
+    "",
+    "Clearance is slot less tab, in all. Try one joint in waste of the same sheet first.",
+    "",
+    joints.length === 0
+      ? "No joints."
+      : markdownTable(
+          [
+            { title: "joint", align: "left" },
+            { title: "from", align: "left" },
+            { title: "into", align: "left" },
+            { title: "clearance, mm", align: "right" },
+          ],
+          joints.map((joint) => [
+            jointWords(joint),
+            joint.from,
+            joint.into,
+            decimal(joint.clearance, PLACES),
+          ]),
+        ),
+    "",
+  ].join("\n");
+
+const jointWords = ({ kind, feature }: FrameJoint): string =>
+  `${kind.replaceAll("-", " ")}, ${feature}`;
+
+const partsTable = ({ parts }: ConsoleFrame): string =>
+  csvText(
+    ["number", "id", "title", "role", "section", "sheet", "thickness", "width", "height", "grain"],
+    parts.map((part): readonly CsvCell[] => [
+      part.number,
+      part.id,
+      part.title,
+      part.role,
+      part.section,
+      part.stock.id,
+      part.thickness,
+      ...sizeOf(part),
+      GRAIN[part.grain ?? "none"],
+    ]),
+  );
+
+const assemblyPage = ({ parts, assembly }: ConsoleFrame): string => {
+  const named = (id: string): string => {
+    const part = parts.find((each) => each.id === id);
+    return part === undefined ? id : `${part.number} ${part.title}`;
+  };
+  return [
+    "# Frame: order of assembly",
+    "",
+    "Dry first, without glue. Square each step before the next; clamps and a second pair of hands where a board is longer than your arm.",
+    "",
+    ...assembly.flatMap(({ adds, words }, index) => [
+      `${index + 1}. ${markdownText(words)}`,
+      ...(adds.length === 0 ? [] : [`   - ${markdownText(adds.map(named).join("; "))}`]),
+    ]),
+    "",
+  ].join("\n");
+};
