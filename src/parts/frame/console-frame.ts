@@ -9,6 +9,7 @@ import { REVISION } from "../../design/usual-values.ts";
 import type { MachineDesign, StockDesign, WorkshopDesign } from "../../design/workshop-design.ts";
 import { spanOf } from "../../design/written.ts";
 import type { Finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import {
   type LayoutContext,
@@ -160,8 +161,12 @@ const sectionOf = (
 };
 
 const bolting = (plans: readonly FramePlan[]): ConsoleFrame["assembly"] =>
-  plans.slice(1).map((_, index) => ({
-    adds: [],
-    enters: null,
-    words: `Stand section ${index + 2} against section ${index + 1}, cheeks flush; bolt the two end boards with four M8 and spacers ${2 * plans[index]!.design.beyond} mm long.`,
-  }));
+  plans.slice(1).map((plan, index) => {
+    const before = plans[index]!;
+    const spacer = plan.ends.from - before.ends.to + 2 * plan.design.beyond;
+    return {
+      adds: [],
+      enters: null,
+      words: `Stand section ${index + 2} in line with section ${index + 1}; bolt their end boards together with four M8 and spacers ${decimal(spacer, 1)} mm long.`,
+    };
+  });

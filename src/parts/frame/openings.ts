@@ -72,7 +72,7 @@ const openingsOf = (plan: FramePlan, piece: Piece, scene: Scene): readonly Frame
     ...(ends && vents.outlet === panel
       ? fitted(room, "vents", vent(middle, box.maxY - VENT.high, "outlet"))
       : []),
-    ...(isEnd && !ends ? bolts(plan, box) : []),
+    ...(isEnd && !ends ? bolts(plan, panel, box) : []),
   ];
 };
 
@@ -96,15 +96,13 @@ const vent = (x: number, y: number, name: string): readonly FrameHole[] =>
     }),
   }));
 
-/** On both sides at half height and near the foot, at places that end boards of two sections share. */
-const bolts = ({ across }: FramePlan, box: Extent): readonly FrameHole[] =>
+/** Near both cheeks and the foot, at places that the end boards of two sections share. */
+const bolts = ({ across }: FramePlan, panel: FramePanel, box: Extent): readonly FrameHole[] =>
   [across.from + BOLT.inset, across.to - BOLT.inset].flatMap((x, column) =>
-    [box.minY + BOLT.inset, box.minY + 3 * BOLT.inset].map((y, row) => ({
+    [BOLT.inset, 3 * BOLT.inset].map((up, row) => ({
       feature: `bolt.${2 * column + row + 1}`,
-      contour: circle(
-        point(Math.abs(box.minX) > Math.abs(box.maxX) ? -Math.abs(x) : x, y),
-        BOLT.hole / 2,
-      ),
+      // The front's good face looks forward: its x runs to the left.
+      contour: circle(point(panel === "front" ? -x : x, box.minY + up), BOLT.hole / 2),
     })),
   );
 

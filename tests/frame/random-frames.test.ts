@@ -1,0 +1,115 @@
+// Frames of random bays go together as well: one to three in a row, each at its own slope, tilt, length and depth; and a frame
+// that is parted for a small bed, whose sections meet bolt on bolt.
+
+import "../support/property-seed.ts";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { withKept } from "../../src/geometry/solid/kernel.ts";
+import { pointOut } from "../../src/geometry/space/frame.ts";
+import { spaceDistance, type Vector, vector } from "../../src/geometry/space/vector.ts";
+import type { ConsoleFrame } from "../../src/parts/frame/frame-part.ts";
+import { openKernel } from "../support/kernel.ts";
+import { framed, soundFrame } from "./framed.ts";
+import { blockedSteps, clashes, looseSlots, piecesOf, standing } from "./put-together.ts";
+
+const kernel = await openKernel();
+
+interface RandomBay {
+  readonly slope: number;
+  readonly cant: number;
+  readonly modules: number;
+  readonly depth: number;
+  readonly gap: number;
+  readonly step: number;
+}
+
+const RANDOM_BAY: fc.Arbitrary<RandomBay> = fc.record({
+  slope: fc.integer({ min: -15, max: 30 }),
+  cant: fc.integer({ min: -20, max: 20 }),
+  modules: fc.integer({ min: 12, max: 40 }),
+  depth: fc.integer({ min: 60, max: 160 }),
+  gap: fc.integer({ min: 0, max: 120 }),
+  step: fc.integer({ min: -20, max: 20 }),
+});
+
+const sine = (angle: number): number => Math.sin((angle * Math.PI) / 180);
+const cosine = (angle: number): number => Math.cos((angle * Math.PI) / 180);
+
+/** How far below its rails a bay's ribs reach, at most: room and tilt (63.5 mm half clear), and 60 mm of rib. */
+const reach = ({ depth, cant }: RandomBay): number => depth + 63.5 * Math.abs(sine(cant)) + 60;
+
+/** In a row, each clear of the one before: below where it rises less than that, and above where it rises more. */
+const rowOf = (bays: readonly RandomBay[]): readonly string[] => {
+  let [forward, up] = [0, 700];
+  return bays.map((bay, index) => {
+    const before = bays[index - 1];
+    if (before !== undefined) {
+      const below = Math.max(0, reach(before) * sine(before.slope) - reach(bay) * sine(bay.slope));
+      const above = 60 * Math.max(0, sine(bay.slope) - sine(before.slope));
+      forward += below + above + bay.gap + 25;
+      up += bay.step;
+    }
+    const at = `[${forward.toFixed(3)}, -400, ${up.toFixed(3)}]`;
+    const length = bay.modules * 9.525;
+    forward += length * cosine(bay.slope);
+    up += length * sine(bay.slope);
+    return `bay-${index + 1}: { mount: console-rail, at: ${at}, along: [1, 0, 0], slope: ${bay.slope}, cant: ${bay.cant}, length: ${bay.modules} modules, depth: ${bay.depth} mm }`;
+  });
+};
+
+const trouble = (frame: ConsoleFrame): readonly string[] =>
+  withKept((keep) => {
+    const bench = { kernel, keep };
+    const all = standing(piecesOf(frame), bench);
+    return [...clashes(all, bench), ...looseSlots(frame, all, bench)];
+  });
+
+test("frames of random bays go together", () => {
+  let made = 0;
+  fc.assert(
+    fc.property(fc.array(RANDOM_BAY, { minLength: 1, maxLength: 3 }), (bays) => {
+      const { frame, findings } = framed({ bays: rowOf(bays), bed: "[4000, 4000]" });
+      expect(findings.filter(({ severity }) => severity === "fault")).toEqual([]);
+      if (frame === null) throw new Error("a frame without a fault is made");
+      expect(trouble(frame)).toEqual([]);
+      made += 1;
+    }),
+    { numRuns: 15, endOnFailure: true },
+  );
+  expect(made).toBe(15);
+});
+
+test.each([-420, 0])(
+  "a frame parted for its bed, %d mm to the left, goes together, bolt on bolt",
+  (left) => {
+    const frame = soundFrame({
+      bays: [
+        `aft: { mount: console-rail, at: [0, ${left}, 620], along: [1, 0, 0], cant: 8 deg, length: 60 modules, depth: 180 mm }`,
+        `forward: { mount: console-rail, at: [640, ${left}, 640], along: [1, 0, 0], slope: 12 deg, cant: 8 deg, length: 40 modules, depth: 150 mm }`,
+      ],
+      bed: "[900, 800]",
+    });
+    expect([...new Set(frame.parts.map(({ section }) => section))]).toEqual([1, 2]);
+    const blocked = withKept((keep) => {
+      const bench = { kernel, keep };
+      return blockedSteps(frame, standing(piecesOf(frame), bench), bench);
+    });
+    expect(trouble(frame)).toEqual([]);
+    expect(blocked.filter((line) => !line.includes("-s1") || !line.includes("-s2"))).toEqual([]);
+    const [front, back] = [bolts(frame, "front-s1"), bolts(frame, "back-s2")];
+    expect(front).toHaveLength(4);
+    // What the last step says in words is what lies between the good faces, hole on hole.
+    const spacer = Number(/spacers ([\d.]+) mm/.exec(frame.assembly.at(-1)?.words ?? "")?.[1]);
+    for (const at of front)
+      expect(Math.min(...back.map((over) => spaceDistance(at, over)))).toBeCloseTo(spacer, 1);
+  },
+);
+
+const bolts = (frame: ConsoleFrame, id: string): readonly Vector[] => {
+  const part = frame.parts.find((each) => each.id === id)!;
+  return part.holes.flatMap(({ feature, contour }) =>
+    feature.startsWith("bolt.") && contour.kind === "circle"
+      ? [pointOut(part.frame, vector(contour.centre.x, contour.centre.y, 0))]
+      : [],
+  );
+};
