@@ -1,7 +1,7 @@
 // Legends whose capitals fill too small an angle at the operator's eye, from where the panel truly stands.
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import type { SightFact } from "../../fit/fit-facts.ts";
+import { type LegendSight, legendSights } from "../../fit/operator/sights.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { PlacedPanel } from "../../layout/console/console-layout.ts";
 import { CHARACTER_ANGLES } from "../../standards/characters.ts";
@@ -9,7 +9,7 @@ import { byCause, heightRemedy, type LetteringFacts } from "../layout/lettering-
 import { capitalised, markingName } from "../layout/marking-shapes.ts";
 import { isUnder } from "../limits.ts";
 import { lengthWords, measureOf } from "../words.ts";
-import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import type { BayFacts, BayRule } from "./console-rule.ts";
 import { andMore } from "./panel-words.ts";
 
 const entry: CodeEntry = {
@@ -21,18 +21,24 @@ const entry: CodeEntry = {
     "operator: { seat-height: 430 mm, at: [-200, 0] }\nbays:\n  aft: { mount: console-rail, at: [400, -420, 620], along: [1, 0, 0], length: 20 modules, depth: 180 mm }",
 };
 
-export const legendSmallAtEye: ConsoleRule = {
+/** Told by places alone, so that it comes with every check; on such panels their own viewing distance is not asked. */
+export const legendSmallAtEye: BayRule = {
   entry,
-  judge: (facts) =>
-    facts.layout.panels.flatMap((panel) => {
-      const small = facts.fit.sights.filter(
-        (sight) =>
-          sight.panel === panel.name &&
-          sight.obliquity < FACING_AWAY &&
-          isUnder(sight.arcMinutes, angleFor(sight).arcMinutes),
-      );
-      return small.length === 0 ? [] : smallOn(panel, small, facts);
-    }),
+  judge: (facts) => {
+    const { operator, panels } = facts.layout;
+    if (operator === null) return [];
+    const small = legendSights(operator, panels).filter(
+      (sight) =>
+        sight.obliquity < FACING_AWAY && isUnder(sight.arcMinutes, angleFor(sight).arcMinutes),
+    );
+    return panels.flatMap((panel) =>
+      smallOn(
+        panel,
+        small.filter((sight) => sight.panel === panel.name),
+        facts,
+      ),
+    );
+  },
 };
 
 /** What faces away is not small but hidden. */
@@ -42,15 +48,15 @@ const FACING_AWAY = 90;
 const angleFor = ({
   isAlerting,
   isImportant,
-}: SightFact): { readonly arcMinutes: number; readonly source: string } => {
+}: LegendSight): { readonly arcMinutes: number; readonly source: string } => {
   if (isAlerting) return CHARACTER_ANGLES.alerting;
   return isImportant ? CHARACTER_ANGLES.preferred : CHARACTER_ANGLES.leastInRevision2;
 };
 
 const smallOn = (
   panel: PlacedPanel,
-  small: readonly SightFact[],
-  facts: ConsoleFacts,
+  small: readonly LegendSight[],
+  facts: BayFacts,
 ): readonly Finding[] => {
   const sights = new Map(small.map((sight) => [sight.marking, sight]));
   const lettering = { layout: panel.layout, edit: facts.edit, texts: facts.texts };
@@ -66,11 +72,11 @@ const smallOn = (
 };
 
 /** Angles this small grow as heights do. */
-const growthOf = (sight: SightFact): number => angleFor(sight).arcMinutes / sight.arcMinutes;
+const growthOf = (sight: LegendSight): number => angleFor(sight).arcMinutes / sight.arcMinutes;
 
 const tooSmall = (
   { cause, markings }: ReturnType<typeof byCause>[number],
-  sight: SightFact,
+  sight: LegendSight,
   facts: LetteringFacts,
 ): Finding => {
   const [worst] = markings;

@@ -1,8 +1,15 @@
 // Looms too short to lay their panel on its face beside its place.
 
 import { spanOf } from "../../design/written.ts";
-import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
+import {
+  type CodeEntry,
+  type Finding,
+  finding,
+  type LimitSource,
+  type Remedy,
+} from "../../diagnostics/finding.ts";
 import type { LoopFact } from "../../fit/fit-facts.ts";
+import { SERVICE_FIGURES } from "../../fit/service/service-figures.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { PlacedPanel } from "../../layout/console/console-layout.ts";
 import { keyRemedy } from "../key-remedy.ts";
@@ -39,10 +46,10 @@ const roundLoop = ({ needs }: LoopFact): string =>
 const placeWords = ({ onto }: LoopFact): string =>
   onto === null ? "beside its place" : `on ${onto}`;
 
-const PRACTICE = {
+const PRACTICE: LimitSource = {
   kind: "practice",
-  name: "from the tie over the shared edge to the plug, and 100 mm of slack (common practice)",
-} as const;
+  name: `from the tie over the shared edge to the plug, and ${decimal(SERVICE_FIGURES.loopSlack, 0)} mm of slack (${SERVICE_FIGURES.source})`,
+};
 
 const unwritten = (loop: LoopFact, panel: PlacedPanel, facts: ConsoleFacts): Finding =>
   finding(entry, {

@@ -10,7 +10,6 @@ import { frontEdge } from "./front-edge.ts";
 import { handsAcrossPanels } from "./hands-across-panels.ts";
 import { kneeRoom } from "./knee-room.ts";
 import { legendHidden } from "./legend-hidden.ts";
-import { legendSmallAtEye } from "./legend-small-at-eye.ts";
 import { loopTooShort } from "./loop-too-short.ts";
 import { outOfReach } from "./out-of-reach.ts";
 import { outsideEnvelope } from "./outside-envelope.ts";
@@ -29,7 +28,6 @@ const FIT_RULES: readonly ConsoleRule[] = [
   touching,
   tooNear,
   outOfReach,
-  legendSmallAtEye,
   legendHidden,
   kneeRoom,
   frontEdge,

@@ -30,24 +30,45 @@ export const sightFacts = (
 ): readonly SightFact[] =>
   panels.flatMap((panel) => {
     const hiding = hiddenBehind(panel, operator.eye, bodies);
-    return panel.layout.markings.filter(isLettered).map((marking) => {
-      const owner = panel.layout.components.find(({ id }) => id === marking.owner);
-      const alert = legendOf(marking, panel.layout)?.alert ?? "none";
-      return {
-        panel: panel.name,
-        marking: marking.id,
-        owner: marking.owner,
-        isImportant: owner?.common.important ?? false,
-        isAlerting: alert !== "none",
-        capHeight: marking.capHeight,
-        ...smallerSeen(marking, panel, operator.eye),
-        hiddenBy: hiding(marking),
-        span: marking.span,
-      };
-    });
+    return panel.layout.markings.filter(isLettered).map((marking) => ({
+      ...legendSight(marking, panel, operator),
+      hiddenBy: hiding(marking),
+    }));
   });
 
-export type Lettered = PlacedMarking & {
+/** What of a sight is told by places alone. */
+export type LegendSight = Omit<SightFact, "hiddenBy">;
+
+export const legendSights = (
+  operator: PosedOperator,
+  panels: readonly PlacedPanel[],
+): readonly LegendSight[] =>
+  panels.flatMap((panel) =>
+    panel.layout.markings
+      .filter(isLettered)
+      .map((marking) => legendSight(marking, panel, operator)),
+  );
+
+const legendSight = (
+  marking: Lettered,
+  panel: PlacedPanel,
+  operator: PosedOperator,
+): LegendSight => {
+  const owner = panel.layout.components.find(({ id }) => id === marking.owner);
+  const alert = legendOf(marking, panel.layout)?.alert ?? "none";
+  return {
+    panel: panel.name,
+    marking: marking.id,
+    owner: marking.owner,
+    isImportant: owner?.common.important ?? false,
+    isAlerting: alert !== "none",
+    capHeight: marking.capHeight,
+    ...smallerSeen(marking, panel, operator.eye),
+    span: marking.span,
+  };
+};
+
+type Lettered = PlacedMarking & {
   readonly capHeight: NonNullable<PlacedMarking["capHeight"]>;
 };
 
@@ -74,7 +95,7 @@ const lettersUp = (marking: PlacedMarking, { layout, frame }: PlacedPanel): Vect
   return directionOut(frame, vector(up.x, up.y, 0));
 };
 
-export interface Letter {
+interface Letter {
   readonly at: Vector;
   /** Unit vectors. */
   readonly up: Vector;
