@@ -6,6 +6,7 @@ import { readOwnRecords } from "./catalogue/own-records.ts";
 import type { Catalogue } from "./catalogue/record.ts";
 import { judgeBays } from "./checks/fit/bay-rules.ts";
 import { judgeFit } from "./checks/fit/rules.ts";
+import { atTrueDistance } from "./checks/fit/true-distance.ts";
 import { judge } from "./checks/judge.ts";
 import type { BlankingUse, ConsoleDesign } from "./design/console-design.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
@@ -102,7 +103,14 @@ export const compile = (sources: Sources, library: Library): Project => {
   const context = { sources, read, catalogue, lettering: library.lettering };
   const used = read.panels.map((panel) => compilePanel(panel, context));
   const standing = read.console === null ? null : compileConsole(read.console, used, context);
-  const panels = [...used, ...(standing?.blankings ?? [])];
+  const seated = standing?.console.layout ?? null;
+  const panels = [
+    ...used.map((panel) => ({
+      ...panel,
+      findings: atTrueDistance(panel.findings, panel.name, seated),
+    })),
+    ...(standing?.blankings ?? []),
+  ];
   return {
     kind: panels.length === 0 ? "stopped" : "project",
     name: read.console?.name ?? panels[0]?.name ?? "",
