@@ -8,6 +8,7 @@ import { runInNewContext } from "node:vm";
 import { compile, type Library, openLibrary } from "../src/project.ts";
 import { commandRows } from "./command-rows.ts";
 import { consoleRow, coreRows } from "./core-rows.ts";
+import { fitRows } from "./fit-rows.ts";
 import { growthExponent, type Row, rounded } from "./harness.ts";
 import { printRows } from "./print-rows.ts";
 import { consoleDesign, panelDesign } from "./seeded-panel.ts";
@@ -21,6 +22,7 @@ const rows = [
   ...growthRows(library),
   heapRow(library),
   ...(await printRows(library)),
+  ...(await fitRows(library)),
   ...commandRows(),
 ];
 if (process.argv.includes("--json")) console.log(JSON.stringify(rows, null, 2));

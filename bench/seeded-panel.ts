@@ -14,7 +14,7 @@ const WORDS =
     " ",
   );
 
-const WORKSHOP_TEXT = `consolewright: 1
+export const WORKSHOP_TEXT = `consolewright: 1
 kind: workshop
 name: bench
 stock:
@@ -115,7 +115,7 @@ export function consoleDesign(count: number, round: number): BenchDesign {
 }
 
 /** Numbers from 0 to below 1 by a linear congruence of 32 bits (constants of Numerical Recipes). */
-function randomNumbers(seed: number): () => number {
+export function randomNumbers(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;

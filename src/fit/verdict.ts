@@ -23,7 +23,7 @@ export interface PreparedBodies {
 
 /**
  * Shapes go into the kernel when a verdict first asks for them, one for each recipe. `from`: a set prepared before, whose
- * shapes are taken over and which is then not to be used or deleted any more.
+ * shapes are shared from then on: one of the two is to be deleted, when both are done with.
  */
 export const prepareBodies = (
   bodies: readonly ConsoleBody[],
