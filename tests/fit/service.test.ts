@@ -1,6 +1,7 @@
 // What service needs of a console, against arithmetic done by hand.
 
 import { describe, expect, test } from "vitest";
+import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { columnGap } from "../../src/fit/service/column-gap.ts";
 import { serviceFacts } from "../../src/fit/service/service-facts.ts";
 import { SERVICE_FIGURES } from "../../src/fit/service/service-figures.ts";
@@ -8,7 +9,9 @@ import { circle, point } from "../../src/geometry/contour.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
+import { prism, solidRegion } from "../../src/geometry/solid/solid.ts";
 import { movedFrame, turnedFrame, WORLD } from "../../src/geometry/space/frame.ts";
+import { boxInFrame } from "../../src/geometry/space/space-box.ts";
 import { vector } from "../../src/geometry/space/vector.ts";
 import { consoleOf, panelOf, type TestConsole } from "./console-of.ts";
 
@@ -133,6 +136,30 @@ describe("taking a panel out", () => {
     const [one] = lifted(SHELF);
     expect(one?.blockers.map(({ thing }) => thing)).toEqual(["shelf"]);
     expect(one?.way).toBeNull();
+  });
+
+  // The rails leave 127 mm clear; what hangs 20 mm below them and is 137 mm wide does not come up between them.
+  test("does not come up between rails that are closer than what hangs behind it", () => {
+    const console = consoleOf(bay(USES), { one: "", two: "" });
+    const hung = (from: number, to: number): ConsoleBody => {
+      const solid = prism(
+        -60,
+        -40,
+        solidRegion({ outline: rectangle(extent(from, 20, to, 60)), holes: [] }),
+      );
+      const { frame } = panelOf(console, "one");
+      const [face] = console.bodies;
+      if (face === undefined) throw new Error("there are bodies");
+      const names = { id: "one/hung", role: "rear", thing: "hung", what: "case" } as const;
+      const shape = { kind: "recipe", solid } as const;
+      return { ...face, ...names, panel: "one", shape, frame, box: boxInFrame(solid, frame) };
+    };
+    const waysOf = (body: ConsoleBody): ReturnType<typeof serviceFacts>["lifts"][number] =>
+      serviceFacts(console.layout, [...console.bodies, body]).lifts[0]!;
+    expect(waysOf(hung(10, 136)).way).toEqual({ kind: "straight" });
+    const wide = waysOf(hung(5, 142));
+    expect(wide.way).toBeNull();
+    expect(wide.blockers.map(({ role }) => role)).toEqual(["rail", "rail"]);
   });
 
   test("does not go under a board that covers it", () => {
