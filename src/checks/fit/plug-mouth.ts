@@ -2,7 +2,7 @@
 
 import { shapeExtent } from "../../fit/body-groups.ts";
 import type { ConsoleBody } from "../../fit/console-body.ts";
-import { hullRelation } from "../../fit/hull-relation.ts";
+import { frameSeenFrom, hullRelation } from "../../fit/hull-relation.ts";
 import { extent } from "../../geometry/extent.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import { rectangle } from "../../geometry/shapes.ts";
@@ -33,7 +33,7 @@ export const roomBefore = (
 
 interface Mouth {
   readonly needs: Mm;
-  /** What is kept of the plug's box: its first hundredth. */
+  /** A thin slab as wide as the plug, before its mouth: gaps count from there. */
   readonly mouth: SpaceBox;
 }
 
@@ -43,29 +43,33 @@ const THIN = 0.01;
 const beneath = ({ shape }: ConsoleBody): Mouth => {
   const box = shapeExtent(shape);
   const { minZ, maxZ } = box;
-  const mouth = minZ < 0 ? { ...box, minZ: mm(maxZ - THIN) } : { ...box, maxZ: mm(minZ + THIN) };
+  const mouth =
+    minZ < 0
+      ? { ...box, minZ: maxZ, maxZ: mm(maxZ + THIN) }
+      : { ...box, minZ: mm(minZ - THIN), maxZ: minZ };
   return { needs: mm(maxZ - minZ), mouth };
 };
 
-/** Of a board's plug, on the side on which it reaches out farthest. Both stand in frames that are turned alike. */
+/** Of a board's plug, on the side on which it reaches out farthest; their frames are turned alike. */
 const besideBoard = (plug: ConsoleBody, board: ConsoleBody): Mouth => {
-  const [box, edge] = [shapeExtent(plug.shape), shapeExtent(board.shape)];
+  const box = shapeExtent(plug.shape);
+  const edge = boxOut(frameSeenFrom(plug.frame, board.frame), shapeExtent(board.shape));
   const sides: readonly Mouth[] = [
     {
       needs: mm(edge.minX - box.minX),
-      mouth: { ...box, minX: mm(edge.minX - THIN), maxX: edge.minX },
+      mouth: { ...box, minX: edge.minX, maxX: mm(edge.minX + THIN) },
     },
     {
       needs: mm(box.maxX - edge.maxX),
-      mouth: { ...box, minX: edge.maxX, maxX: mm(edge.maxX + THIN) },
+      mouth: { ...box, minX: mm(edge.maxX - THIN), maxX: edge.maxX },
     },
     {
       needs: mm(edge.minY - box.minY),
-      mouth: { ...box, minY: mm(edge.minY - THIN), maxY: edge.minY },
+      mouth: { ...box, minY: edge.minY, maxY: mm(edge.minY + THIN) },
     },
     {
       needs: mm(box.maxY - edge.maxY),
-      mouth: { ...box, minY: edge.maxY, maxY: mm(edge.maxY + THIN) },
+      mouth: { ...box, minY: mm(edge.maxY - THIN), maxY: edge.maxY },
     },
   ];
   const farthest = sides.reduce((most, side) => (side.needs > most.needs ? side : most));
