@@ -2,11 +2,13 @@
 // Walls and rooms that things move in are broken lines, and so are the cheeks in a side view: seen through.
 
 import type { ConsoleBody } from "../fit/console-body.ts";
+import type { Point } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
 import { extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { boxCorners } from "../geometry/space/space-box.ts";
 import { dot } from "../geometry/space/vector.ts";
+import { type PaintedArea, visibleAnchors } from "./console-anchors.ts";
 import { BODY_LOOKS, type ConsoleScene } from "./console-scene.ts";
 import { silhouette } from "./console-silhouette.ts";
 import { type ConsoleView, nearness } from "./console-view.ts";
@@ -17,14 +19,17 @@ export interface SeenBodies {
   readonly items: readonly DrawingItem[];
   /** By panel, obstacle or part of the frame: where it is on the sheet. */
   readonly places: ReadonlyMap<string, Extent>;
+  /** A place of it that is seen; none of what is wholly hidden. */
+  readonly anchors: ReadonlyMap<string, Point>;
 }
 
 export const seenBodies = (scene: ConsoleScene, view: ConsoleView): SeenBodies => {
   const places = new Map<string, Extent>();
+  const painted: PaintedArea[] = [];
   const items = unitsOf(scene, view).flatMap(({ bodies }) =>
-    bodies.flatMap((body) => bodyItems(body, { scene, view, places })),
+    bodies.flatMap((body) => bodyItems(body, { scene, view, places, painted })),
   );
-  return { items, places };
+  return { items, places, anchors: visibleAnchors(painted) };
 };
 
 /** A panel with all that it carries is painted as one: its parts are sorted among themselves alone. */
@@ -83,9 +88,10 @@ const bodyItems = (
     readonly scene: ConsoleScene;
     readonly view: ConsoleView;
     readonly places: Map<string, Extent>;
+    readonly painted: PaintedArea[];
   },
 ): readonly DrawingItem[] => {
-  const { scene, view, places } = context;
+  const { scene, view, places, painted } = context;
   const regions = silhouette(body, view);
   if (regions.length === 0) return [];
   const look = BODY_LOOKS[body.role];
@@ -95,6 +101,7 @@ const bodyItems = (
   const box = outlines.map(contourExtent).reduce(joinedExtent);
   if (body.role !== "cable" && body.role !== "sweep") {
     const name = body.panel ?? body.id;
+    painted.push({ name, regions, isFilled: look.seen !== null && !isThrough });
     const known = places.get(name);
     places.set(name, known === undefined ? box : joinedExtent(known, box));
   }

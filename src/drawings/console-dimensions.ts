@@ -80,10 +80,13 @@ const bayLines = (face: Face | null, bay: BayLayout, view: ConsoleView): readonl
       { what: `length of ${id}`, from: at(-half, 0, 0), to: at(-half, length, 0) },
       { face, view, away: [scaled(frame.x, -1), frame.z] },
     ),
-    ...trueLine(
-      { what: `width of ${id}`, from: at(-half, 0, 0), to: at(half, 0, 0) },
-      { face, view, away: [scaled(frame.y, -1), frame.z] },
-    ),
+    // From the front one bay's width would lie over the next bay; plan and sections say it.
+    ...(view.kind === "front"
+      ? []
+      : trueLine(
+          { what: `width of ${id}`, from: at(-half, 0, 0), to: at(half, 0, 0) },
+          { face, view, away: [scaled(frame.y, -1), frame.z] },
+        )),
   ];
 };
 

@@ -3,6 +3,7 @@
 // `consoleSheets` also gives what the dimensions say, so that they can be held against the layout.
 
 import type { Finding } from "../diagnostics/finding.ts";
+import type { Point } from "../geometry/contour.ts";
 import {
   type Extent,
   extent,
@@ -21,7 +22,7 @@ import { placesBox, seenBodies } from "./console-bodies-view.ts";
 import { solidCut } from "./console-cut.ts";
 import { viewDimensions } from "./console-dimensions.ts";
 import { consoleFoot } from "./console-foot.ts";
-import { type LabelledThing, labelColumn } from "./console-labels.ts";
+import { type LabelledThing, labelColumn, numberTags } from "./console-labels.ts";
 import { operatorBox, operatorView, panelHeight } from "./console-operator.ts";
 import { isFitting, type PaperRoom, possibleScales } from "./console-scale.ts";
 import type { ConsoleScene } from "./console-scene.ts";
@@ -131,7 +132,7 @@ const sheetOf = (
   );
   const dimensions = viewDimensions(face, layout, { view, drawn, round, bay });
   const beside = joinedExtent(dimensions.box, round);
-  const labels = labelColumn(face, labelsOf(scene, { view, bay }, seen.places), beside);
+  const labels = labelColumn(face, labelsOf(scene, { view, bay }, seen.anchors), beside);
   const whole = joinedExtent(beside, labels.box);
   const foot = consoleFoot(face, layout, {
     view,
@@ -150,6 +151,7 @@ const sheetOf = (
         ...seen.items,
         ...(person?.items ?? []),
         ...dimensions.items,
+        ...numberTags(face, boardTags(scene, seen.anchors)),
         ...labels.items,
         ...foot.items,
       ],
@@ -165,36 +167,40 @@ const floorItems = (view: ConsoleView, drawn: Extent): readonly DrawingItem[] =>
 
 const UPRIGHT = 1e-6;
 
-/** Panels by name, parts of the frame by number, obstacles by name. */
+const boardTags = (
+  { frame }: ConsoleScene,
+  anchors: ReadonlyMap<string, Point>,
+): readonly LabelledThing[] =>
+  (frame?.parts ?? []).flatMap(({ id, number }) => {
+    const at = anchors.get(id);
+    return at === undefined ? [] : [{ text: String(number), at }];
+  });
+
 const labelsOf = (
-  { layout, frame }: ConsoleScene,
+  { layout }: ConsoleScene,
   { view, bay }: SheetView,
-  places: ReadonlyMap<string, Extent>,
+  anchors: ReadonlyMap<string, Point>,
 ): readonly LabelledThing[] => {
   const placed = (name: string, text: string): readonly LabelledThing[] => {
-    const place = places.get(name);
-    return place === undefined ? [] : [{ text, place }];
+    const at = anchors.get(name);
+    return at === undefined ? [] : [{ text, at }];
   };
-  const parts = (frame?.parts ?? []).filter(({ role }) => role !== "strip");
   const turned = layout.bays.filter(({ id }) => view.kind === "side" || id === bay?.id);
   return [
-    ...turned.map((each) => ({ text: bayWords(each), place: bayPlace(each, view) })),
+    ...turned.map((each) => ({ text: bayWords(each), at: bayEnd(each, view) })),
     ...layout.panels.flatMap(({ name }) => placed(name, name)),
     ...layout.obstacles
       .filter(({ role }) => role === "obstacle" || view.kind !== "plan")
       .flatMap(({ name, role }) => placed(`${role} ${name}`, name)),
-    ...parts.flatMap(({ id, number, title }) => placed(id, `${number}  ${title}`)),
   ];
 };
 
 const bayWords = ({ id, design }: BayLayout): string =>
   `bay ${id}: slope ${decimal(design.slope, 2)} deg, cant ${decimal(design.cant, 2)} deg`;
 
-/** Its far end, where no panel's name points to. */
-const bayPlace = ({ frame, length }: BayLayout, view: ConsoleView): Extent => {
-  const { x, y } = onSheet(view, plus(frame.origin, scaled(frame.y, length)));
-  return extent(x, y, x, y);
-};
+/** Where no panel's name points to. */
+const bayEnd = ({ frame, length }: BayLayout, view: ConsoleView): Point =>
+  onSheet(view, plus(frame.origin, scaled(frame.y, length)));
 
 /** The inside of the console as a broken line; seen from outside its silhouette, in a section the cut. */
 const envelopeView = (
@@ -229,6 +235,7 @@ const notesOf = (
     : [
         `Cut across ${bay.id} at ${decimal(bay.length / 2, 2)} mm from its beginning. Only what is cut is drawn; broken lines: room that things move or bend in.`,
       ]),
+  ...(frame === null ? [] : ["Numbers in rings: boards of the frame, by the list of its parts."]),
   ...(view.kind === "side" && frame !== null
     ? ["Seen through the cheeks: their outlines are broken lines."]
     : []),

@@ -1,9 +1,11 @@
 // What the plane across a bay's middle cuts: areas of material, hatched by nothing but their tone, and the floor.
 
+import type { Point } from "../geometry/contour.ts";
 import { type Extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent, pathExtent } from "../geometry/measure.ts";
 import { plus, scaled } from "../geometry/space/vector.ts";
 import type { BayLayout } from "../layout/console/console-layout.ts";
+import { type PaintedArea, visibleAnchors } from "./console-anchors.ts";
 import { bodyCut } from "./console-cut.ts";
 import { BODY_LOOKS, type ConsoleScene } from "./console-scene.ts";
 import type { ConsoleView } from "./console-view.ts";
@@ -13,6 +15,7 @@ import { areas, HAIR, outlined, stroked, THIN } from "./items.ts";
 export interface CutBodies {
   readonly items: readonly DrawingItem[];
   readonly places: ReadonlyMap<string, Extent>;
+  readonly anchors: ReadonlyMap<string, Point>;
 }
 
 export const cutBodies = (
@@ -22,6 +25,7 @@ export const cutBodies = (
 ): CutBodies => {
   const through = plus(bay.frame.origin, scaled(bay.frame.y, bay.length / 2));
   const places = new Map<string, Extent>();
+  const painted: PaintedArea[] = [];
   const items = bodies.flatMap((body): readonly DrawingItem[] => {
     const { regions, lines } = bodyCut(body, { view, through });
     const look = BODY_LOOKS[body.role];
@@ -30,7 +34,10 @@ export const cutBodies = (
     if (boxes.length === 0) return [];
     const name = body.panel ?? body.id;
     const box = boxes.reduce(joinedExtent, places.get(name) ?? boxes[0]!);
-    if (!look.dashed) places.set(name, box);
+    if (!look.dashed) {
+      places.set(name, box);
+      painted.push({ name, regions, isFilled: look.seen !== null });
+    }
     const line = { ink: look.line, width: look.dashed ? HAIR : THIN, dashed: look.dashed };
     return [
       ...(look.seen === null ? [] : [areas(regions, look.cut)]),
@@ -38,5 +45,5 @@ export const cutBodies = (
       stroked(lines, line),
     ];
   });
-  return { items, places };
+  return { items, places, anchors: visibleAnchors(painted) };
 };

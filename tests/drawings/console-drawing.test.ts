@@ -1,6 +1,7 @@
 // Drawings of a console against hand arithmetic: what dimensions say, where a cut runs, which scale is taken.
 
 import { expect, test } from "vitest";
+import { visibleAnchors } from "../../src/drawings/console-anchors.ts";
 import { bodyCut } from "../../src/drawings/console-cut.ts";
 import { consoleSheets } from "../../src/drawings/console-drawing.ts";
 import { isFitting, possibleScales } from "../../src/drawings/console-scale.ts";
@@ -172,4 +173,22 @@ test("what stands in the section of the level bay lies where the design says", (
   const [region] = bodyCut(duct, { view: FRONT, through: vector(95.25, 0, 0) }).regions;
   const box = region === undefined ? null : contourExtent(region.outline);
   expect(box).toEqual({ minX: -30, minY: 520, maxX: 30, maxY: 560 });
+});
+
+test("a name points to what is seen of its thing, and nothing points to what is hidden", () => {
+  const area = (name: string, box: ReturnType<typeof extent>, isFilled = true) => ({
+    name,
+    regions: [{ outline: rectangle(box), holes: [] }],
+    isFilled,
+  });
+  const anchors = visibleAnchors([
+    area("hidden", extent(2, 2, 4, 4)),
+    area("half", extent(0, 0, 20, 10)),
+    area("lid", extent(0, 0, 12, 10)),
+    area("glass", extent(0, 0, 20, 10), false),
+  ]);
+  expect(anchors.has("hidden")).toBe(false);
+  expect(anchors.get("half")?.x).toBeGreaterThan(12);
+  expect(anchors.get("lid")).toEqual(point(6, 5));
+  expect(anchors.get("glass")).toEqual(point(10, 5));
 });
