@@ -1,6 +1,7 @@
 // What the operator reaches, reads and has room for, against the standards' tables and closed forms.
 
 import { describe, expect, test } from "vitest";
+import { kneeHeightNeeded } from "../../src/fit/operator/knee-height.ts";
 import { operatorFacts } from "../../src/fit/operator/operator-facts.ts";
 import { seenFrom } from "../../src/fit/operator/sights.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
@@ -150,6 +151,13 @@ ${rib}`;
     const gap = Math.hypot(740 - 731, 40);
     expect(above?.distance).toBeCloseTo(381 + gap + 47.625, 6);
   });
+});
+
+// NUREG-0700 Rev 3, table 11.4: knee height of the 95th-percentile man 604, thigh clearance 186.
+test("knees want the knee height, or the seat and the thighs on it, whichever is higher", () => {
+  expect(kneeHeightNeeded(400)).toBe(604);
+  expect(kneeHeightNeeded(418)).toBe(604);
+  expect(kneeHeightNeeded(430)).toBe(616);
 });
 
 describe("what stands before a legend", () => {

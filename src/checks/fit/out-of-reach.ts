@@ -86,8 +86,8 @@ const seatForward = (
   const shoulder = workingShoulder(operator);
   const inReach = fit.reaches.filter((reach) => !isOver(reach.distance, limitOf(reach)));
   const ranges = [...group, ...inReach].map((reach) => {
-    const aside = (reach.at.y - shoulder.y) ** 2 + (reach.at.z - shoulder.z) ** 2;
-    const left = limitOf(reach) ** 2 - aside;
+    const [across, up] = [reach.at.y - shoulder.y, reach.at.z - shoulder.z];
+    const left = limitOf(reach) * limitOf(reach) - across * across - up * up;
     const half = left < 0 ? Number.NaN : Math.sqrt(left);
     return { least: reach.at.x - shoulder.x - half, most: reach.at.x - shoulder.x + half };
   });

@@ -21,7 +21,7 @@ export const toleranceFacts = (layout: ConsoleLayout): readonly ToleranceFact[] 
   });
 
 /** Holes on a fixed pitch place each panel for itself; screws near its corners are drilled where it came to lie. */
-export const isLocated = ({ holes }: Mount): boolean => {
+const isLocated = ({ holes }: Mount): boolean => {
   switch (holes.kind) {
     case "columns":
     case "units":

@@ -85,7 +85,8 @@ const lengthBefore = (way: SurfaceWay, ways: readonly SurfaceWay[]): Mm => {
 const gapBetween = (nearer: SurfaceWay, further: SurfaceWay): Mm => {
   const [from, to] = [nearer.far.middle, further.near.middle];
   const across = nearer.surface.seat === "before" ? to.x - from.x : to.y - from.y;
-  return mm(Math.sqrt(across ** 2 + (to.z - from.z) ** 2));
+  const up = to.z - from.z;
+  return mm(Math.sqrt(across * across + up * up));
 };
 
 /** It ends before the other begins, and they lie side by side along the edge: what overlaps by nothing leads nowhere. */

@@ -56,7 +56,9 @@ const layerDistance = ({ from, to, regions }: SolidLayer, at: Vector): Mm => {
 const joined = (across: number, upright: number): Mm =>
   across <= 0 && upright <= 0
     ? mm(Math.max(across, upright))
-    : mm(Math.sqrt(Math.max(across, 0) ** 2 + Math.max(upright, 0) ** 2));
+    : hypotenuse(Math.max(across, 0), Math.max(upright, 0));
+
+const hypotenuse = (a: number, b: number): Mm => mm(Math.sqrt(a * a + b * b));
 
 const insideNegative = (contour: Contour, at: Point): number => {
   const { gap } = pointToContour(at, contour);
@@ -64,7 +66,7 @@ const insideNegative = (contour: Contour, at: Point): number => {
 };
 
 const revolvedDistance = ({ at, profile }: RevolvedSolid, spot: Vector): Mm => {
-  const aside = Math.sqrt((spot.x - at.x) ** 2 + (spot.y - at.y) ** 2);
+  const aside = hypotenuse(spot.x - at.x, spot.y - at.y);
   const where = point(aside, spot.z);
   const gap = profileGap(profile, where);
   return mm(containsPoint(profile, where) ? -gap : gap);
