@@ -25,13 +25,13 @@ export interface ReadPiece {
   readonly top: number;
 }
 
-export const cutFileOf = (part: FramePart): string => {
+const cutFileOf = (part: FramePart): string => {
   const setUp = part.sheetPart.setUps[0];
   if (setUp === undefined) throw new Error(`${part.id} has no set-up`);
   return svgCutFile(part.sheetPart, setUp, { colours: DEFAULT_COLOURS, title: part.title });
 };
 
-export const readPiece = (part: FramePart, text: string): ReadPiece => {
+const readPiece = (part: FramePart, text: string): ReadPiece => {
   const sheet = part.sheetPart.setUps[0]!.sheet;
   const holes = new Map<string, SvgRun>();
   let outline: SvgRun | null = null;

@@ -67,7 +67,7 @@ export const boardOutline = (board: Board, cheek: number): Loop => {
 };
 
 /** A loop with x across as it lies on the board's good face. */
-export const onGoodFace = (board: Pick<Board, "faces">, seen: Loop): Loop => {
+const onGoodFace = (board: Pick<Board, "faces">, seen: Loop): Loop => {
   if (board.faces === "left") return seen;
   const mirrored = mirroredContour(seen, mm(0));
   return mirrored.kind === "loop" ? mirrored : seen;

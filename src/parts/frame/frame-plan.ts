@@ -101,7 +101,7 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
 const NO_STRIPS = { boards: [], open: [] };
 
 /** What a bay fills of the profile: rails, room and ribs, from its beginning to its end. */
-export const hullOf = (
+const hullOf = (
   bay: FrameBay,
   { design, across }: Pick<PlanOptions, "design" | "across">,
 ): readonly Point[] => {
