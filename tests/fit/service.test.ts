@@ -86,7 +86,7 @@ describe("a driver before each stud", () => {
     expect(blocked(knob(70))).toEqual([]);
   });
 
-  // An obstacle as a shelf of 1 mm whose edge lies 5 mm from the stud's axis leaves a driver of 10 mm just free.
+  // An obstacle as a shelf of 1 mm whose edge lies 4 mm from the stud's axis leaves a driver of 8 mm just free.
   const shelf = (away: number): TestConsole => {
     // Studs of the right column stand 136.525 / 2 from the middle, toward -y.
     const edge = -136.525 / 2 - away;
@@ -98,8 +98,8 @@ describe("a driver before each stud", () => {
     );
   };
   test.each([
-    { away: 5.02, free: true },
-    { away: 4.9, free: false },
+    { away: 4.02, free: true },
+    { away: 3.9, free: false },
   ])("beside a shelf $away from its axis is free: $free", ({ away, free }) => {
     expect(blocked(shelf(away)).some((each) => each.endsWith("shelf"))).toBe(!free);
   });
