@@ -4,7 +4,7 @@
 import { type Frame, frameWithin } from "../geometry/space/frame.ts";
 import { boxOut } from "../geometry/space/space-box.ts";
 import { type BodyGroup, bodyGroup, shapeExtent } from "./body-groups.ts";
-import { isByDesign } from "./by-design.ts";
+import { isLyingOn } from "./by-design.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import { searchLength } from "./fit-tolerance.ts";
 import { frameSeenFrom, type HullRelation, hullRelation } from "./hull-relation.ts";
@@ -40,15 +40,11 @@ export const dragStep = (
     .flatMap((group) => pairsBetween(moved, group, within))
     .flatMap(([a, b]): readonly DragFact[] => {
       const relation = hullRelation(a, b, within);
-      if (relation === null || isByDesign(a, b, drawnKind(relation))) return [];
+      if (relation === null || (relation.kind !== "meet" && isLyingOn(a, b))) return [];
       return [{ a, b, relation }];
     })
     .sort((one, other) => compared(one.a.id, other.a.id) || compared(one.b.id, other.b.id));
 };
-
-const drawnKind = ({ kind }: HullRelation): { readonly kind: "clash" | "touching" | "apart" } => ({
-  kind: kind === "meet" ? "clash" : kind,
-});
 
 const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 

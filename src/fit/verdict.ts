@@ -4,11 +4,12 @@
 import type { Kernel } from "../geometry/solid/kernel.ts";
 import type { ConsoleLayout } from "../layout/console/console-layout.ts";
 import { type BodyGroup, bodyGroups } from "./body-groups.ts";
-import { isByDesign } from "./by-design.ts";
+import { isLyingOn } from "./by-design.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import { depthFacts } from "./depth-facts.ts";
 import type { FitFacts, PairFact } from "./fit-facts.ts";
 import { searchLength } from "./fit-tolerance.ts";
+import { hullRelation } from "./hull-relation.ts";
 import { type KernelShapes, kernelShapes } from "./kernel-shapes.ts";
 import { nearPairs } from "./near-pairs.ts";
 import { outsideFacts } from "./outside-facts.ts";
@@ -57,8 +58,13 @@ export const verdict = (prepared: PreparedBodies, layout: ConsoleLayout): Verdic
 const pairFacts = ({ groups, shapes }: PreparedBodies): readonly PairFact[] =>
   nearPairs(groups, searchLength)
     .flatMap(([a, b]): readonly PairFact[] => {
+      // Most panels lie on their rails: only where the two reach into one another is the kernel worth its time.
+      const isLying = isLyingOn(a, b);
+      if (isLying && hullRelation(a, b, 0)?.kind !== "meet") return [];
       const relation = pairRelation(a, b, { shapes, within: searchLength });
-      return relation === null || isByDesign(a, b, relation) ? [] : [{ a, b, relation }];
+      return relation === null || (isLying && relation.kind !== "clash")
+        ? []
+        : [{ a, b, relation }];
     })
     .sort(inOrder);
 
