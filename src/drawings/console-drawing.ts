@@ -23,7 +23,7 @@ import { solidCut } from "./console-cut.ts";
 import { viewDimensions } from "./console-dimensions.ts";
 import { consoleFoot } from "./console-foot.ts";
 import { type LabelledThing, labelColumn, numberTags } from "./console-labels.ts";
-import { operatorBox, operatorView, panelHeight } from "./console-operator.ts";
+import { operatorBox, operatorView, panelsMiddle } from "./console-operator.ts";
 import { isFitting, type PaperRoom, possibleScales } from "./console-scale.ts";
 import type { ConsoleScene } from "./console-scene.ts";
 import { cutBodies } from "./console-section.ts";
@@ -247,10 +247,16 @@ const operatorNotes = (layout: ConsoleScene["layout"], view: ConsoleView): reado
   if (view.kind === "section") return [];
   if (operator === null) return ["No operator is written: reach and sight are not drawn."];
   const [functional, extended] = [operator.functionalReach.small, operator.extendedReach.small];
-  const height = view.kind === "plan" ? panelHeight(layout) : null;
-  const where =
-    height === null ? "round the shoulder" : `at the panels' mean height, ${decimal(height, 1)} mm`;
-  const arcs = `Arcs ${where}: reach of a 5th-percentile woman, functional ${decimal(functional, 1)} mm, extended ${decimal(extended, 1)} mm (broken). NUREG-0700 Rev 3, table 11.4.`;
+  const arcs = `Arcs ${arcPlace(layout, view)}: reach of a 5th-percentile woman from the shoulder of the ${operator.hand} hand, functional ${decimal(functional, 1)} mm, extended ${decimal(extended, 1)} mm (broken). NUREG-0700 Rev 3, table 11.4.`;
   const sight = "Green broken lines: from the eyes to the middle of each bay.";
   return view.kind === "front" ? [sight] : [arcs, sight];
+};
+
+/** Reach is a ball: in a view it is drawn as large as it is where the panels are. */
+const arcPlace = (layout: ConsoleScene["layout"], view: ConsoleView): string => {
+  const middle = panelsMiddle(layout);
+  if (middle === null) return "at the shoulder";
+  if (view.kind === "plan") return `at the panels' mean height, ${decimal(middle.z, 1)} mm`;
+  const side = middle.y < 0 ? "right" : "left";
+  return `where the panels are on the mean, ${decimal(Math.abs(middle.y), 1)} mm to the ${side}`;
 };

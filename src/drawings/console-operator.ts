@@ -1,6 +1,7 @@
 // The seated operator on a drawing: the seat and its back, the eyes and shoulders of the smallest and the largest person,
 // how far the smallest reaches, and lines of sight to each bay. Published sizes only: no more of a person than they give.
 
+import { workingShoulder } from "../fit/operator/working-shoulder.ts";
 import { type Path, path, point, vertex } from "../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
 import { pathExtent } from "../geometry/measure.ts";
@@ -67,9 +68,10 @@ const eyes = ({ eye, design }: PosedOperator): readonly Mark[] =>
       ]
     : [{ name: "eye, measured", at: eye.small }];
 
-const shoulders = ({ shoulder }: PosedOperator): readonly Mark[] => [
-  { name: "shoulder, smallest", at: shoulder.small },
-  { name: "shoulder, largest", at: shoulder.large },
+/** The smallest person's is that of the working hand, from which reach is told. */
+const shoulders = (operator: PosedOperator): readonly Mark[] => [
+  { name: "shoulder, smallest", at: workingShoulder(operator) },
+  { name: "shoulder, largest", at: operator.shoulder.large },
 ];
 
 const markWords = (face: Face | null, { name, at }: Mark, view: ConsoleView): Words => {
@@ -123,30 +125,33 @@ const reachItems = (
   ];
 };
 
-/** In plan at the middle height of the panels, where a sphere round the shoulder is a smaller circle; none beyond it. */
+/** A ball round the shoulder of the working hand, cut at the panels' middle: a circle less than the reach; none beyond it. */
 const reachArc = (
-  { shoulder }: PosedOperator,
+  operator: PosedOperator,
   reach: number,
   { layout, view }: { readonly layout: ConsoleLayout; readonly view: ConsoleView },
 ): readonly Path[] => {
-  if (view.kind === "side") return [arcPath(shoulder.small, reach, { view, ...SIDE_ARC })];
-  const height = panelHeight(layout) ?? shoulder.small.z;
-  const below = shoulder.small.z - height;
-  const square = reach * reach - below * below;
+  const shoulder = workingShoulder(operator);
+  const middle = panelsMiddle(layout) ?? shoulder;
+  const away = view.kind === "side" ? shoulder.y - middle.y : shoulder.z - middle.z;
+  const square = reach * reach - away * away;
   if (square <= 0) return [];
-  const middle = vector(shoulder.small.x, shoulder.small.y, height);
-  return [arcPath(middle, Math.sqrt(square), { view, ...PLAN_ARC })];
+  const span = view.kind === "side" ? SIDE_ARC : PLAN_ARC;
+  return [arcPath(shoulder, Math.sqrt(square), { view, ...span })];
 };
 
-/** Mean height of the panels' origins and far corners; null where there are none. */
-export const panelHeight = ({ panels }: ConsoleLayout): number | null => {
-  const heights = panels.map(({ frame, layout }) => {
+/** Of the middles of all panels; null where there are none. */
+export const panelsMiddle = ({ panels }: ConsoleLayout): Vector | null => {
+  const middles = panels.map(({ frame, layout }) => {
     const { maxX, maxY } = layout.nominal;
-    return plus(frame.origin, plus(scaled(frame.x, maxX / 2), scaled(frame.y, maxY / 2))).z;
+    return plus(frame.origin, plus(scaled(frame.x, maxX / 2), scaled(frame.y, maxY / 2)));
   });
-  return heights.length === 0
+  return middles.length === 0
     ? null
-    : heights.reduce((sum, height) => sum + height, 0) / heights.length;
+    : scaled(
+        middles.reduce((sum, middle) => plus(sum, middle)),
+        1 / middles.length,
+      );
 };
 
 /** Degrees from straight ahead: upward in the side view, to the left in plan. One true arc. */

@@ -27,7 +27,7 @@ const reachTable = (reaches: readonly ReachFact[]): ReportSection =>
     id: "reach",
     heading: "Reach",
     words: [
-      `From the plane of the seat back at shoulder height, for the smallest person: ${SEATED_PERSON.source}.`,
+      `From the shoulder of the working hand in the plane of the seat back, for the smallest person: ${SEATED_PERSON.source}.`,
     ],
     empty: "Reach was not asked: no operator is written, or nothing is reached for.",
     columns: [

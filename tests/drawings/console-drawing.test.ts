@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { visibleAnchors } from "../../src/drawings/console-anchors.ts";
 import { bodyCut } from "../../src/drawings/console-cut.ts";
 import { consoleSheets } from "../../src/drawings/console-drawing.ts";
+import { operatorView } from "../../src/drawings/console-operator.ts";
 import { isFitting, possibleScales } from "../../src/drawings/console-scale.ts";
 import { FRONT, onSheet, PLAN, SIDE } from "../../src/drawings/console-view.ts";
 import { hull } from "../../src/drawings/hull.ts";
@@ -191,4 +192,21 @@ test("a name points to what is seen of its thing, and nothing points to what is 
   expect(anchors.get("half")?.x).toBeGreaterThan(12);
   expect(anchors.get("lid")).toEqual(point(6, 5));
   expect(anchors.get("glass")).toEqual(point(10, 5));
+});
+
+test("reach is drawn as the circle that a ball round the working shoulder has where the panels are", () => {
+  const { operator } = scene.layout;
+  if (operator === null) throw new Error("an operator is written");
+  const view = { ...PLAN, scale: 1 };
+  const { items } = operatorView(null, scene.layout, view) ?? { items: [] };
+  const arcs = items.flatMap((item) =>
+    item.kind === "stroke" ? item.paths.filter(({ vertices }) => vertices[0]?.bulge !== 0) : [],
+  );
+  // Faces lie 2 mm (the sheet) over the rails: 702, 702, and on the raised bay 47.625 up a slope of 30 degrees, 700 + 23.8125
+  // + 1.732; mean 709.8482. The shoulder of a 5th-percentile woman is 509 over the seat of 430: 939. Reach 677 (NUREG-0700).
+  const radius = Math.sqrt(677 ** 2 - (939 - 709.8482) ** 2);
+  const [first, last] = arcs[0]?.vertices ?? [];
+  // An arc of 120 degrees: its chord is the radius times root three.
+  const chord = first && last ? Math.hypot(first.x - last.x, first.y - last.y) : 0;
+  expect(chord).toBeCloseTo(radius * Math.sqrt(3), 2);
 });

@@ -1,5 +1,6 @@
 // A console's pack: complete, the same every time, and nothing that somebody wrote is more than words in any of its files.
 
+import { validateBytes } from "gltf-validator";
 import { describe, expect, test } from "vitest";
 import { processColours } from "../../src/export/process-colours.ts";
 import { consoleBodies } from "../../src/fit/bodies/console-bodies.ts";
@@ -96,6 +97,12 @@ test("the same console gives the same bytes", () => {
   );
 });
 
+test("the model satisfies the validator of its format", async () => {
+  const { issues, info } = await validateBytes(file("console.glb").bytes);
+  expect(issues.messages.filter(({ severity }) => severity <= 1)).toEqual([]);
+  expect(info.totalTriangleCount).toBeGreaterThan(1000);
+});
+
 test("the mock-up is in true size: a panel's outline and a cheek's can be measured on its pages", () => {
   const pages = readPdf(file("mock-up.pdf").bytes).pages;
   const sizes = pages.flatMap(({ runs }) =>
@@ -149,24 +156,36 @@ describe("whatever somebody calls things", () => {
     );
   const names = [...HOSTILE_NAMES, "../../etc/passwd", "con", "a/b\\c:d", "x".repeat(500)];
   const sets = names.flatMap((name, index) =>
-    index % 3 === 0 ? [[name, names[index + 1] ?? name, names[index + 2] ?? name] as const] : [],
+    index % 3 === 0
+      ? [
+          [
+            index,
+            { title: name, duct: names[index + 1] ?? name, name: names[index + 2] ?? name },
+          ] as const,
+        ]
+      : [],
   );
   /** What the design itself refuses to read reaches the pack by boards and facts alone. */
   const readable = (written: string): string =>
     deskProject(written).console === null ? DESK : written;
-  test.each(sets)("%j, %j and %j stay words and inside the folder", (title, duct, name) => {
-    const source = input(readable(hostileText(title, duct)), name);
-    const made = packOfConsole(source, { ...everything, kernel: null });
-    const paths = made.files.map(({ path }) => path);
-    expect(paths.map(pathFault).filter((fault) => fault !== null)).toEqual([]);
-    expect(new Set(paths.map((path) => path.toLowerCase())).size).toBe(paths.length);
-    expect(paths.every((path) => path.split("/").length <= 2)).toBe(true);
-    for (const { path, bytes } of made.files.filter((each) => /\.(svg|html|md)$/.test(each.path))) {
-      const words = utf8Text(bytes);
-      expect(words, path).not.toMatch(/<script|<text|<!--|\son\w+="?alert|javascript:/i);
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
-      expect(words, path).not.toMatch(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u202e\u2066]/);
-    }
-    expect(() => JSON.parse(text("fit-report.json", made))).not.toThrow();
-  });
+  test.each(sets)(
+    "names from %i on stay words and inside the folder",
+    (_, { title, duct, name }) => {
+      const source = input(readable(hostileText(title, duct)), name);
+      const made = packOfConsole(source, { ...everything, kernel: null });
+      const paths = made.files.map(({ path }) => path);
+      expect(paths.map(pathFault).filter((fault) => fault !== null)).toEqual([]);
+      expect(new Set(paths.map((path) => path.toLowerCase())).size).toBe(paths.length);
+      expect(paths.every((path) => path.split("/").length <= 2)).toBe(true);
+      for (const { path, bytes } of made.files.filter((each) =>
+        /\.(svg|html|md)$/.test(each.path),
+      )) {
+        const words = utf8Text(bytes);
+        expect(words, path).not.toMatch(/<script|<text|<!--|\son\w+="?alert|javascript:/i);
+        // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+        expect(words, path).not.toMatch(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u202e\u2066]/);
+      }
+      expect(() => JSON.parse(text("fit-report.json", made))).not.toThrow();
+    },
+  );
 });
