@@ -154,11 +154,12 @@ export const looseSlots = (
 ): readonly string[] => {
   const byId = new Map(all.map((each) => [each.piece.part.id, each]));
   return frame.joints.flatMap((joint) => {
-    if (joint.kind !== "tab-and-slot") return [];
     const from = byId.get(joint.from);
     const into = byId.get(joint.into);
     if (from === undefined || into === undefined) return [`${joint.feature}: no such piece`];
-    return slotFaults(joint, { from, into }, bench).map(
+    const faults = joint.kind === "half-lap" ? lapFaults : slotFaults;
+    if (joint.kind === "dowel" || joint.kind === "screws") return [];
+    return faults(joint, { from, into }, bench).map(
       (why) => `${joint.into}, ${joint.feature}: ${why}`,
     );
   });
@@ -202,6 +203,24 @@ const slotFaults = (
       return isRight ? [] : [`${low.toFixed(3)} and ${high.toFixed(3)} of ${joint.clearance}`];
     }),
   ];
+};
+
+/** A board in a slot that is open above moves half the clearance to each side, and not 0.05 mm more. */
+const lapFaults = (
+  joint: FrameJoint,
+  { from, into }: { readonly from: Standing; readonly into: Standing },
+  bench: Bench,
+): readonly string[] => {
+  const across = from.piece.part.frame.z;
+  const isFree = (by: number): boolean => {
+    const moved = bench.keep(from.solid.translate([across.x * by, across.y * by, across.z * by]));
+    return clashVolume({ piece: from.piece, solid: moved }, into, bench) === 0;
+  };
+  const half = joint.clearance / 2;
+  return [1, -1].flatMap((side) => [
+    ...(isFree(side * (half - 0.02)) ? [] : ["too tight"]),
+    ...(isFree(side * (half + 0.05)) ? ["too loose"] : []),
+  ]);
 };
 
 const spread = (solid: Manifold, axis: Vector): { readonly from: number; readonly to: number } => {

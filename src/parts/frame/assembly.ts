@@ -28,7 +28,7 @@ export const assembled = (
   );
   const toRight = profile.right;
   const first = step(cheeks.slice(0, 1), null, "Lay the right cheek on its good face.");
-  const stand = step(between, toRight, `${HOW[joints]} Stand these in it.`);
+  const stand = step(between, toRight, HOW[joints]);
   const close = step(
     cheeks.slice(1),
     toRight,
@@ -47,10 +47,10 @@ export const assembled = (
 };
 
 const HOW: Readonly<Record<FrameJoints, string>> = {
-  "tab-and-slot": "Glue in the slots.",
-  "half-lap": "Glue in the slots.",
-  dowel: "Glue and dowels.",
-  screws: "Screws through the cheek, pilot holes first.",
+  "tab-and-slot": "Stand these in its slots, with glue.",
+  "half-lap": "Stand these in its slots, with glue.",
+  dowel: "Stand these on it, with dowels and glue.",
+  screws: "Stand these on it; drill their edges through its holes and screw them on.",
 };
 
 /** Pieces that stand alike go in together: those of one bay. */

@@ -3,11 +3,11 @@
 
 import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
-import { type Finding, finding } from "../../diagnostics/finding.ts";
+import { type Finding, finding, type Measure } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { BAY_NOT_CARRIED, BAYS_CROSS } from "./codes.ts";
-import { type FrameBay, frameBay, inBay } from "./frame-bay.ts";
+import { type BayFault, type FrameBay, frameBay, inBay } from "./frame-bay.ts";
 import { acrossBays, crossingBays } from "./frame-plan.ts";
 import { endWeb, GAP } from "./frame-practice.ts";
 import { type Profile, profileOf } from "./profile.ts";
@@ -38,12 +38,15 @@ export const carriedBays = (
   const findings: Finding[] = [];
   const bays = layout.bays.flatMap((bay) => {
     const carried = frameBay(bay, profile);
-    const why =
-      carried.kind === "refused" ? [carried.why] : bayFaults(carried.bay, design, thickness);
+    const faults =
+      carried.kind === "refused" ? [carried.fault] : bayFaults(carried.bay, design, thickness);
     findings.push(
-      ...why.map((said) =>
+      ...faults.map(({ why, measured, limit }) =>
         finding(BAY_NOT_CARRIED, {
-          message: `${bay.id}: ${said}.`,
+          message: `${bay.id}: ${why}.`,
+          measured,
+          limit,
+          source: { kind: "geometry", name: "cheeks, ribs and floor board" },
           span: bay.design.written.span,
           subjects: [bay.id],
         }),
@@ -69,24 +72,40 @@ const placeInRow = (bay: FrameBay): number => {
   return x + y;
 };
 
-const bayFaults = (bay: FrameBay, design: FrameDesign, thickness: number): readonly string[] => {
+const bayFaults = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => [
+  ...tooLow(bay, design, thickness),
+  ...tooShort(bay, design, thickness),
+];
+
+const tooLow = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => {
   const low = bay.lowest - design.ribs.web;
   const lowest = Math.min(inBay(bay, 0, low).y, inBay(bay, bay.length, low).y);
   const least = design.toe + thickness + GAP;
-  const isLow =
-    lowest < least
-      ? [
-          `its ribs reach down to ${decimal(lowest, 2)} mm and the floor board's top is at ${decimal(least - GAP, 2)} mm, ${decimal(least - lowest, 2)} mm too low; depth: ${decimal(bay.depth - (least - lowest) - 0.5, 0)} mm would do`,
-        ]
-      : [];
-  const isShort =
-    ribPlaces(bay.length, { thickness, spacing: design.ribs.spacing }).length === 0
-      ? [
-          `it is ${decimal(bay.length, 2)} mm long and two ribs with their webs take ${decimal(3 * thickness + 2 * endWeb(thickness), 2)} mm`,
-        ]
-      : [];
-  return [...isLow, ...isShort];
+  if (lowest >= least) return [];
+  const depth = Math.floor(bay.depth - (least - lowest));
+  return [
+    {
+      why: `its ribs reach down to ${decimal(lowest, 2)} mm and the floor board's top is at ${decimal(least - GAP, 2)} mm, ${decimal(least - lowest, 2)} mm too low; ${depth > 0 ? `depth: ${depth} mm would do` : "raise it by that"}`,
+      measured: inMm(lowest),
+      limit: inMm(least),
+    },
+  ];
 };
+
+const tooShort = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => {
+  const { spacing } = design.ribs;
+  if (ribPlaces(bay.length, { thickness, spacing }).length > 0) return [];
+  const least = 3 * thickness + 2 * endWeb(thickness);
+  return [
+    {
+      why: `it is ${decimal(bay.length, 2)} mm long and two ribs with their webs take ${decimal(least, 2)} mm`,
+      measured: inMm(bay.length),
+      limit: inMm(least),
+    },
+  ];
+};
+
+const inMm = (value: number): Measure => ({ value: Number(decimal(value, 6)), unit: "mm" });
 
 const crossings = (
   bays: readonly FrameBay[],

@@ -1,6 +1,7 @@
 // A bay as the frame carries it: its run in the profile, its tilt across, the room behind its panels, and its rails' holes.
 // Takes a bay of the layout; gives it in these terms, or says why the frame can't carry it.
 
+import type { Measure } from "../../diagnostics/finding.ts";
 import { type Point, point } from "../../geometry/contour.ts";
 import { decimal } from "../../geometry/number.ts";
 import { dot } from "../../geometry/space/vector.ts";
@@ -33,7 +34,14 @@ export interface FrameBay {
 
 export type CarriedBay =
   | { readonly kind: "carried"; readonly bay: FrameBay }
-  | { readonly kind: "refused"; readonly why: string };
+  | { readonly kind: "refused"; readonly fault: BayFault };
+
+/** What is wrong with a bay, and both numbers where there are two. */
+export interface BayFault {
+  readonly why: string;
+  readonly measured: Measure | null;
+  readonly limit: Measure | null;
+}
 
 /** Sine of the angle by which a bay may leave the plane of the others: 0.006 degrees, 0.1 mm in a metre. */
 const OFF_PLANE = 1e-4;
@@ -50,10 +58,7 @@ export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
     x: dot(x, profile.right),
     y: dot(x, profile.forward) * up.x + dot(x, profile.up) * up.y,
   };
-  if (Math.abs(off) > OFF_PLANE)
-    return refused(
-      `it runs ${decimal(toDegrees(arcSine(Math.min(1, Math.abs(off)))), 2)}° out of the plane of the first bay, and cheeks are flat: 0° can be carried`,
-    );
+  if (Math.abs(off) > OFF_PLANE) return offPlane(toDegrees(arcSine(Math.min(1, Math.abs(off)))));
   if (tilt.x < OFF_PLANE) return refused("its panels look down, or along its own cheeks");
   const halfClear = layout.clearWidth / 2;
   return {
@@ -81,7 +86,19 @@ export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
 /** A run of whole pitches is not one short for the last digit of a length. */
 const ROUNDING = 1e-6;
 
-const refused = (why: string): CarriedBay => ({ kind: "refused", why });
+const refused = (why: string): CarriedBay => ({
+  kind: "refused",
+  fault: { why, measured: null, limit: null },
+});
+
+const offPlane = (angle: number): CarriedBay => ({
+  kind: "refused",
+  fault: {
+    why: `it runs ${decimal(angle, 2)}° out of the plane of the first bay, and cheeks are flat: 0° can be carried`,
+    measured: { value: Number(decimal(angle, 6)), unit: "deg" },
+    limit: { value: 0, unit: "deg" },
+  },
+});
 
 /** A place along the bay and above its rails' faces (below: negative), in the profile. */
 export const inBay = (bay: FrameBay, along: number, up: number): Point =>
