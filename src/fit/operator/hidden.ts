@@ -39,9 +39,14 @@ const mayHide = (body: ConsoleBody, panel: PlacedPanel): boolean => {
   return body.panel !== panel.name || (body.role !== "layer" && body.role !== "print");
 };
 
-/** The word on a lamp or a key is on it, and not behind it. */
+/**
+ * The word on a lamp or a key is on it, and not behind it. A legend's own lever or knob, which moves, stands before it in one
+ * position and not in another: what hides it for good is looked for behind that.
+ */
 const isItsOwn = (body: ConsoleBody, marking: PlacedMarking, panel: PlacedPanel): boolean =>
-  marking.side === "on" && body.panel === panel.name && body.thing === marking.owner;
+  (marking.side === "on" || body.role === "sweep") &&
+  body.panel === panel.name &&
+  body.thing === marking.owner;
 
 const roomBetween = (panel: PlacedPanel, eye: PosedOperator["eye"]): SpaceBox => {
   const { minX, minY, maxX, maxY } = panel.layout.nominal;
