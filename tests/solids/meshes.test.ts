@@ -24,6 +24,7 @@ import {
   solidRegion,
 } from "../../src/geometry/solid/solid.ts";
 import { chordHeight, clearHeight } from "../../src/geometry/solid/solid-tolerance.ts";
+import { stackedTriangles } from "../../src/geometry/solid/stacked-mesh.ts";
 import { type GaugedKernel, openGaugedKernel } from "../support/kernel.ts";
 import { randomLayeredSolid } from "./random-solids.ts";
 import {
@@ -193,6 +194,13 @@ describe("layers that share or cross outlines", () => {
     const turned = layered([solidLayer(0, 3, above), solidLayer(3, 5, below)]);
     expect(isClosed(meshSolid(turned, kernel))).toBe(true);
   });
+});
+
+/** The kernel's union takes five to ten times as long. */
+test.each(touchingLayers)("layers need no union: %s", (_what, below, above) => {
+  expect(
+    stackedTriangles([solidLayer(0, 3, below), solidLayer(3, 5, above)], "material", kernel),
+  ).not.toBeNull();
 });
 
 describe("a mesh", () => {

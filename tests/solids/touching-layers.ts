@@ -11,6 +11,9 @@ export const box = (minX: number, minY: number, maxX: number, maxY: number): Sol
 export const disc = (x: number, y: number, radius: number): SolidRegion =>
   solidRegion({ outline: circle(point(x, y), radius), holes: [] });
 
+/** A bulge is the tangent of a quarter of the sweep, here of 240 degrees: tan 60° = √3. */
+const bulgeRight = Math.sqrt(3);
+
 const ring: SolidRegion = solidRegion({
   outline: rectangle(extent(0, 0, 40, 30)),
   holes: [rectangle(extent(10, 10, 20, 20))],
@@ -46,6 +49,12 @@ const gapped: SolidRegion = solidRegion({
   holes: [],
 });
 
+/** The disc of radius 8 about 24, 5 less what lies left of x = 20: an arc on the disc's own circle, faceted by itself. */
+const cutDisc: SolidRegion = solidRegion({
+  outline: loop([vertex(20, 5 - Math.sqrt(48), bulgeRight), vertex(20, 5 + Math.sqrt(48))]),
+  holes: [],
+});
+
 export const touchingLayers: readonly (readonly [
   string,
   readonly SolidRegion[],
@@ -61,6 +70,8 @@ export const touchingLayers: readonly (readonly [
   ["a post at a hole's corner", [ring], [box(20, 20, 30, 28)]],
   ["two posts", [box(0, 0, 40, 10)], [disc(8, 5, 3), disc(30, 5, 4)]],
   ["two feet", [disc(8, 5, 3), disc(30, 5, 4)], [box(0, 0, 40, 10)]],
+  ["a disc cut short on the whole disc", [disc(24, 5, 8)], [cutDisc]],
+  ["two posts in the corners of a hole", [ring], [box(4, 4, 10, 10), box(20, 20, 30, 28)]],
   ["a frame on a frame with a gap", [gapped], [ring]],
   ["a frame with a gap on a frame", [ring], [gapped]],
 ];

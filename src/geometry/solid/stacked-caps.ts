@@ -5,6 +5,7 @@ import {
   isInside,
   type StackedPolygon,
   type Step,
+  sideOf,
   stepName,
   twiceArea,
 } from "./stacked-polygon.ts";
@@ -42,7 +43,7 @@ const boundsOf = (
   other: readonly TouchedPolygon[],
 ): Bounds | null => {
   const shared = new Set(other.filter(({ isTouched }) => isTouched).flatMap(sideNames));
-  const material = other.map(({ polygon }) => polygon);
+  const material = other.map(cutPolygon);
   const alone = own.filter(({ same }) => same < 0);
   if (
     alone.some((polygon) => sidesOf(polygon).some(({ from, to }) => shared.has(nameOf(to, from))))
@@ -64,7 +65,7 @@ const boundsOf = (
 /** Does the other layer's material lie over a side? One answer holds for a polygon that touches nothing. */
 const coverOf = (
   polygon: TouchedPolygon,
-  material: readonly StackedPolygon[],
+  material: readonly Pick<StackedPolygon, "corners">[],
 ): ((side: Bound) => boolean) => {
   if (polygon.isTouched) return (side) => isInside(material, middleOf(side));
   const [start, next] = polygon.sides[0]!;
@@ -74,6 +75,11 @@ const coverOf = (
 
 const sidesOf = ({ sides }: TouchedPolygon): readonly Bound[] =>
   sides.flatMap((corners) => corners.slice(1).map((to, index) => ({ from: corners[index]!, to })));
+
+/** With the corners that it was given where others come upon it. */
+const cutPolygon = ({ sides }: TouchedPolygon): Pick<StackedPolygon, "corners"> => ({
+  corners: sides.flatMap((corners) => corners.slice(0, -1)),
+});
 
 const sideNames = (polygon: TouchedPolygon): readonly string[] =>
   sidesOf(polygon).map(({ from, to }) => nameOf(from, to));
@@ -85,27 +91,60 @@ const middleOf = ({ from, to }: Bound): Step => ({
   y: (from.y + to.y) / 2,
 });
 
-/** null where two loops share a corner, or a bound leads nowhere. */
+/** null where a bound leads nowhere. */
 const loopsOf = (bounds: readonly Bound[]): readonly (readonly Step[])[] | null => {
-  const leaving = new Map(bounds.map((bound) => [stepName(bound.from), bound]));
-  if (leaving.size < bounds.length) return null;
-  const loops: Step[][] = [];
-  for (const { from } of bounds) {
-    const run: Step[] = [];
-    let next = leaving.get(stepName(from));
-    while (next !== undefined) {
-      leaving.delete(stepName(next.from));
-      run.push(next.from);
-      if (stepName(next.to) === stepName(from)) break;
-      next = leaving.get(stepName(next.to));
-      if (next === undefined) return null;
-    }
-    if (run.length > 0) loops.push(run);
+  const leaving = new Map<number, Bound[]>();
+  for (const bound of bounds) {
+    const name = stepName(bound.from);
+    leaving.set(name, [...(leaving.get(name) ?? []), bound]);
+  }
+  const loops: (readonly Step[])[] = [];
+  for (const bound of bounds) {
+    const loop = loopFrom(bound, leaving);
+    if (loop === null) return null;
+    if (loop.length > 0) loops.push(loop);
   }
   return loops;
 };
 
-/** Each hole goes to the smallest outline round it. */
+/** Where loops share a corner each goes on to its own left. Empty where the bound was taken before. */
+const loopFrom = (first: Bound, leaving: Map<number, Bound[]>): readonly Step[] | null => {
+  const run: Step[] = [];
+  let next = taken(leaving.get(stepName(first.from)), first);
+  while (next !== undefined) {
+    run.push(next.from);
+    const open = leaving.get(stepName(next.to));
+    const isBack = stepName(next.to) === stepName(first.from);
+    const onward = leftmost(next, [...(isBack ? [first] : []), ...(open ?? [])]);
+    if (onward === first) return run;
+    next = taken(open, onward);
+  }
+  return run.length === 0 ? run : null;
+};
+
+/** The wanted bound, which is then no longer open; undefined where it was taken before. */
+const taken = (open: Bound[] | undefined, wanted: Bound | undefined): Bound | undefined => {
+  const place = wanted === undefined ? -1 : (open?.indexOf(wanted) ?? -1);
+  return place < 0 ? undefined : open?.splice(place, 1)[0];
+};
+
+/** The first to be met clockwise from where the arriving bound comes from: between the two lies the face. */
+const leftmost = ({ from, to }: Bound, open: readonly Bound[]): Bound | undefined => {
+  const halfOf = (at: Step): number => {
+    const side = sideOf(to, from, at);
+    if (side !== 0) return side < 0 ? 0 : 2;
+    return isBackAt(at) ? 3 : 1;
+  };
+  const isBackAt = (at: Step): boolean =>
+    (at.x - to.x) * (from.x - to.x) + (at.y - to.y) * (from.y - to.y) > 0;
+  return open.reduce<Bound | undefined>((best, one) => {
+    if (best === undefined) return one;
+    const apart = halfOf(one.to) - halfOf(best.to);
+    return apart < 0 || (apart === 0 && sideOf(to, best.to, one.to) > 0) ? one : best;
+  }, undefined);
+};
+
+/** Each hole goes to the smallest outline round it; what stands in a hole may touch it. */
 const capsOf = (
   loops: readonly (readonly Step[])[],
   faces: StackedCap["faces"],
@@ -116,7 +155,9 @@ const capsOf = (
     .filter(({ twice }) => twice < 0)
     .map((hole) => ({
       hole,
-      owner: outlines.find((outline) => isInside([outline], hole.corners[0]!)),
+      owner: outlines.find(
+        ({ corners, twice }) => twice > -hole.twice && isInside([{ corners }], hole.corners[0]!),
+      ),
     }));
   return outlines.map((outline) => ({
     faces,

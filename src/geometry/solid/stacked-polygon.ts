@@ -38,6 +38,22 @@ export const stackedPolygon = (points: readonly Point[]): StackedPolygon => {
   };
 };
 
+/** Four numbers a side: least x and y, most x and y. */
+export const sideBoxes = ({ corners }: StackedPolygon): Float64Array => {
+  const boxes = new Float64Array(4 * corners.length);
+  for (const [side, from] of corners.entries()) {
+    const to = corners[(side + 1) % corners.length]!;
+    boxes.set(
+      [
+        ...[Math.min(from.x, to.x), Math.min(from.y, to.y)],
+        ...[Math.max(from.x, to.x), Math.max(from.y, to.y)],
+      ],
+      4 * side,
+    );
+  }
+  return boxes;
+};
+
 const isBefore = (a: Step, b: Step): boolean => a.x < b.x || (a.x === b.x && a.y < b.y);
 
 /** One number for a corner; corners lie within 8 m of the origin. */
