@@ -48,7 +48,7 @@ const readPiece = (part: FramePart, text: string): ReadPiece => {
 type Pair = [number, number];
 
 /** Chords lie on the material's side of every hole and relief here, so that few of them find no clash too few. */
-const CHORDS = 6;
+const CHORDS = 3;
 
 const cornersOf = (run: SvgRun, { left, top }: ReadPiece): Pair[] =>
   run.edges.flatMap((edge) =>
