@@ -53,12 +53,9 @@ export const bodyCut = ({ shape, frame }: ConsoleBody, plane: CutPlane): BodyCut
   }
 };
 
+/** Each piece in its own frame: what is turned within another may be cut aslant although the other is not. */
 export const solidCut = (solid: Solid, frame: Frame, plane: CutPlane): readonly Region[] => {
-  const normal = directionIn(frame, plane.view.toward);
-  if (Math.abs(normal.z) < UPRIGHT) return uprightCut(solid, frame, plane);
   switch (solid.kind) {
-    case "layered":
-      return unionRegions(solid.layers.flatMap((layer) => layerCut(layer, frame, plane)));
     case "composed": {
       const added = unionRegions(solid.add.flatMap((piece) => solidCut(piece, frame, plane)));
       const taken = solid.cut.flatMap((piece) => solidCut(piece, frame, plane));
@@ -70,15 +67,24 @@ export const solidCut = (solid: Solid, frame: Frame, plane: CutPlane): readonly 
         frameWithin(frame, { ...turnMatrix(solid.turn), origin: solid.to }),
         plane,
       );
+    case "layered":
+      return isUpright(frame, plane)
+        ? uprightCut(solid, frame, plane)
+        : unionRegions(solid.layers.flatMap((layer) => layerCut(layer, frame, plane)));
     case "revolved":
     case "lofted":
-      return unionRegions(
-        slabsOf(solid).flatMap(({ from, to, regions }) =>
-          regions.flatMap((region) => slabCut(region, { from, to }, { frame, plane })),
-        ),
-      );
+      return isUpright(frame, plane)
+        ? uprightCut(solid, frame, plane)
+        : unionRegions(
+            slabsOf(solid).flatMap(({ from, to, regions }) =>
+              regions.flatMap((region) => slabCut(region, { from, to }, { frame, plane })),
+            ),
+          );
   }
 };
+
+const isUpright = (frame: Frame, { view }: CutPlane): boolean =>
+  Math.abs(directionIn(frame, view.toward).z) < UPRIGHT;
 
 const without = (from: readonly Region[], taken: readonly Region[]): readonly Region[] =>
   taken.reduce(

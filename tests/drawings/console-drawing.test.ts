@@ -148,6 +148,12 @@ test("a cut leaves out what is taken from a piece, and what is placed is cut whe
   expect(area(body(placed(block, { x: 5, y: 0, z: 0 }, { z: 90 })), 4)).toBeCloseTo(1200, 6);
 });
 
+test("a piece that lies turned within another is cut aslant, the other upright", () => {
+  const wedge = placed(block, { x: 0, y: 40, z: 0 }, { y: -30 });
+  // As the leaning block above, beside the upright one.
+  expect(area(body(composed([block, wedge])))).toBeCloseTo(600 + 34.641016 * 20, 2);
+});
+
 test("a mesh is cut into the lines of its triangles", async () => {
   const mesh = meshSolid(block, await openKernel());
   const { lines } = bodyCut(
