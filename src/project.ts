@@ -24,6 +24,7 @@ import { layoutConsole } from "./layout/console/layout-console.ts";
 import { layoutPanel } from "./layout/layout-panel.ts";
 import type { PanelLayout } from "./layout/panel-layout.ts";
 import type { Lettering } from "./lettering/lettering.ts";
+import { packOfConsole } from "./pack/pack-of-console.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
 import { refusedColours } from "./pack/refused-colours.ts";
@@ -268,6 +269,29 @@ export function* fitSteps(
   const findings = judgeFit({ layout, frame, fit: facts, edit, texts: project.files });
   return { facts, findings: inTextOrder(findings) };
 }
+
+/** The pack of the console itself: what its panels hang on, and whether they fit. */
+export const packOfConsoleProject = (
+  project: Project,
+  { console, fit }: { readonly console: ConsoleProject; readonly fit: ConsoleFit },
+  options: PackOptions,
+): PanelPack => {
+  const { layout, frame, workshop } = console;
+  return packOfConsole(
+    {
+      layout,
+      frame,
+      fit: fit.facts,
+      findings: [...project.findings, ...fit.findings],
+      catalogue: project.catalogue,
+      lettering: project.lettering,
+      colours: processColours(workshop?.processColours ?? {}).colours,
+      paper: workshop?.paper ?? "A4",
+      texts: project.files,
+    },
+    options,
+  );
+};
 
 interface PanelContext {
   readonly sources: Sources;

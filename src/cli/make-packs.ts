@@ -2,14 +2,15 @@
 // A fault that belongs to no panel speaks against all of them.
 
 import { join } from "node:path";
-import { type Finding, finding } from "../diagnostics/finding.ts";
+import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import type { PartChange } from "../pack/changes.ts";
 import { distinctPaths, safeName } from "../pack/file-name.ts";
 import type { PackOptions, PanelPack } from "../pack/panel-pack.ts";
-import type { PanelProject } from "../project.ts";
+import type { ConsoleFit, ConsoleProject } from "../project.ts";
 import { CANNOT_WRITE } from "./codes.ts";
 import { attempt } from "./disk-trouble.ts";
 import { faultsAgainst } from "./faults-against.ts";
+import { fittedConsole } from "./fitted-console.ts";
 import { markStale } from "./mark-stale.ts";
 import type { OpenProject } from "./open-project.ts";
 import type { Shell } from "./shell.ts";
@@ -47,20 +48,27 @@ export const makePacks = async (
   shell: Shell,
 ): Promise<Made> => {
   const { packOfProject } = await import("../project.ts");
-  const { panels } = opened.project;
+  const { panels, console } = opened.project;
   const isPrinted = panels.some(({ printedParts }) => printedParts.length > 0);
-  const kernel = isPrinted && options.only !== "fascia" ? await shell.kernel() : null;
-  const folders = panelFolders(opened);
+  const isDeep = isPrinted && options.only !== "fascia";
+  const kernel = isDeep || console !== null ? await shell.kernel() : null;
+  const fit = console === null ? null : await fittedConsole(opened.project, console, shell);
+  const folders = packFolders(opened);
   const against = faultsAgainst(opened);
+  const deep = { ...options, kernel };
   const drafts = panels.map((panel, index): Draft => {
-    const known = [...against(panel), ...panel.findings].filter(isFault);
-    const pack =
-      known.length > 0 ? NO_PACK : packOfProject(opened.project, panel, { ...options, kernel });
-    const faults = [...known, ...pack.findings.filter(isFault)];
-    return { panel, pack, folder: folders[index] ?? "", faults };
+    const fitting = (fit?.findings ?? []).filter(({ subjects }) => areOf(subjects, panel.name));
+    const known = [...against(panel), ...panel.findings, ...fitting].filter(isFault);
+    const pack = known.length > 0 ? NO_PACK : packOfProject(opened.project, panel, deep);
+    const span = panel.design.written.span;
+    return drafted({ name: panel.name, span, folder: folders[index] ?? "" }, known, pack);
   });
+  if (console !== null && fit !== null)
+    drafts.push(await consoleDraft({ opened, console, fit }, folders.at(-1) ?? "", deep));
   const isWithheld =
-    options.strict && (hasFault(opened.findings) || drafts.some(({ faults }) => faults.length > 0));
+    options.strict &&
+    (hasFault([...opened.findings, ...(fit?.findings ?? [])]) ||
+      drafts.some(({ faults }) => faults.length > 0));
   const made = drafts.map((draft) => settled(draft, { isWithheld, out: options.out }, shell));
   return {
     out: options.out,
@@ -68,6 +76,7 @@ export const makePacks = async (
     panels: made.map(({ panel }) => panel),
     findings: [
       ...opened.findings,
+      ...(fit?.findings ?? []),
       ...drafts.flatMap(({ pack }) => pack.findings),
       ...made.flatMap(({ findings }) => findings),
     ],
@@ -79,19 +88,51 @@ const isFault = ({ severity }: Finding): boolean => severity === "fault";
 const NO_PACK: PanelPack = { files: [], inspection: [], findings: [] };
 
 interface Draft {
-  readonly panel: PanelProject;
+  readonly name: string;
+  readonly span: Span;
   readonly pack: PanelPack;
   readonly folder: string;
   /** Everything that speaks against writing it. */
   readonly faults: readonly Finding[];
 }
 
-/** A panel that is called by its own file has the output folder to itself; a console's panels have one each. */
-const panelFolders = ({ loaded, project }: OpenProject): readonly string[] => {
+const drafted = (
+  of: Pick<Draft, "name" | "span" | "folder">,
+  known: readonly Finding[],
+  pack: PanelPack,
+): Draft => ({ ...of, pack, faults: [...known, ...pack.findings.filter(isFault)] });
+
+/** A finding about fit names a panel, or a thing on it: `winch`, `winch/brake/lever`. */
+const areOf = (subjects: readonly string[], panel: string): boolean =>
+  subjects.some((subject) => subject === panel || subject.startsWith(`${panel}/`));
+
+/** Any fault of the console, of what it names or of its fit speaks against the pack of the console itself. */
+const consoleDraft = async (
+  of: { readonly opened: OpenProject; readonly console: ConsoleProject; readonly fit: ConsoleFit },
+  folder: string,
+  options: PackOptions,
+): Promise<Draft> => {
+  const { packOfConsoleProject } = await import("../project.ts");
+  const { opened, console, fit } = of;
+  const known = [...opened.loaded.findings, ...opened.project.findings, ...fit.findings].filter(
+    isFault,
+  );
+  const pack =
+    known.length > 0 ? NO_PACK : packOfConsoleProject(opened.project, { console, fit }, options);
+  const { name } = console.layout;
+  return drafted({ name, span: console.design.written.span, folder }, known, pack);
+};
+
+/**
+ * A panel that is called by its own file has the output folder to itself; a console's panels have one each, and what is the
+ * console's own comes last.
+ */
+const packFolders = ({ loaded, project }: OpenProject): readonly string[] => {
   const isAlone = project.panels.length === 1 && project.panels[0]?.design.file === loaded.entry;
-  return isAlone
-    ? [""]
-    : distinctPaths(project.panels.map(({ name }) => safeName(name))).map((name) => `${name}/`);
+  if (isAlone) return [""];
+  const own = project.console === null ? [] : ["console"];
+  const names = project.panels.map(({ name }) => safeName(name));
+  return distinctPaths([...names, ...own]).map((name) => `${name}/`);
 };
 
 interface Settled {
@@ -104,9 +145,9 @@ const settled = (
   { isWithheld, out }: { readonly isWithheld: boolean; readonly out: string },
   shell: Shell,
 ): Settled => {
-  const { panel, pack, folder, faults } = draft;
+  const { name, span, pack, folder, faults } = draft;
   const target = join(out, folder);
-  const made = { name: panel.name, folder, pack, isWritten: false, isStale: false, changes: null };
+  const made = { name, folder, pack, isWritten: false, isStale: false, changes: null };
   if (faults.length > 0 || isWithheld) {
     const marked = attempt(() => markStale(target, staleReasons(faults), shell.disk));
     const isStale = marked.kind === "done" && marked.result;
@@ -115,8 +156,7 @@ const settled = (
   const result = writePack(target, pack.files, shell.disk);
   if (result.kind === "written")
     return { panel: { ...made, isWritten: true, changes: result.changes }, findings: [] };
-  const span = panel.design.written.span;
-  const trouble = finding(CANNOT_WRITE, { panel: panel.name, message: result.why, span });
+  const trouble = finding(CANNOT_WRITE, { panel: name, message: result.why, span });
   return { panel: made, findings: [trouble] };
 };
 

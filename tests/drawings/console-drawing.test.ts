@@ -154,6 +154,15 @@ test("a piece that lies turned within another is cut aslant, the other upright",
   expect(area(body(composed([block, wedge])))).toBeCloseTo(600 + 34.641016 * 20, 2);
 });
 
+test("a turned piece of a whole is cut aslant where the plane is upright in the whole", () => {
+  // The block leans by 30 degrees about y within a composed solid whose own frame stands upright: as the leaning block above.
+  const leaning = composed([
+    placed(block, { x: 0, y: 0, z: 0 }, { y: -30 }),
+    prism(-5, 0, solidRegion({ outline: rectangle(extent(0, 100, 40, 120)), holes: [] })),
+  ]);
+  expect(area(body(leaning))).toBeCloseTo(34.641016 * 20 + 5 * 20, 2);
+});
+
 test("a mesh is cut into the lines of its triangles", async () => {
   const mesh = meshSolid(block, await openKernel());
   const { lines } = bodyCut(
