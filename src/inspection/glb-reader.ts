@@ -4,7 +4,7 @@
 import { strFromU8 } from "fflate";
 import { type AccessorReader, accessorReader } from "./glb-accessors.ts";
 import { type Entry, entriesOf, isEntry, numberIn, wordIn } from "./glb-entries.ts";
-import { cornerTable, type SolidBody } from "./solid-file.ts";
+import type { SolidBody } from "./solid-file.ts";
 
 export interface GlbFile {
   readonly title: string;
@@ -157,22 +157,24 @@ const primitiveBody = (name: string, primitive: Entry, reading: Reading): SolidB
     strangers.push(`${name}: a triangle over a corner that is not there`);
     return { name, corners: [], triangles: [], turnedNormals: 0 };
   }
-  const table = cornerTable();
-  const numbers = Array.from({ length: count }, (_, at) => {
-    const [x, y, z] = [
-      positions[3 * at] ?? 0,
-      positions[3 * at + 1] ?? 0,
-      positions[3 * at + 2] ?? 0,
-    ];
-    // From x right, y up, z toward the operator to x forward, y left, z up.
-    return table.cornerAt(-z * MILLIMETRES, -x * MILLIMETRES, y * MILLIMETRES);
-  });
+  // Corners stay as they are numbered: joining half a million by place took seconds, and no reading of a model asks for it.
+  const corners = Array.from({ length: positions.length }, (_, at) => inConsole(positions, at));
   return {
     name,
-    corners: table.corners,
-    triangles: indices.map((index) => numbers[index] ?? 0),
+    corners,
+    triangles: indices,
     turnedNormals: turned(positions, normals, indices),
   };
+};
+
+/** From x right, y up, z toward the operator to x forward, y left, z up, one number of a corner at a time. */
+const inConsole = (positions: readonly number[], at: number): number => {
+  const first = at - (at % 3);
+  const axis = at % 3;
+  if (axis === 0) return -(positions[first + 2] ?? 0) * MILLIMETRES;
+  return axis === 1
+    ? -(positions[first] ?? 0) * MILLIMETRES
+    : (positions[first + 1] ?? 0) * MILLIMETRES;
 };
 
 /** Triangles whose first corner's normal looks to the other side than they face. */
