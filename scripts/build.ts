@@ -62,6 +62,7 @@ async function page(): Promise<void> {
   const data = join(dist, "page-data");
   mkdirSync(data, { recursive: true });
   copyFileSync(join(dist, "library.json"), join(data, "library.json"));
+  copyFileSync(join(dist, "manifold.wasm"), join(data, "manifold.wasm"));
   writeFileSync(join(data, "examples.json"), JSON.stringify(exampleFiles(root)));
   await build({
     logLevel: "warn",
