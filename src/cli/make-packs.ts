@@ -106,7 +106,10 @@ const drafted = (
 const areOf = (subjects: readonly string[], panel: string): boolean =>
   subjects.some((subject) => subject === panel || subject.startsWith(`${panel}/`));
 
-/** Any fault of the console, of what it names or of its fit speaks against the pack of the console itself. */
+/**
+ * Any fault of the console, of a panel in it or of its fit speaks against the pack of the console itself: its model, its
+ * report and the room in its frame are those of all its panels.
+ */
 const consoleDraft = async (
   of: { readonly opened: OpenProject; readonly console: ConsoleProject; readonly fit: ConsoleFit },
   folder: string,
@@ -114,9 +117,7 @@ const consoleDraft = async (
 ): Promise<Draft> => {
   const { packOfConsoleProject } = await import("../project.ts");
   const { opened, console, fit } = of;
-  const known = [...opened.loaded.findings, ...opened.project.findings, ...fit.findings].filter(
-    isFault,
-  );
+  const known = [...opened.findings, ...fit.findings].filter(isFault);
   const pack =
     known.length > 0 ? NO_PACK : packOfConsoleProject(opened.project, { console, fit }, options);
   const { name } = console.layout;
