@@ -15,10 +15,12 @@ self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest>) => 
   self.postMessage(await replyTo(data));
 });
 
-async function replyTo({ number, texts }: CoreRequest): Promise<CoreReply> {
+async function replyTo({ number, texts, binaries }: CoreRequest): Promise<CoreReply> {
   try {
     const opened = await library;
-    const projects = firstFiles(texts).map((entry) => compile({ entry, files: texts }, opened));
+    const projects = firstFiles(texts).map((entry) =>
+      compile({ entry, files: texts, binaries }, opened),
+    );
     return readingOf(number, texts, projects);
   } catch (reason) {
     return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
@@ -38,8 +40,10 @@ function readingOf(number: number, texts: DesignTexts, projects: readonly Projec
       name,
       title: design.title,
       file: design.file,
+      design,
       layout,
     })),
+    console: projects.find(({ console }) => console !== null)?.console ?? null,
     findings: distinct(findings.map((finding) => placed(finding, texts))),
   };
 }

@@ -1,11 +1,30 @@
-// What lies on the desk: the design that is open, its reading, and what the person looking at it has chosen.
-// All state of the page is here, as signals; the views read them and call the functions below.
+// What lies on the desk: the design that is open, its texts with every edit so far, its reading, and what the person
+// looking at it has chosen. All state of the page is here, as signals; the views read them and call the functions below.
 
-import { computed, signal } from "@preact/signals";
+import { computed, type ReadonlySignal, signal } from "@preact/signals";
+import type { TextEdit } from "../src/diagnostics/text-edit.ts";
 import { readDesign } from "./core-client.ts";
-import type { DesignReading, PanelReading, PlacedFinding } from "./core-messages.ts";
-
-type Examples = Readonly<Record<string, Readonly<Record<string, string>>>>;
+import type {
+  ConsoleReading,
+  DesignBinaries,
+  DesignReading,
+  DesignSources,
+  DesignTexts,
+  PanelReading,
+  PlacedFinding,
+} from "./core-messages.ts";
+import {
+  type Desk,
+  EMPTY_HISTORY,
+  type History,
+  type Move,
+  type Stepped,
+  stepBack,
+  stepForth,
+  withEdits,
+  withMoves,
+  withStep,
+} from "./history.ts";
 
 export type Progress =
   | { readonly kind: "empty" }
@@ -14,61 +33,100 @@ export type Progress =
   | { readonly kind: "refused"; readonly why: string }
   | { readonly kind: "failed"; readonly why: string };
 
+export type EditOutcome =
+  | { readonly kind: "done" }
+  | { readonly kind: "refused"; readonly why: string };
+
+/** Edits that will be one step, as those of a drag; `before` is what giving it up goes back to. */
+interface OpenStep {
+  readonly what: string;
+  readonly moves: readonly Move[];
+  readonly before: DesignTexts;
+}
+
+const held = signal<Desk>({ texts: new Map(), history: EMPTY_HISTORY });
+const openStep = signal<OpenStep | null>(null);
 const reading = signal<DesignReading | null>(null);
+const readTexts = signal<DesignTexts | null>(null);
 const panelName = signal<string | null>(null);
+let binaries: DesignBinaries = new Map();
 
 export const progress = signal<Progress>({ kind: "empty" });
-export const exampleNames = signal<readonly string[]>([]);
 export const hidden = signal<ReadonlySet<string>>(new Set());
 export const pointedAt = signal<PlacedFinding | null>(null);
+/** Instance ids of the open panel. No part of the history. */
+export const selection = signal<readonly string[]>([]);
+/** Whether edits are refused: a design that may only be looked at. */
+export const isLocked = signal(false);
+
+export const texts: ReadonlySignal<DesignTexts> = computed(() => held.value.texts);
+export const history: ReadonlySignal<History> = computed(() => held.value.history);
+/** What undo would take back, in words; null where there is nothing. */
+export const nextUndo: ReadonlySignal<string | null> = computed(() =>
+  openStep.value === null ? (held.value.history.done.at(-1)?.what ?? null) : null,
+);
+export const nextRedo: ReadonlySignal<string | null> = computed(() =>
+  openStep.value === null ? (held.value.history.undone[0]?.what ?? null) : null,
+);
+export const canUndo: ReadonlySignal<boolean> = computed(() => nextUndo.value !== null);
+export const canRedo: ReadonlySignal<boolean> = computed(() => nextRedo.value !== null);
 
 export const panels = computed<readonly PanelReading[]>(() => reading.value?.panels ?? []);
 export const findings = computed<readonly PlacedFinding[]>(() => reading.value?.findings ?? []);
 export const panel = computed<PanelReading | null>(
   () => panels.value.find(({ name }) => name === panelName.value) ?? panels.value[0] ?? null,
 );
+/** The console, where the design is one. */
+export const consoleReading: ReadonlySignal<ConsoleReading | null> = computed(
+  () => reading.value?.console ?? null,
+);
+/** Whether panels, console and findings are those of the texts as they are now. */
+export const isCurrent: ReadonlySignal<boolean> = computed(
+  () => readTexts.value === held.value.texts,
+);
 
-let examples: Examples = {};
-
-export async function openFirstExample(): Promise<void> {
-  const answer = await fetch("examples.json");
-  if (!answer.ok) return;
-  examples = await answer.json();
-  exampleNames.value = Object.keys(examples).sort();
-  const first = exampleNames.value[0];
-  if (first !== undefined && progress.value.kind === "empty") await openExample(first);
+/** Edits that belong together, in one file or in several: all or none of them, and one step unless a step is open. */
+export function edit(edits: readonly TextEdit[], what: string): EditOutcome {
+  if (isLocked.value) return LOCKED;
+  const changed = withEdits(texts.value, edits);
+  if (changed.kind === "refused") return changed;
+  return taken(changed, what);
 }
 
-export async function openExample(name: string): Promise<void> {
-  await openTexts(name, new Map(Object.entries(examples[name] ?? {})));
+/** Moves of whole files or of their texts, as one step: an outside change taken over, a snapshot brought back. */
+export function carryOut(moves: readonly Move[], what: string): EditOutcome {
+  const changed = withMoves(texts.value, moves);
+  if (changed.kind === "refused") return changed;
+  return taken(changed, what);
 }
 
-export interface PathedFile {
-  /** From the folder that was chosen or dropped; a loose file's name. */
-  readonly path: string;
-  readonly file: File;
+/** Begins a step of several edits: whatever is edited until `commit` is taken back by one undo. */
+export function begin(what: string): void {
+  commit();
+  openStep.value = { what, moves: [], before: texts.value };
 }
 
-/** Files that the user chose or dropped. What is no design file is left aside. */
-export async function openPathed(files: readonly PathedFile[]): Promise<void> {
-  const designs = files.filter(({ path }) => /\.ya?ml$/i.test(path));
-  if (designs.length === 0) {
-    progress.value = {
-      kind: "refused",
-      why: "None of these is a design file (.yaml).",
-    };
-    return;
-  }
-  const texts = await Promise.all(
-    designs.map(async ({ path, file }): Promise<[string, string]> => [path, await file.text()]),
-  );
-  await openTexts(
-    designs.length === 1 ? designs[0]!.path : `${designs.length} files`,
-    new Map(texts),
-  );
+export function commit(): void {
+  const step = openStep.value;
+  if (step === null) return;
+  openStep.value = null;
+  held.value = { ...held.value, history: withStep(held.value.history, step) };
 }
+
+/** Gives the open step up: the texts are again as they were at `begin`. */
+export function abandon(): void {
+  const step = openStep.value;
+  if (step === null) return;
+  openStep.value = null;
+  if (step.moves.length > 0) show({ ...held.value, texts: step.before });
+}
+
+export const undo = (): void => step(stepBack);
+
+export const redo = (): void => step(stepForth);
 
 export function choosePanel(name: string): void {
+  if (name !== panel.value?.name) selection.value = [];
   panelName.value = name;
   pointedAt.value = null;
 }
@@ -85,17 +143,85 @@ export function showSheet(name: string, isShown: boolean): void {
   hidden.value = next;
 }
 
-async function openTexts(what: string, texts: ReadonlyMap<string, string>): Promise<void> {
+/** Puts a design on the desk: its texts as they were stored, with no history yet, or with that of a recovery copy. */
+export async function openDesign(
+  what: string,
+  sources: DesignSources,
+  from: History = EMPTY_HISTORY,
+): Promise<void> {
+  binaries = sources.binaries;
+  openStep.value = null;
+  held.value = { texts: sources.texts, history: from };
+  reading.value = null;
+  panelName.value = null;
+  pointedAt.value = null;
+  selection.value = [];
+  hidden.value = new Set();
   progress.value = { kind: "reading", what };
-  const reply = await readDesign(texts);
+  await readAgain(what);
+}
+
+/** Shapes that the texts name, where they have changed outside. */
+export function takeBinaries(next: DesignBinaries): void {
+  binaries = next;
+  void readAgain(openName());
+}
+
+const LOCKED: EditOutcome = { kind: "refused", why: "this design may only be looked at" };
+
+function taken(
+  changed: { readonly texts: DesignTexts; readonly moves: readonly Move[] },
+  what: string,
+): EditOutcome {
+  const open = openStep.value;
+  if (changed.moves.length === 0) return { kind: "done" };
+  if (open === null) {
+    const { moves } = changed;
+    show({ texts: changed.texts, history: withStep(held.value.history, { what, moves }) });
+  } else {
+    openStep.value = { ...open, moves: [...open.moves, ...changed.moves] };
+    show({ ...held.value, texts: changed.texts });
+  }
+  return { kind: "done" };
+}
+
+function step(take: (desk: Desk) => Stepped): void {
+  if (openStep.value !== null || isLocked.value) return;
+  const stepped = take(held.value);
+  if (stepped.kind === "stepped") show(stepped.desk);
+  if (stepped.kind === "refused") progress.value = { kind: "failed", why: stepped.why };
+}
+
+function show(desk: Desk): void {
+  held.value = desk;
+  void readAgain(openName());
+}
+
+const openName = (): string => {
+  const now = progress.value;
+  return now.kind === "shown" || now.kind === "reading" ? now.what : "the design";
+};
+
+async function readAgain(what: string): Promise<void> {
+  const asked = held.value.texts;
+  const reply = await readDesign({ texts: asked, binaries });
   if (reply === null) return;
   if (reply.kind === "failed") {
     progress.value = { kind: "failed", why: reply.why };
     return;
   }
   reading.value = reply;
-  panelName.value = null;
-  pointedAt.value = null;
-  hidden.value = new Set();
+  readTexts.value = asked;
+  pointedAt.value = stillThere(pointedAt.value, reply.findings);
   progress.value = { kind: "shown", what };
 }
+
+/** The same finding in a new reading: its place may have moved, its words may not. */
+const stillThere = (
+  before: PlacedFinding | null,
+  now: readonly PlacedFinding[],
+): PlacedFinding | null =>
+  now.find(
+    ({ finding }) =>
+      finding.code === before?.finding.code && finding.message === before.finding.message,
+  ) ?? null;

@@ -1,7 +1,7 @@
 // Files and folders dropped on the page, with their paths from the dropped folder: a design whose files name each
 // other by path can be dropped whole.
 
-import { openPathed, type PathedFile } from "./desk.ts";
+import { openPathed, type PathedFile } from "./files/opening.ts";
 
 export function takeDrops(): void {
   document.addEventListener("dragover", (event) => event.preventDefault());

@@ -2,8 +2,8 @@
 
 import { render } from "preact";
 import { Bench } from "./bench.tsx";
-import { openFirstExample } from "./desk.ts";
 import { takeDrops } from "./dropped-files.ts";
+import { openFirstExample } from "./files/opening.ts";
 
 const page = document.getElementById("page");
 if (page !== null) {

@@ -1,7 +1,7 @@
 // Opening a design: loose files, a whole folder, or one of the examples that were built in.
 
 import type { JSX } from "preact";
-import { exampleNames, openExample, openPathed, type PathedFile } from "./desk.ts";
+import { exampleNames, openExample, openPathed, type PathedFile } from "./files/opening.ts";
 
 export function OpenBar(): JSX.Element {
   return (
