@@ -1,20 +1,19 @@
 // A remedy that moves a component by changing the one number that places it along an axis: the nearest round number at
 // which it stands well. Where no number places it (centred, in line), or none within reach does, nothing is offered.
 
-import type { AxisPlace } from "../design/panel-design.ts";
+import { dragOf } from "../design/drag-table.ts";
 import { spanOf } from "../design/written.ts";
 import type { Remedy } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
 import { samePlace } from "../geometry/tolerance.ts";
+import { type MoveAxis, movedWith } from "../layout/moved-with.ts";
 import type { PlacedComponent } from "../layout/panel-layout.ts";
 import { placeTester } from "./place-trouble.ts";
 import { roundUnit } from "./round-length.ts";
 import type { PanelFacts } from "./rule.ts";
 
-export type Axis = "across" | "along";
-
 export interface Way {
-  readonly axis: Axis;
+  readonly axis: MoveAxis;
   /** Right and up are 1. */
   readonly toward: 1 | -1;
 }
@@ -27,8 +26,8 @@ export const moveRemedy = (
   way: Way,
   facts: PanelFacts,
 ): Remedy | null => {
-  const number = placingNumber(component.place[way.axis]);
-  if (number === null || component.place.written.keys[number.key] === undefined) return null;
+  const number = dragOf(component.place[way.axis]);
+  if (number.kind === "held" || component.place.written.keys[number.key] === undefined) return null;
   const span = spanOf(component.place.written, number.key);
   const unit = roundUnit(facts, span);
   const value = firstThatWorks({ component, way, facts }, { ...number, unit });
@@ -44,22 +43,6 @@ interface PlacingNumber {
   readonly sign: 1 | -1;
 }
 
-const placingNumber = (place: AxisPlace): PlacingNumber | null => {
-  switch (place.kind) {
-    case "from-low":
-      return { key: place.key, value: place.distance, sign: 1 };
-    case "from-high":
-      return { key: place.key, value: place.distance, sign: -1 };
-    case "beside":
-      return { key: place.measure, value: place.distance, sign: place.toward === "high" ? 1 : -1 };
-    case "centre":
-    case "low-edge":
-    case "high-edge":
-    case "in-line":
-      return null;
-  }
-};
-
 /** In the unit that the number is written in. */
 const firstThatWorks = (
   move: { readonly component: PlacedComponent; readonly way: Way; readonly facts: PanelFacts },
@@ -70,7 +53,10 @@ const firstThatWorks = (
   const grows = number.sign === way.toward;
   const written = number.value / mm / step;
   const start = grows ? Math.floor(written + samePlace) + 1 : Math.ceil(written - samePlace) - 1;
-  const standsWell = placeTester(movedWith(component.entry, way.axis, facts), facts);
+  const standsWell = placeTester(
+    movedWith([component.entry], way.axis, facts.layout.components),
+    facts,
+  );
   for (let count = 0; count < MOST_STEPS; count += 1) {
     const value = (start + (grows ? count : -count)) * step;
     if (value <= 0) return null;
@@ -80,26 +66,3 @@ const firstThatWorks = (
   }
   return null;
 };
-
-/** The instances that move along: the entry's own, and whoever takes its place on this axis from one that moves. */
-const movedWith = (entry: string, axis: Axis, facts: PanelFacts): ReadonlySet<string> => {
-  const { components } = facts.layout;
-  const entries = new Set([entry]);
-  const ids = new Set<string>();
-  for (let settled = false; !settled; ) {
-    settled = true;
-    for (const component of components) {
-      if (ids.has(component.id)) continue;
-      const neighbour = neighbourOf(component.place[axis]);
-      const leans = neighbour !== null && (entries.has(neighbour) || ids.has(neighbour));
-      if (!leans && !entries.has(component.entry)) continue;
-      entries.add(component.entry);
-      ids.add(component.id);
-      settled = false;
-    }
-  }
-  return ids;
-};
-
-const neighbourOf = (place: AxisPlace): string | null =>
-  place.kind === "beside" || place.kind === "in-line" ? place.neighbour : null;

@@ -1,0 +1,32 @@
+// A length as text in the manner of another one: the unit that its author thinks in, few digits, no fraction.
+// Takes millimetres, gives what the reader of lengths takes for the same number to a thousandth of a millimetre.
+
+import { decimal } from "../geometry/number.ts";
+import { MM_PER_INCH } from "../standards/inch.ts";
+
+export type WritingUnit = "mm" | "in";
+
+/** 0.0001 in is 0.00254 mm: an inch needs one digit more than that for a thousandth of a millimetre. */
+const PLACES: Readonly<Record<WritingUnit, number>> = { mm: 3, in: 5 };
+
+export const lengthIn = (unit: WritingUnit, millimetres: number): string =>
+  `${figureIn(unit, millimetres)} ${unit}`;
+
+export const figureIn = (unit: WritingUnit, millimetres: number): string =>
+  decimal(unit === "in" ? millimetres / MM_PER_INCH : millimetres, PLACES[unit]);
+
+/** As `like` is written: with its unit, or bare where it is bare. */
+export const lengthLike = (like: string, millimetres: number): string =>
+  /^[+-]?\d*\.?\d+$/.test(like.trim())
+    ? figureIn("mm", millimetres)
+    : lengthIn(unitOf(like), millimetres);
+
+export const unitOf = (length: string): WritingUnit =>
+  /(?:\d\s*in|")\s*$/.test(length) ? "in" : "mm";
+
+/** The unit that a file is written in: the one that more of its lengths carry. */
+export const usualUnit = (text: string): WritingUnit => {
+  const inches = text.match(/\d ?(?:in\b|")/g)?.length ?? 0;
+  const millimetres = text.match(/\d ?mm\b/g)?.length ?? 0;
+  return inches > millimetres ? "in" : "mm";
+};

@@ -1,0 +1,60 @@
+// The place of an entry under `components`, rewritten: an axis set free at a coordinate of its own, a number replaced.
+// Takes the file and the entry's name; keys of the place that say nothing any more go with the axis that they served.
+
+import { type Edit, nodeAt, type Path, removeKey, replaceValue, setKey } from "./edit.ts";
+import { rewritten, type Step } from "./rewriting.ts";
+import type { Source } from "./source.ts";
+import type { MapNode } from "./text-node.ts";
+
+export interface FreePlace {
+  /** As text with its unit; null where the axis keeps what it says. */
+  readonly x: string | null;
+  readonly y: string | null;
+}
+
+const PATTERNS = ["row", "column", "grid", "ring"] as const;
+
+const ACROSS = ["x", "left", "right", "right-of", "left-of", "in-line-with"];
+const ALONG = ["y", "bottom", "top", "above", "below", "level-with"];
+const BESIDE = ["right-of", "left-of", "above", "below"];
+const MEASURES = ["centres", "gap"];
+
+/** Where the keys of an entry's place stand: under `at`, or among a pattern's own keys. */
+export const placePath = (from: Source, entry: string): Path | null => {
+  const own: Path = ["components", entry];
+  if (nodeAt(from, [...own, "at"]) !== null) return [...own, "at"];
+  const pattern = PATTERNS.find((key) => nodeAt(from, [...own, key]) !== null);
+  return pattern === undefined ? null : [...own, pattern];
+};
+
+export const setFree = (from: Source, entry: string, place: FreePlace): Edit => {
+  const path = placePath(from, entry);
+  const node = path === null ? null : nodeAt(from, path);
+  if (path === null || node === null) return { kind: "refused", why: `${entry} has no place` };
+  if (node.kind !== "map")
+    return place.x === null || place.y === null
+      ? { kind: "refused", why: `${entry} is placed by a word, which says both axes` }
+      : { kind: "edit", edit: replaceValue(from, node.span, `{ x: ${place.x}, y: ${place.y} }`) };
+  return rewritten(from, freeingSteps(node, path, place));
+};
+
+const freeingSteps = (map: MapNode, path: Path, place: FreePlace): readonly Step[] => {
+  const written = map.entries.map(({ key }) => key);
+  const gone = [
+    ...(place.x === null ? [] : ACROSS.filter((key) => key !== "x")),
+    ...(place.y === null ? [] : ALONG.filter((key) => key !== "y")),
+  ].filter((key) => written.includes(key));
+  const leans = written.some((key) => BESIDE.includes(key) && !gone.includes(key));
+  const measures = leans ? [] : MEASURES.filter((key) => written.includes(key));
+  const set = (key: "x" | "y", value: string | null): readonly Step[] =>
+    value === null ? [] : [(from) => setKey(from, path, { key, value })];
+  return [
+    ...set("x", place.x),
+    ...set("y", place.y),
+    ...[...gone, ...measures].map(
+      (key): Step =>
+        (from) =>
+          removeKey(from, path, key),
+    ),
+  ];
+};
