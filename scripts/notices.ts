@@ -17,7 +17,7 @@ const HEAD =
   "Consolewright carries the following packages and fonts. Each stands under its own licence, printed below it.";
 
 /** Bundled into the page; everything else that the page runs is a dependency of the program too. */
-const PAGE_PACKAGES: readonly string[] = ["preact", "@preact/signals", "three"];
+const PAGE_PACKAGES: readonly string[] = ["preact", "@preact/signals", "node-diff3", "three"];
 
 interface PackageFile {
   readonly version: string;
