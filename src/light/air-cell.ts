@@ -58,7 +58,10 @@ const spacersOf = ({ printedParts, slabs }: LightScene): LightScene["printedPart
   printedParts.filter(({ role, id }) => role === "spacer" && slabs.has(id));
 
 /** Pieces of a split part share their heights: their regions are taken together. */
-const printedSlices = (owner: string, scene: LightScene): readonly Slice[] => {
+export const printedSlices = (
+  owner: string,
+  scene: Pick<LightScene, "slabs">,
+): readonly Slice[] => {
   const slabs = scene.slabs.get(owner) ?? [];
   const heights = [...new Set(slabs.flatMap(({ from, to }) => [from, to]))].sort((a, b) => b - a);
   return heights.slice(1).map((low, index) => {

@@ -1,18 +1,21 @@
 // The assembled stack as light meets it: opaque sheets, paint on faces and edges, printed walls, bodies of components, and
-// whatever fills the holes of fasteners. Lamps are what its channels hold.
+// whatever fills the holes of fasteners. Lamps are what its channels hold and what the panel holds itself.
 
 import { type Contour, circle } from "../geometry/contour.ts";
 import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
 import type { LayerLayout, MountHole, PanelLayout, PlacedBody } from "../layout/panel-layout.ts";
 import type { PrintedPart, PrintedRole } from "../parts/printed/printed-part.ts";
 import { type Blocker, bodyBlocker, filmBlocker, skinBlocker } from "./blocker.ts";
-import { type Lamp, lampsOf } from "./lamp.ts";
+import { componentLamps, type Lamp, lensOwner, stripLamps } from "./lamp.ts";
 import { hasPaintedEdges, hasPaintedFront, isSeeThrough, sheetRegion } from "./sheet-light.ts";
 
 export interface LightScene {
   readonly layout: PanelLayout;
   readonly printedParts: readonly PrintedPart[];
+  /** What lights legends: strips and boards. */
   readonly lamps: readonly Lamp[];
+  /** Lamps of their own, whose lens is meant to be seen and nothing else of them. */
+  readonly componentLamps: readonly Lamp[];
   readonly blockers: readonly Blocker[];
   /** The slabs of each opaque printed part, by its id. */
   readonly slabs: ReadonlyMap<string, readonly Slab[]>;
@@ -31,7 +34,8 @@ export const lightScene = (
   const scene = {
     layout,
     printedParts,
-    lamps: lampsOf(printedParts),
+    lamps: stripLamps(printedParts),
+    componentLamps: componentLamps(layout),
     blockers: [
       ...printedBlockers(slabs),
       ...layout.layers.flatMap(sheetBlockers),
@@ -95,8 +99,11 @@ const STOPPING: readonly PlacedBody["role"][] = [
 
 const componentBlockers = (body: PlacedBody): readonly Blocker[] =>
   STOPPING.includes(body.role) && body.high > body.low
-    ? [bodyBlocker(body.owner, body, [{ outline: stopped(body), holes: [] }])]
+    ? [bodyBlocker(blockerOwner(body), body, [{ outline: stopped(body), holes: [] }])]
     : [];
+
+const blockerOwner = ({ owner, role }: PlacedBody): string =>
+  role === "lens" ? lensOwner(owner) : owner;
 
 /** A nut's body is drawn over its corners; what it surely covers is the circle inside its flats. */
 const stopped = ({ role, footprint }: PlacedBody): Contour =>

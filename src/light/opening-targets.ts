@@ -91,8 +91,26 @@ export const edgeTargets = (
   );
 };
 
-const steps = (low: number, high: number): readonly number[] => {
-  const count = Math.max(1, Math.ceil((high - low) / SIDE_STEP));
+/** Closer: past one cell of a lamp box. */
+export const wallTargets = (
+  box: Extent,
+  { low, high }: { readonly low: number; readonly high: number },
+): readonly Place[] => {
+  const across = steps(box.minX, box.maxX, WALL_STEP);
+  const up = steps(box.minY, box.maxY, WALL_STEP);
+  const round = [
+    ...across.flatMap((x) => [point(x, box.minY), point(x, box.maxY)]),
+    ...up.flatMap((y) => [point(box.minX, y), point(box.maxX, y)]),
+  ];
+  return steps(low + BESIDE_RIM, high - BESIDE_RIM, WALL_STEP).flatMap((z) =>
+    round.map(({ x, y }) => ({ x, y, z })),
+  );
+};
+
+const WALL_STEP = 0.8;
+
+const steps = (low: number, high: number, step = SIDE_STEP): readonly number[] => {
+  const count = Math.max(1, Math.ceil((high - low) / step));
   return Array.from({ length: count + 1 }, (_, index) => low + ((high - low) * index) / count);
 };
 

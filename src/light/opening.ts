@@ -28,6 +28,8 @@ export type OpeningKind =
   | "cable"
   | "joint"
   | "edge"
+  | "cell"
+  | "box"
   | "bare-edge"
   | "bare-face";
 
@@ -95,7 +97,7 @@ const bareOpening = (kind: "bare-edge" | "bare-face", layer: LayerLayout): Openi
 });
 
 /** A window that the design asks for is meant to let light out. */
-const holeOpening = (
+export const holeOpening = (
   cutOut: CutOut,
   layer: LayerLayout,
   layout: PanelLayout,

@@ -4,7 +4,8 @@
 import { type Point, point } from "../geometry/contour.ts";
 import { type Extent, extent } from "../geometry/extent.ts";
 import { type Cell, cellAt, type Slice, slicesOf } from "./air-cell.ts";
-import { blockersToward, freeWay, type Place } from "./blocker.ts";
+import { type Blocker, blockersToward, freeWay, type Place } from "./blocker.ts";
+import { cellOpenings } from "./cell-opening.ts";
 import type { Lamp } from "./lamp.ts";
 import type { LightScene } from "./light-scene.ts";
 import { type Opening, type OpeningKind, openingsFrom } from "./opening.ts";
@@ -23,12 +24,15 @@ export const sightsOf = (scene: LightScene): readonly Sight[] => {
   if (known !== undefined) return known;
   const slices = slicesOf(scene);
   const found = new Map<string, Sight>();
-  for (const chamber of chambersOf(scene.lamps, slices))
-    for (const opening of openingsFrom(chamber, slices, scene)) {
-      const key = `${opening.reach} ${opening.owner}`;
-      const sight = found.has(key) ? null : firstSight(opening, chamber.lamps, scene);
-      if (sight !== null) found.set(key, sight);
-    }
+  const look = (opening: Opening, lamps: readonly Lamp[]): void => {
+    const key = `${opening.reach} ${opening.owner}`;
+    const sight = found.has(key) ? null : firstSight(opening, lamps, scene);
+    if (sight !== null) found.set(key, sight);
+  };
+  for (const chamber of chambersOf([...scene.lamps, ...scene.componentLamps], slices))
+    for (const opening of openingsFrom(chamber, slices, scene)) look(opening, chamber.lamps);
+  for (const { lamps, openings } of cellOpenings(scene))
+    for (const opening of openings) look(opening, lamps);
   const sights = [...found.values()];
   kept.set(scene, sights);
   return sights;
@@ -59,15 +63,16 @@ const chambersOf = (lamps: readonly Lamp[], slices: readonly Slice[]): readonly 
 /** The nearest lamp first: it is the one that dazzles. */
 const firstSight = (opening: Opening, lamps: readonly Lamp[], scene: LightScene): Sight | null => {
   const near = lamps
-    .filter(({ at }) => mayPass(at, opening))
+    .filter((lamp) => !isMeant(lamp, opening) && mayPass(lamp.at, opening))
     .toSorted((a, b) => apart(a, opening.at) - apart(b, opening.at));
   const { kind: through, owner, targets } = opening;
   const [first] = targets;
   if (first === undefined) return null;
   const zone = zoneOf(targets);
-  const isFreeBeyond = freeWay(scene.blockers);
   for (const lamp of near) {
-    const isFreeTo = freeWay(blockersToward(lamp.at, zone.box, zone, scene.blockers));
+    const blockers = blockersOf(lamp, scene.blockers);
+    const isFreeBeyond = freeWay(blockers);
+    const isFreeTo = freeWay(blockersToward(lamp.at, zone.box, zone, blockers));
     const at = targets.find(
       (target) =>
         isFreeTo(lamp.at, target) &&
@@ -77,6 +82,26 @@ const firstSight = (opening: Opening, lamps: readonly Lamp[], scene: LightScene)
   }
   return null;
 };
+
+/**
+ * A lamp of its own is seen through its own hole, and what glows round it in a bare sheet is chosen with the sheet: only
+ * other components' openings count.
+ */
+const isMeant = ({ of }: Lamp, { owner, kind }: Opening): boolean =>
+  of.kind === "component" && (of.id === owner || !OF_COMPONENTS.includes(kind));
+
+const OF_COMPONENTS: readonly OpeningKind[] = [
+  "lever",
+  "shaft",
+  "nut",
+  "button",
+  "lens",
+  "display",
+  "part",
+];
+
+const blockersOf = ({ clear }: Lamp, blockers: readonly Blocker[]): readonly Blocker[] =>
+  clear.length === 0 ? blockers : blockers.filter(({ owner }) => !clear.includes(owner));
 
 /** A way that leans too much is stopped by the far wall of what it has to pass between. */
 const mayPass = (lamp: Place, { throat, at }: Opening): boolean => {

@@ -10,17 +10,21 @@ import { sightsOf } from "../../src/light/sight.ts";
 import { litShare, waysOut } from "../support/dark-box.ts";
 import { openKernel } from "../support/kernel.ts";
 import {
+  bareWalls,
   displayPanel,
   holeInFloor,
   type LitPanel,
   ledAt,
+  ledPanel,
   leverPanel,
   noCollar,
   type Spoil,
   selfOpenPanel,
   shaftPanel,
   shortSpacer,
+  slotInBox,
   widerHoles,
+  windowPanel,
 } from "./dark-panels.ts";
 
 let kernel: Kernel;
@@ -37,10 +41,17 @@ const sights = ({ layout, printedParts }: LitPanel): readonly string[] =>
 /** What a ray's way out is called by whoever only sees where it leaves. */
 const owners = (found: readonly string[]): readonly string[] =>
   [
-    ...new Set(found.map((name) => (name.startsWith("edge ") ? "edge" : name.split(" ")[1]!))),
+    ...new Set(
+      found.map((name) => (/^(edge|bare-edge|box) /.test(name) ? "edge" : name.split(" ")[1]!)),
+    ),
   ].sort();
 
 const traced = (panel: LitPanel): readonly string[] => waysOut({ ...panel, kernel, rays: 5000 });
+
+interface Gap {
+  readonly spoils: readonly Spoil[];
+  readonly found: readonly string[];
+}
 
 interface Planted {
   readonly name: string;
@@ -117,6 +128,40 @@ describe.each(PANELS)("$name", ({ panel, gaps }) => {
       expect(share, marking.id).toBeGreaterThan(0.8);
       expect(Math.abs(other - share), marking.id).toBeLessThan(0.15);
     }
+  });
+});
+
+describe("a lamp box", () => {
+  const openings: readonly Gap[] = [
+    {
+      spoils: [slotInBox(point(66, 41), point(80, 45))],
+      found: ["cell window.1", "cell window.2"],
+    },
+    { spoils: [slotInBox(point(40, 41), point(56, 45))], found: ["box window.1"] },
+  ];
+
+  test("lets light into the neighbouring window and out at its side where its walls have gaps; sealed it lets none", () => {
+    for (let open = openings.length; open >= 0; open -= 1) {
+      const left = openings.slice(0, open);
+      const dark = spoilt(
+        windowPanel(),
+        left.flatMap(({ spoils }) => spoils),
+      );
+      const expected = left.flatMap(({ found }) => found).sort();
+      expect([...sights(dark)].sort()).toEqual(expected);
+      expect(traced(dark)).toEqual(owners(expected));
+    }
+  });
+});
+
+describe("a lamp of its own beside a nut hole of 13 mm", () => {
+  test("is seen past the nut where the walls of holes are bare, and not where they are painted", () => {
+    const bare = spoilt(ledPanel(), [bareWalls]);
+    expect(sights(bare)).toEqual(["nut pump"]);
+    // A bare sheet glows at its edges too: that is the sheet's choice and not told of a lamp of its own.
+    expect(traced(bare)).toEqual(["edge", "pump"]);
+    expect(sights(ledPanel())).toEqual([]);
+    expect(traced(ledPanel())).toEqual([]);
   });
 });
 

@@ -1,12 +1,15 @@
 // Lit panels with gaps planted in them: compiled from text, then one thing is spoilt in layout or print at a time. A seal
 // is the same panel without that one.
 
+import { difference } from "../../src/geometry/boolean.ts";
 import { type Contour, circle, type Point } from "../../src/geometry/contour.ts";
+import { extent } from "../../src/geometry/extent.ts";
 import { contourExtent } from "../../src/geometry/measure.ts";
 import { offsetContour } from "../../src/geometry/offset.ts";
 import { mm } from "../../src/geometry/quantity.ts";
-import type { LayeredSolid, SolidLayer } from "../../src/geometry/solid/solid.ts";
-import type { CutOut, PanelLayout } from "../../src/layout/panel-layout.ts";
+import { rectangle } from "../../src/geometry/shapes.ts";
+import { type LayeredSolid, type SolidLayer, solidRegion } from "../../src/geometry/solid/solid.ts";
+import type { CutOut, LayerLayout, PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PrintedPart } from "../../src/parts/printed/printed-part.ts";
 import { compile, type Library } from "../../src/project.ts";
 import { testLibrary } from "../support/test-library.ts";
@@ -112,6 +115,69 @@ export const shaftPanel = (): LitPanel =>
 markings:
   - window: { at: { x: centre, y: 63 mm }, width: 24 mm, height: 8 mm, corner: 1 mm, layers: [backing] }
 `);
+
+/** Two windows in a black sheet, their lamp box behind it and nothing round it. */
+export const windowPanel = (): LitPanel =>
+  compiledPanel(
+    `components:
+  window: { row: { part: lamp-window-18x12, count: 2, pitch: 24 mm }, at: centre, lamp-box: { print: black-petg, diffuser: opal } }
+`,
+    testLibrary(),
+    BOX_HEAD,
+  );
+
+const BOX_HEAD = `consolewright: 1
+kind: panel
+name: dark
+workshop: shed.yaml
+mount: console-rail
+height: 9 modules
+stack:
+  - { layer: face, sheet: black }
+`;
+
+/** An LED in the sheet beside a lever: no strip lights the panel. */
+export const ledPanel = (): LitPanel =>
+  compiledPanel(
+    `components:
+  pump: { part: toggle-6, turn: 90 deg, at: { left: 40 mm, top: 40 mm } }
+  run: { part: led-5, at: { left: 56 mm, top: 40 mm } }
+`,
+    libraryWith(13),
+    HEAD.replace(", lighting: { strip: strip-60-5v-addressable, circuit: night }", ""),
+  );
+
+/** The face was painted before it was cut: the walls of its holes are bare, its edges too. */
+export const bareWalls: Spoil = ({ layout, printedParts }) => ({
+  layout: { ...layout, layers: layout.layers.map(bareLayer) },
+  printedParts,
+});
+
+const bareLayer = (layer: LayerLayout): LayerLayout =>
+  layer.finish === null
+    ? layer
+    : { ...layer, finish: { ...layer.finish, order: "paint-then-cut" } };
+
+/** A slot through every layer of the lamp box. */
+export const slotInBox =
+  (from: Point, to: Point): Spoil =>
+  ({ layout, printedParts }) => ({
+    layout,
+    printedParts: printedParts.map((part) => {
+      if (part.role !== "lamp-box") return part;
+      const slot = rectangle(extent(from.x, from.y, to.x, to.y));
+      return withLayers(part, (layer) => ({
+        ...layer,
+        regions: difference(
+          layer.regions.map(({ outline, holes }) => ({
+            outline: outline.contour,
+            holes: holes.map(({ contour }) => contour),
+          })),
+          [slot],
+        ).map((region) => solidRegion(region)),
+      }));
+    }),
+  });
 
 /** Holes of a component are wider than they should be, all round. */
 export const widerHoles =

@@ -8,6 +8,7 @@ import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
 import { prism, type Solid, solidRegion } from "../../src/geometry/solid/solid.ts";
 import type { LayerLayout, PanelLayout, PlacedBody } from "../../src/layout/panel-layout.ts";
+import { isLampBoxPart } from "../../src/parts/printed/lamp-box-facts.ts";
 import type { PrintedPart } from "../../src/parts/printed/printed-part.ts";
 import { openTriangleTree, type TriangleTree, type Vector } from "./triangle-tree.ts";
 
@@ -21,17 +22,72 @@ export interface DarkBox {
 
 /** Whose opening light leaves by: the owner of a hole in the face or in the rear of a printed part, `edge` for the sides. */
 export const waysOut = (box: DarkBox): readonly string[] => {
-  const tree = openTriangleTree(trianglesOf(box));
   const directions = spiral(box.rays);
   const found = new Set<string>();
-  for (const part of box.printedParts)
-    for (const { leds, lampHeight } of part.facts.channels)
-      for (const { x, y } of leds)
-        for (const way of directions) {
-          const from: Vector = [x, y, lampHeight];
-          if (!tree.isMet(from, way)) found.add(nameOf(from, way, box));
-        }
+  for (const source of sourcesOf(box))
+    for (const name of waysFrom(source, directions, box)) found.add(name);
   return [...found].sort();
+};
+
+const waysFrom = (
+  { at, own, clear, isSeated }: Source,
+  directions: readonly Vector[],
+  box: DarkBox,
+): readonly string[] => {
+  const tree = openTriangleTree(trianglesOf(box, null, clear));
+  // An LED's own seat keeps in what it sends back.
+  const ways = directions.filter((way) => !isSeated || way[2] > 0);
+  return at.flatMap((from) =>
+    ways
+      .filter((way) => !tree.isMet(from, way))
+      .map((way) => nameOf(from, way, box))
+      .filter((name) => name !== own),
+  );
+};
+
+interface Source {
+  readonly at: readonly Vector[];
+  /** The opening that it is meant to be seen through. */
+  readonly own: string | null;
+  /** Bodies that are no bodies to it. */
+  readonly clear: (body: PlacedBody) => boolean;
+  readonly isSeated: boolean;
+}
+
+const sourcesOf = ({ layout, printedParts }: DarkBox): readonly Source[] => {
+  const strips = printedParts.flatMap(({ facts }) =>
+    facts.channels.flatMap(({ leds, lampHeight }) =>
+      leds.map(({ x, y }): Vector => [x, y, lampHeight]),
+    ),
+  );
+  const lenses = layout.components
+    .filter(({ part, common }) => part.family === "lamp" && common.lampBox === null)
+    .flatMap(({ id, at, bodies }) =>
+      bodies
+        .filter(({ role, low }) => role === "lens" && low < 0)
+        .map(
+          ({ low, high }): Source => ({
+            at: [0.2, 0.6].map(
+              (share): Vector => [at.x, at.y, low + share * (Math.min(0, high) - low)],
+            ),
+            own: id,
+            clear: ({ owner, role }) => owner === id && role === "lens",
+            isSeated: false,
+          }),
+        ),
+    );
+  const cells = printedParts.filter(isLampBoxPart).flatMap(({ lampBox }) =>
+    lampBox.cells.map(
+      ({ window, leds }): Source => ({
+        at: leds.map(({ x, y }): Vector => [x, y, lampBox.lampHeight]),
+        own: window,
+        clear: ({ owner }) => lampBox.cells.some((cell) => cell.window === owner),
+        isSeated: true,
+      }),
+    ),
+  );
+  const lit: Source = { at: strips, own: null, clear: () => false, isSeated: false };
+  return [...(strips.length === 0 ? [] : [lit]), ...lenses, ...cells];
 };
 
 /** Shares of a marking's box that some lamp's straight ray reaches, its own sheet's paint taken away. */
@@ -77,7 +133,11 @@ interface Heights {
   readonly high: number;
 }
 
-const trianglesOf = (box: DarkBox, bareLayer: string | null = null): Float64Array => {
+const trianglesOf = (
+  box: DarkBox,
+  bareLayer: string | null = null,
+  clear: Source["clear"] = () => false,
+): Float64Array => {
   const { layout, printedParts, kernel } = box;
   const corners: number[] = [];
   const add: Add = (region, { low, high }, keep) =>
@@ -86,7 +146,7 @@ const trianglesOf = (box: DarkBox, bareLayer: string | null = null): Float64Arra
   for (const layer of layout.layers)
     if (layer.kind === "sheet") addSheet(layer, layout, { add, isBare: layer.id === bareLayer });
   for (const body of layout.components.flatMap(({ bodies }) => bodies))
-    if (isOpaqueBody(body)) add(plain(solidPart(body)), body);
+    if (isOpaqueBody(body) && !clear(body)) add(plain(solidPart(body)), body);
   return Float64Array.from(corners);
 };
 

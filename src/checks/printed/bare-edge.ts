@@ -2,7 +2,7 @@
 
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import type { Rule } from "../rule.ts";
-import { sightsIn, spanOfOwner } from "./seen-lamps.ts";
+import { lampName, sightsIn, spanOfOwner } from "./seen-lamps.ts";
 
 const entry: CodeEntry = {
   code: "checks/bare-edge",
@@ -25,7 +25,7 @@ export const bareEdge: Rule = {
       const where = sight.through === "bare-edge" ? "its edges are bare" : "its face is bare";
       return [
         finding(entry, {
-          message: `${sight.owner} is lit by circuit ${sight.lamp.circuit} and ${where}: it glows there. Paint or foil it, edges and the walls of holes too.`,
+          message: `${sight.owner} is lit by ${lampName(sight.lamp.of)} and ${where}: it glows there. Paint or foil it, edges and the walls of holes too.`,
           span: spanOfOwner(sight.owner, facts),
           subjects: [sight.owner],
           source: { kind: "geometry", name: "a straight line from a lamp into the sheet" },

@@ -53,6 +53,8 @@ const WAYS: Readonly<Record<OpeningKind, string | null>> = {
   cable: "through the cable's way out",
   joint: "through the joint",
   edge: "past its edge",
+  cell: "in its window",
+  box: "past the wall of its lamp box",
   "bare-edge": null,
   "bare-face": null,
 };

@@ -2,6 +2,7 @@
 
 import type { Finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import type { LampOf } from "../../light/lamp.ts";
 import { lightScene } from "../../light/light-scene.ts";
 import { type Sight, sightsOf } from "../../light/sight.ts";
 import type { PanelFacts } from "../rule.ts";
@@ -21,6 +22,17 @@ export const spanOfOwner = (owner: string, { layout }: PanelFacts): Finding["spa
   return component?.placeSpan ?? layer?.design.written.span ?? layout.design.written.span;
 };
 
-/** `the lamp at 40, 57.5`. */
+/** `the lamp of circuit night at 40, 57.5`. */
 export const lampWords = ({ lamp }: Sight): string =>
-  `the lamp of circuit ${lamp.circuit} at ${decimal(lamp.at.x, 1)}, ${decimal(lamp.at.y, 1)}`;
+  `${lampName(lamp.of)} at ${decimal(lamp.at.x, 1)}, ${decimal(lamp.at.y, 1)}`;
+
+export const lampName = (of: LampOf): string => {
+  switch (of.kind) {
+    case "circuit":
+      return `the lamp of circuit ${of.circuit}`;
+    case "component":
+      return `the lamp ${of.id}`;
+    case "cell":
+      return `the LED of ${of.window}`;
+  }
+};

@@ -15,6 +15,8 @@ export interface LampBoxFact {
   readonly line: Mm;
   /** From the diffuser's rear to the lid. */
   readonly depth: Mm;
+  /** z of the middle of what stands of an LED in its cell: all of its lens glows. */
+  readonly lampHeight: Mm;
   /** From its front to its rear, diffuser and all: the depth that a design writes. */
   readonly outsideDepth: Mm;
   readonly shelf: {

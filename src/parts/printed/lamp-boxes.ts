@@ -231,6 +231,7 @@ const lampBoxFact = (scene: LampBoxScene, sizes: LampBoxSizes): LampBoxFact => {
     outerWall: tidy(sizes.outerLines * wall.line),
     line: wall.line,
     depth: tidy(plan.front - sizes.shelfDepth - plan.rear),
+    lampHeight: tidy(plan.rear + (sizes.plug + led.reach) / 2),
     outsideDepth: tidy(plan.front - plan.rear),
     shelf: {
       diffuser: design.diffuser,
