@@ -24,6 +24,11 @@ export const COMMANDS: readonly CommandEntry[] = [
     load: async () => (await import("./commands/make.ts")).make,
   },
   {
+    name: "view",
+    summary: "show a design in the browser, and save what is changed there",
+    load: async () => (await import("./commands/view.ts")).view,
+  },
+  {
     name: "arrange",
     summary: "turn a component list into a panel file",
     load: async () => (await import("./commands/arrange.ts")).arrange,

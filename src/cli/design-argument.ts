@@ -1,5 +1,5 @@
 // From what a user calls a design (a file, or a folder that holds one) to the file to begin with and its root:
-// the nearest folder upward that holds a console or workshop file, unless `--root` names another.
+// the nearest folder upward that holds a workshop file, else the nearest with a console file, unless `--root` names another.
 
 import { dirname, extname, join, relative, resolve, sep } from "node:path";
 import { utf8Text } from "../pack/utf8.ts";
@@ -94,14 +94,21 @@ const kindOf = (file: string, disk: Disk): string | null => {
 /** Designs are not nested deeper than this below their root. */
 const MOST_LEVELS = 12;
 
+/** Several consoles may share a workshop that lies above them; a design that has none ends at its console. */
 const nearestRoot = (start: string, disk: Disk): string => {
-  let folder = start;
-  for (let level = 0; level < MOST_LEVELS; level++) {
-    if (kindsIn(folder, disk).some(({ kind }) => kind === "console" || kind === "workshop"))
-      return folder;
+  const above = foldersUpward(start).map((folder) => ({ folder, kinds: kindsIn(folder, disk) }));
+  const holding = (wanted: string): string | undefined =>
+    above.find(({ kinds }) => kinds.some(({ kind }) => kind === wanted))?.folder;
+  return holding("workshop") ?? holding("console") ?? start;
+};
+
+const foldersUpward = (start: string): readonly string[] => {
+  const folders = [start];
+  for (let folder = start; folders.length < MOST_LEVELS; ) {
     const above = dirname(folder);
     if (above === folder) break;
+    folders.push(above);
     folder = above;
   }
-  return start;
+  return folders;
 };

@@ -2,7 +2,9 @@
 // Nothing in here follows a link, except reading.
 
 import {
+  accessSync,
   closeSync,
+  constants,
   existsSync,
   lstatSync,
   mkdirSync,
@@ -33,6 +35,8 @@ export interface Disk {
   /** The true place of something that exists, all links followed. */
   readonly truePath: (path: string) => string;
   readonly linkTarget: (path: string) => string;
+  /** Whether its text may be changed; no where the file is marked read-only, whoever asks. */
+  readonly isWritable: (path: string) => boolean;
   /** Writes a new file, with the permissions of `like` where it is given; fails where there is one. */
   readonly write: (path: string, bytes: Uint8Array, like?: string) => void;
   readonly makeFolder: (path: string) => void;
@@ -61,6 +65,7 @@ export const realDisk: Disk = {
   },
   truePath: (path) => realpathSync(path),
   linkTarget: (path) => readlinkSync(path),
+  isWritable: (path) => canWrite(path),
   write: (path, bytes, like) => {
     const mode = like === undefined ? USUAL_MODE : statSync(like).mode & 0o777;
     const handle = openSync(path, "wx", mode);
@@ -88,6 +93,19 @@ const makeFolders = (path: string): void => {
     if (!existsSync(path)) throw error;
   }
 };
+
+/** A rename replaces a file that is marked read-only, and an administrator may write any: the mark itself is asked. */
+const canWrite = (path: string): boolean => {
+  try {
+    accessSync(path, constants.W_OK);
+    accessSync(dirname(realpathSync(path)), constants.W_OK);
+    return (statSync(path).mode & ANYBODY_WRITES) !== 0;
+  } catch {
+    return false;
+  }
+};
+
+const ANYBODY_WRITES = 0o222;
 
 const thingAt = (path: string): Thing => {
   const found = lstatSync(path, { throwIfNoEntry: false });

@@ -37,6 +37,11 @@ process.exitCode = await run(
     library: async () => (await import("./library-file.ts")).libraryFrom(libraryFile, realDisk),
     kernel: async () => (await import("./solid-kernel.ts")).openKernel(kernelFile),
     version: packageVersion,
+    pageFolder: fileURLToPath(new URL("../viewer", import.meta.url)),
+    untilStopped: () =>
+      new Promise((stopped) => {
+        for (const signal of ["SIGINT", "SIGTERM"]) process.once(signal, () => stopped());
+      }),
   },
   (env["CONSOLEWRIGHT_TRACE"] ?? "") !== "",
 );

@@ -18,6 +18,10 @@ export interface Shell {
   /** The solid kernel, opened when print files are made. */
   readonly kernel: () => Promise<Kernel>;
   readonly version: () => string;
+  /** Where the built page lies. */
+  readonly pageFolder: string;
+  /** Comes back when the person asks a command to end that else would run on. */
+  readonly untilStopped: () => Promise<void>;
 }
 
 export const EXIT = { fine: 0, faults: 1, wrongUse: 2, bug: 70 } as const;

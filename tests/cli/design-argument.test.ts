@@ -15,7 +15,7 @@ const lay = (folder: string, files: Readonly<Record<string, string>>): void => {
 const place = (cwd: string, argument: string, root?: string): unknown =>
   designPlace(argument, { cwd, root }, realDisk);
 
-test("the root is the nearest folder upward with a console or workshop file", () => {
+test("without a workshop the root is the nearest folder upward with a console file", () => {
   const folder = temporaryFolder();
   lay(folder, {
     "shed/starboard.yaml": "console",
@@ -32,6 +32,25 @@ test("the root is the nearest folder upward with a console or workshop file", ()
     root: folder,
     entry: "shed/panels/winch.yaml",
   });
+});
+
+test("a workshop above several consoles is the root of all of them", () => {
+  const folder = temporaryFolder();
+  lay(folder, {
+    "school/workshop.yaml": "workshop",
+    "school/console.yaml": "console",
+    "school/variants/narrow.yaml": "console",
+    "school/variants/lid.yaml": "panel",
+    "school/own/shed.yaml": "workshop",
+    "school/own/desk.yaml": "console",
+  });
+  const root = join(folder, "school");
+  expect(place(folder, "school/variants/narrow.yaml")).toEqual({
+    root,
+    entry: "variants/narrow.yaml",
+  });
+  expect(place(folder, "school/variants/lid.yaml")).toEqual({ root, entry: "variants/lid.yaml" });
+  expect(place(folder, "school/own")).toEqual({ root: join(root, "own"), entry: "desk.yaml" });
 });
 
 test("of several files the usual name is meant, else one must be named", () => {

@@ -38,6 +38,8 @@ export const runIn = async (
     library: settings.library ?? (() => Promise.reject(new Error("this test has no library"))),
     kernel: openKernel,
     version: () => "0.0.0-test",
+    pageFolder: "dist/viewer",
+    untilStopped: () => Promise.resolve(),
   };
   const code = await run(args, shell, settings.trace);
   return { code, stdout, stderr };

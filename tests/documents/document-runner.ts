@@ -116,6 +116,8 @@ const runProgram = async (line: string, folder: string): Promise<string> => {
     library: () => Promise.resolve(testLibrary()),
     kernel: openKernel,
     version: () => "0.0.0-test",
+    pageFolder: "dist/viewer",
+    untilStopped: () => Promise.resolve(),
   });
   return text;
 };
