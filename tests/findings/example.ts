@@ -67,7 +67,14 @@ export const expectedLines = (texts: Texts): readonly Line[] =>
 
 /** Faults and queries, and the notes that are asked for. */
 export const foundLines = (texts: Texts, notes: ReadonlySet<string> = new Set()): readonly Line[] =>
-  findingsOf(texts)
+  linesOf(findingsOf(texts), texts, notes);
+
+export const linesOf = (
+  findings: readonly Finding[],
+  texts: Texts,
+  notes: ReadonlySet<string>,
+): readonly Line[] =>
+  findings
     .filter(({ severity, code }) => severity !== "note" || notes.has(code))
     .map((found) => {
       const { line } = lineAndColumn(texts.get(found.span.file) ?? "", found.span.start);

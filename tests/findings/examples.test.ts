@@ -7,8 +7,7 @@ import { describe, expect, test } from "vitest";
 import { BAY_CODES } from "../../src/checks/fit/bay-rules.ts";
 import { FIT_CODES } from "../../src/checks/fit/rules.ts";
 import { CHECK_CODES } from "../../src/checks/judge.ts";
-import type { Finding, Remedy } from "../../src/diagnostics/finding.ts";
-import { applyEdits } from "../../src/diagnostics/text-edit.ts";
+import type { Finding } from "../../src/diagnostics/finding.ts";
 import { LAYOUT_CODES } from "../../src/layout/codes.ts";
 import { CONSOLE_LAYOUT_CODES } from "../../src/layout/console/codes-of-console.ts";
 import { FRAME_CODES } from "../../src/parts/frame/codes.ts";
@@ -21,6 +20,7 @@ import {
   readExample,
   type Texts,
 } from "./example.ts";
+import { faultsOf, isSame, remedied } from "./remedied.ts";
 
 const FLOORS = ["checks", "fit", "layout", "parts"];
 
@@ -63,33 +63,14 @@ describe.each(examples)("%s", (code) => {
   );
 
   test.each(remedies)("goes with $title, and brings no fault", ({ found, remedy }) => {
-    const mended = findingsOf(applied(texts, remedy));
+    const mended = findingsOf(remedied(texts, remedy));
     expect(mended.filter((other) => isSame(found, other)).map(said)).toEqual([]);
     const before = faultsOf(findingsOf(texts));
     expect(faultsOf(mended).filter((fault) => !before.includes(fault))).toEqual([]);
   });
 });
 
-const isSame = (one: Finding, other: Finding): boolean =>
-  one.code === other.code && one.subjects.join() === other.subjects.join();
-
 const said = ({ code, message }: Finding): string => `${code}: ${message}`;
-
-const faultsOf = (findings: readonly Finding[]): readonly string[] =>
-  findings
-    .filter(({ severity }) => severity === "fault")
-    .map(({ code, subjects }) => `${code} ${subjects.join()}`);
-
-const applied = (texts: Texts, remedy: Remedy): Texts => {
-  const next = new Map(texts);
-  for (const file of new Set(remedy.edits.map((edit) => edit.file))) {
-    const edits = remedy.edits.filter((edit) => edit.file === file);
-    const result = applyEdits(texts.get(file) ?? "", edits);
-    if (result.kind === "refused") throw new Error(result.why);
-    next.set(file, result.text);
-  }
-  return next;
-};
 
 test("codes whose finding a change of one number mends say so with an edit", () => {
   const mended = examples.filter((code) =>
