@@ -6,6 +6,7 @@ import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
 import { recipeFaults } from "../../src/geometry/solid/recipe-faults.ts";
 import { recipeVolume } from "../../src/geometry/solid/recipe-volume.ts";
+import { loosePiecesOf } from "../../src/parts/printed/loose-pieces.ts";
 import type { PrintedPart } from "../../src/parts/printed/printed-part.ts";
 import { readStlStrictly } from "../support/stl-reader.ts";
 
@@ -18,9 +19,11 @@ export const partFaults = (part: PrintedPart, kernel: Kernel): readonly string[]
       if (recipe.length > 0) return recipe.map((fault) => `${who}: ${fault}`);
       const read = readStlStrictly(stlFile(meshSolid(solid, kernel)));
       const volume = recipeVolume(solid);
+      // A crowded panel may cut its spacer through: the program tells in how many pieces.
+      const told = loosePiecesOf(solid);
       return [
         ...read.faults.map((fault) => `${who}: ${fault}`),
-        ...(read.shells === 1 ? [] : [`${who}: ${read.shells} shells`]),
+        ...(read.shells === told ? [] : [`${who}: ${read.shells} shells, ${told} told`]),
         ...(Math.abs(read.volume - volume) <= volume / 1000
           ? []
           : [`${who}: volume ${read.volume} for ${volume}`]),

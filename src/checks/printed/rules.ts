@@ -9,6 +9,7 @@ import { boxWarm } from "./box-warm.ts";
 import { lampBoxDepth } from "./lamp-box-depth.ts";
 import { legendUnlit } from "./legend-unlit.ts";
 import { lightLeak } from "./light-leak.ts";
+import { fallsApart } from "./loose-pieces.ts";
 import { nutHole } from "./nut-hole.ts";
 import { outOfReach } from "./out-of-reach.ts";
 import { pocketBreaks } from "./pocket-breaks.ts";
@@ -20,6 +21,7 @@ import { trimLeaks } from "./trim-leaks.ts";
 export const PRINTED_RULES: readonly Rule[] = [
   printCollides,
   pocketBreaks,
+  fallsApart,
   bossRoom,
   screwLength,
   outOfReach,

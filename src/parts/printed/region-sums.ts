@@ -102,17 +102,32 @@ const touch = (one: Region, other: Region): boolean =>
 const HAIRS = [0.005, 0.02, 0.04] as const;
 
 const soundRegion = (region: Region): readonly Region[] => {
-  if (regionFaults(region).length === 0) return [region];
+  if (isSound(region)) return [region];
   const merged = mergedRegion(region);
-  if (regionFaults(merged).length === 0) return [merged];
+  if (isSound(merged)) return [merged];
   for (const hair of HAIRS) {
     const opened = openedRegions([merged], hair);
-    if (opened.every((one) => regionFaults(one).length === 0)) return opened;
+    if (opened.every(isSound)) return opened;
     const closed = closedRegions([merged], hair);
-    if (closed.every((one) => regionFaults(one).length === 0)) return closed;
+    if (closed.every(isSound)) return closed;
   }
   return [region];
 };
+
+const isSound = (region: Region): boolean =>
+  regionFaults(region).length === 0 && !hasHairWall(region);
+
+/** Two of its loops are nearer than a hair: rounded to a mesher's grid they may be one. */
+const hasHairWall = ({ outline, holes }: Region): boolean =>
+  [outline, ...holes].some((one, index) =>
+    holes
+      .slice(index)
+      .some(
+        (other) =>
+          extentGap(contourExtent(one), contourExtent(other)) < HAIRS[0] &&
+          contourDistance(one, other).gap < HAIRS[0],
+      ),
+  );
 
 /**
  * One layer. What passes a round hole must clear; `loops` says what other holes do: a second body that stands against
