@@ -1,5 +1,5 @@
 // The assembly of a frame in pictures, one a step: what stands already in white, what goes in now in colour and drawn back
-// along its way, with its number. Takes the frame; gives drawings of one size in the order of the steps.
+// along its way, with its number. Takes the frame; gives drawings of one size in the order of the steps that add a board.
 
 import { circle, type Point, point } from "../geometry/contour.ts";
 import {
@@ -37,24 +37,25 @@ export const frameSteps = (
   options: { readonly title: string; readonly lettering: Lettering },
 ): readonly Drawing[] => {
   const face = paperFace(options.lettering);
-  const steps = frame.assembly.filter(({ adds }) => adds.length > 0);
+  const steps = picturedSteps(frame);
   const views = steps.map((_, index) => stepView(frame, steps, index));
   const boxes = views.map(({ items }) => boxOf(items));
   return views.map(({ items, tags }, index) => {
     const box = ofOneSize(boxes, boxes[index]!);
-    const said = captionItems(face, frame, {
-      step: steps[index]!,
-      index,
-      count: steps.length,
-      box,
-    });
+    const step = steps[index]!;
+    const place = { number: frame.assembly.indexOf(step) + 1, count: frame.assembly.length };
+    const said = captionItems(face, frame, { step, place, box });
     return {
-      title: `${options.title}: frame, step ${index + 1} of ${steps.length}`,
+      title: `${options.title}: frame, step ${place.number} of ${place.count}`,
       box: grownExtent(joinedExtent(box, said.box), MARGIN),
       items: [...items, ...tags.flatMap((tag) => tagItems(face, tag)), ...said.items],
     };
   });
 };
+
+/** What adds no board can't be seen; it is counted all the same, so that pictures and words have one numbering. */
+export const picturedSteps = ({ assembly }: ConsoleFrame): readonly AssemblyStep[] =>
+  assembly.filter(({ adds }) => adds.length > 0);
 
 interface Tag {
   readonly at: Point;
@@ -130,19 +131,18 @@ const captionItems = (
   frame: ConsoleFrame,
   of: {
     readonly step: AssemblyStep;
-    readonly index: number;
-    readonly count: number;
+    readonly place: { readonly number: number; readonly count: number };
     readonly box: Extent;
   },
 ): Caption => {
-  const { step, index, count, box } = of;
+  const { step, place, box } = of;
   const names = step.adds.flatMap((id) => {
     const part = frame.parts.find((each) => each.id === id);
     return part === undefined ? [] : [`${part.number} ${part.title}`];
   });
   const room = { capHeight: TEXT_HEIGHT, width: box.maxX - box.minX };
-  const lines = [`Step ${index + 1} of ${count}. ${step.words}`, names.join(", ")].flatMap((text) =>
-    wrapped(face, text, room),
+  const lines = [`Step ${place.number} of ${place.count}. ${step.words}`, names.join(", ")].flatMap(
+    (text) => wrapped(face, text, room),
   );
   const top = box.minY - LINE_PITCH;
   return {

@@ -24,13 +24,22 @@ export const consoleDrawings = (input: ConsoleForPack): readonly ConsoleSheet[] 
   return consoleSheets({ layout, bodies: fit.bodies, frame }, { findings, lettering, room });
 };
 
+/** A drawing by the name that it has in the pack. */
+export type NamedDrawing = Pick<ConsoleSheet, "id" | "drawing">;
+
+export const consoleDrawingPaths = (
+  { layout }: ConsoleForPack,
+  sheets: readonly NamedDrawing[],
+): readonly string[] =>
+  distinctPaths(sheets.map(({ id }) => `drawings/${safeName(layout.name)}-${safeName(id)}.svg`));
+
 export const consoleDrawingFiles = (
   input: ConsoleForPack,
-  sheets: readonly ConsoleSheet[],
+  sheets: readonly NamedDrawing[],
 ): readonly PackFile[] => {
   const name = safeName(input.layout.name);
   const face = paperFace(input.lettering);
-  const paths = distinctPaths(sheets.map(({ id }) => `drawings/${name}-${safeName(id)}.svg`));
+  const paths = consoleDrawingPaths(input, sheets);
   const screen = sheets.map(
     ({ drawing }, index): PackFile => ({
       path: paths[index] ?? "",

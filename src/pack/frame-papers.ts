@@ -5,14 +5,23 @@ import { markdownTable, markdownText } from "../export/markdown-table.ts";
 import { extentHeight, extentWidth } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
-import type { ConsoleFrame, FrameJoint, FramePart } from "../parts/frame/frame-part.ts";
+import type {
+  AssemblyStep,
+  ConsoleFrame,
+  FrameJoint,
+  FramePart,
+} from "../parts/frame/frame-part.ts";
 import type { PackFile } from "./pack-file.ts";
 import { paperFile } from "./paper-file.ts";
 
-export const framePapers = (frame: ConsoleFrame): readonly PackFile[] => [
+/** `pictures`: of steps, by path in the pack. */
+export const framePapers = (
+  frame: ConsoleFrame,
+  pictures: ReadonlyMap<AssemblyStep, string>,
+): readonly PackFile[] => [
   paperFile("parts-list", "frame-parts.md", partsPage(frame)),
   paperFile("parts-list", "frame-parts.csv", partsTable(frame)),
-  paperFile("assembly", "frame-assembly.md", assemblyPage(frame)),
+  paperFile("assembly", "frame-assembly.md", assemblyPage(frame, pictures)),
 ];
 
 const PLACES = 2;
@@ -97,7 +106,10 @@ const partsTable = ({ parts }: ConsoleFrame): string =>
     ]),
   );
 
-const assemblyPage = ({ parts, assembly }: ConsoleFrame): string => {
+const assemblyPage = (
+  { parts, assembly }: ConsoleFrame,
+  pictures: ReadonlyMap<AssemblyStep, string>,
+): string => {
   const named = (id: string): string => {
     const part = parts.find((each) => each.id === id);
     return part === undefined ? id : `${part.number} ${part.title}`;
@@ -107,10 +119,14 @@ const assemblyPage = ({ parts, assembly }: ConsoleFrame): string => {
     "",
     "Dry first, without glue. Square each step before the next; clamps and a second pair of hands where a board is longer than your arm.",
     "",
-    ...assembly.flatMap(({ adds, words }, index) => [
-      `${index + 1}. ${markdownText(words)}`,
-      ...(adds.length === 0 ? [] : [`   - ${markdownText(adds.map(named).join("; "))}`]),
+    ...assembly.flatMap((step, index) => [
+      `${index + 1}. ${markdownText(step.words)}`,
+      ...(step.adds.length === 0 ? [] : [`   - ${markdownText(step.adds.map(named).join("; "))}`]),
+      ...pictureOf(pictures.get(step), index + 1),
     ]),
     "",
   ].join("\n");
 };
+
+const pictureOf = (path: string | undefined, number: number): readonly string[] =>
+  path === undefined ? [] : ["", `   ![Step ${number}](${path})`, ""];

@@ -8,12 +8,17 @@ import { reportJson } from "../export/report-json.ts";
 import { reportMarkdown } from "../export/report-markdown.ts";
 import { svgDrawing } from "../export/svg-drawing.ts";
 import { colourKey } from "./colour-key.ts";
-import { consoleDrawingFiles, consoleDrawings } from "./console-drawing-files.ts";
+import {
+  consoleDrawingFiles,
+  consoleDrawingPaths,
+  consoleDrawings,
+} from "./console-drawing-files.ts";
 import { type ConsoleModel, consoleModel } from "./console-model.ts";
 import type { ConsoleForPack } from "./console-pack.ts";
 import { consoleReadme } from "./console-readme.ts";
 import { cutFilesTogether } from "./cut-files.ts";
 import { FIT_REPORT_FORMAT, fitReport } from "./fit-report.ts";
+import { frameDrawings } from "./frame-drawings.ts";
 import { framePapers } from "./frame-papers.ts";
 import { inspectionPapers } from "./inspection-papers.ts";
 import { manifestFile, manifestOf } from "./manifest.ts";
@@ -64,10 +69,18 @@ const modelOf = (input: ConsoleForPack, { kernel, only }: PackOptions): ConsoleM
 
 const papers = (input: ConsoleForPack): readonly PackFile[] => {
   const sheets = consoleDrawings(input);
+  const ofFrame = frameDrawings(input);
+  const all = [...sheets, ...ofFrame];
+  const paths = consoleDrawingPaths(input, all);
+  const pictures = new Map(
+    ofFrame.flatMap(({ step }, index) =>
+      step === null ? [] : [[step, paths[sheets.length + index] ?? ""] as const],
+    ),
+  );
   return [
-    ...consoleDrawingFiles(input, sheets),
+    ...consoleDrawingFiles(input, all),
     ...fitReportFiles(input, sheets),
-    ...(input.frame === null ? [] : framePapers(input.frame)),
+    ...(input.frame === null ? [] : framePapers(input.frame, pictures)),
   ];
 };
 

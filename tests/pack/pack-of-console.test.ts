@@ -60,6 +60,9 @@ test("the pack holds what a builder needs of a console", () => {
     "drawings/desk-front.svg",
     "drawings/desk-section-level.svg",
     "drawings/desk-section-raised.svg",
+    "drawings/desk-frame-pieces.svg",
+    "drawings/desk-frame-step-1.svg",
+    "drawings/desk-frame-step-2.svg",
     "drawings/desk.pdf",
     "mock-up.pdf",
     "fit-report.md",
@@ -74,6 +77,15 @@ test("the pack holds what a builder needs of a console", () => {
   ])
     expect(file(path).bytes.length).toBeGreaterThan(0);
   expect(text("frame-assembly.md")).toContain("2. Stand the rib in its slot.\n   - 3 Rib 1");
+});
+
+test("each picture of the assembly is in the pack, and on a page of the drawings", () => {
+  const pictures = [...text("frame-assembly.md").matchAll(/!\[Step (\d+)\]\((.+)\)/g)];
+  expect(pictures.map(([, number]) => number)).toEqual(["1", "2", "3"]);
+  for (const [, number = "", path = ""] of pictures)
+    expect(text(path)).toContain(`step ${number} of 3</title>`);
+  // Plan, side, front and two sections; then the pieces, and a page a step.
+  expect(readPdf(file("drawings/desk.pdf").bytes).pages).toHaveLength(5 + 1 + 3);
 });
 
 test("the manifest, which is the last file, lists every other with its hash", () => {
