@@ -7,6 +7,7 @@ import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { compile, type Library, openLibrary } from "../src/project.ts";
 import { commandRows } from "./command-rows.ts";
+import { consoleRows } from "./console-rows.ts";
 import { consoleRow, coreRows } from "./core-rows.ts";
 import { fitRows } from "./fit-rows.ts";
 import { growthExponent, type Row, rounded } from "./harness.ts";
@@ -23,6 +24,7 @@ const rows = [
   heapRow(library),
   ...(await printRows(library)),
   ...(await fitRows(library)),
+  ...(await consoleRows(library)),
   ...commandRows(),
 ];
 if (process.argv.includes("--json")) console.log(JSON.stringify(rows, null, 2));
