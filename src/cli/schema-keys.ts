@@ -7,7 +7,8 @@ export interface SchemaKey {
   /** `panel.components.*.legend.side`; a star stands for a name of the user's, brackets for an item of a list. */
   readonly path: string;
   readonly about: string;
-  readonly isRequired: boolean;
+  /** `in-one-form`: of several forms that a value has, one needs it. */
+  readonly need: "always" | "in-one-form" | "never";
   /** What holds where nothing is said; empty where there is nothing. */
   readonly usual: string;
 }
@@ -30,7 +31,7 @@ const keysBelow = (schema: JsonSchema, path: string, depth: number): readonly Sc
     {
       path: `${path}.${name}`,
       about: value.description ?? "",
-      isRequired: schema.required?.includes(name) ?? false,
+      need: schema.required?.includes(name) === true ? ("always" as const) : ("never" as const),
       usual: value.default === undefined ? "" : `${value.default}`,
     },
     ...keysBelow(value, `${path}.${name}`, depth + 1),
@@ -41,6 +42,19 @@ const keysBelow = (schema: JsonSchema, path: string, depth: number): readonly Sc
     ...own,
     ...(typeof named === "object" ? keysBelow(named, `${path}.*`, depth + 1) : []),
     ...(typeof items === "object" ? keysBelow(items, `${path}[]`, depth + 1) : []),
-    ...forms.flatMap((form) => keysBelow(form, path, depth + 1)),
+    ...forms
+      .flatMap((form) => keysBelow(form, path, depth + 1))
+      .map((key) => ({ ...key, need: needAmong(forms, key, path) })),
   ];
+};
+
+const needAmong = (
+  forms: readonly JsonSchema[],
+  { path, need }: SchemaKey,
+  above: string,
+): SchemaKey["need"] => {
+  const name = path.slice(above.length + 1);
+  const isOwn = forms.some(({ properties }) => properties?.[name] !== undefined);
+  const isShared = forms.every(({ required }) => required?.includes(name) === true);
+  return need === "always" && isOwn && !isShared ? "in-one-form" : need;
 };

@@ -31,11 +31,13 @@ export const keys: Command = {
   },
 };
 
-const keyLine = ({ path, about, isRequired, usual }: SchemaKey): string => {
-  const rest = [
-    about,
-    ...(isRequired ? ["needed"] : []),
-    ...(usual === "" ? [] : [`${usual} unless told`]),
-  ];
+const NEED: Readonly<Record<SchemaKey["need"], readonly string[]>> = {
+  always: ["needed"],
+  "in-one-form": ["needed in one of its forms"],
+  never: [],
+};
+
+const keyLine = ({ path, about, need, usual }: SchemaKey): string => {
+  const rest = [about, ...NEED[need], ...(usual === "" ? [] : [`${usual} unless told`])];
   return `${path}  ${rest.filter((words) => words !== "").join("; ")}\n`;
 };
