@@ -44,6 +44,28 @@ describe("a tray", () => {
     expect(part.facts.box.rear).toBeCloseTo(-59 - 5.6 - 2.4, 6);
   });
 
+  test("has standoffs of two lines where a board's parts leave room for exactly two", () => {
+    // 3.8 round a hole of 2.1: a pilot of 2 as drawn (1.6 and the usual 0.4 for printed holes) leaves 0.9 a side, two lines of 0.45.
+    const { parts } = printed(
+      {
+        height: "14 modules",
+        stack: stackOf("", "\n  - { layer: tray, behind: 40 mm, boards: [arm-m0-51x21] }"),
+        fixings: "{ screws: m3, dowels: 3 mm }",
+        components: "{}",
+      },
+      "",
+    );
+    const standoffs = parts
+      .flatMap(({ facts }) => facts.bosses)
+      .filter(({ kind }) => kind === "thread-forming");
+    expect(standoffs).toHaveLength(4);
+    for (const { wall, outside, hole } of standoffs) {
+      expect(hole.modelled).toBeCloseTo(2, 9);
+      expect(wall).toBeCloseTo(0.9, 9);
+      expect(outside).toBeCloseTo(3.8, 9);
+    }
+  });
+
   test("has a standoff under each hole of a board, no wider than its parts allow", () => {
     const part = tray("avr-328-68x53");
     const standoffs = part.facts.bosses.filter(({ kind }) => kind === "thread-forming");

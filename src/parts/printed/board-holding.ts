@@ -7,6 +7,7 @@ import { type Contour, circle } from "../../geometry/contour.ts";
 import { type Extent, extent } from "../../geometry/extent.ts";
 import { mm } from "../../geometry/quantity.ts";
 import { rectangle } from "../../geometry/shapes.ts";
+import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import { placedContour } from "../../geometry/transform.ts";
 import {
   CLEARANCE_HOLES,
@@ -63,7 +64,7 @@ const standoffs = (placed: PlacedBoard, scene: HoldingScene): Holding => {
       scene.printer,
     );
     const room = board.headLimit ?? USUAL_STANDOFF;
-    const lines = Math.max(1, Math.floor((room - pilot.modelled) / 2 / scene.wall.line));
+    const lines = Math.max(1, linesIn((room - pilot.modelled) / 2, scene.wall.line));
     const outside = tidy(pilot.modelled + 2 * lines * scene.wall.line);
     const at = onTray(hole.at, placed);
     const from = scene.rear + PLATE_BELOW;
@@ -90,6 +91,10 @@ const standoffs = (placed: PlacedBoard, scene: HoldingScene): Holding => {
     bosses: made.map(({ fact }) => fact),
   };
 };
+
+/** Two lines that fit exactly are two: 3.8 - 2 is 1.7999999999999998. */
+const linesIn = (thickness: number, line: number): number =>
+  Math.floor(thickness / line + arithmeticNoise);
 
 const THREADS: readonly MetricThread[] = ["m4", "m3", "m2.5", "m2"];
 
