@@ -14,12 +14,14 @@ import { nutHole } from "./nut-hole.ts";
 import { outOfReach } from "./out-of-reach.ts";
 import { pocketBreaks } from "./pocket-breaks.ts";
 import { printCollides } from "./print-collides.ts";
+import { printTooDeep } from "./print-too-deep.ts";
 import { screwLength } from "./screw-length.ts";
 import { trimHidesDisplay } from "./trim-hides-display.ts";
 import { trimLeaks } from "./trim-leaks.ts";
 
 export const PRINTED_RULES: readonly Rule[] = [
   printCollides,
+  printTooDeep,
   pocketBreaks,
   fallsApart,
   bossRoom,
