@@ -73,14 +73,19 @@ const fill = (
   target: RasterTarget,
 ): void => {
   const [a, b, c] = corners;
-  const left = Math.max(0, Math.floor(Math.min(a[0], b[0], c[0])));
-  const right = Math.min(target.width - 1, Math.ceil(Math.max(a[0], b[0], c[0])));
   const top = Math.max(0, Math.floor(Math.min(a[1], b[1], c[1])));
   const bottom = Math.min(target.height - 1, Math.ceil(Math.max(a[1], b[1], c[1])));
-  for (let row = top; row <= bottom; row += 1)
+  for (let row = top; row <= bottom; row += 1) {
+    const y = row + 0.5;
+    // A long thin triangle fills little of its box: only where this row meets it are samples asked.
+    const span: Span = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
+    widen(span, a, b, y);
+    widen(span, b, c, y);
+    widen(span, c, a, y);
+    const left = Math.max(0, Math.floor(span.low) - 1);
+    const right = Math.min(target.width - 1, Math.ceil(span.high) + 1);
     for (let column = left; column <= right; column += 1) {
       const x = column + 0.5;
-      const y = row + 0.5;
       const first = ((b[0] - x) * (c[1] - y) - (c[0] - x) * (b[1] - y)) / area;
       const second = ((c[0] - x) * (a[1] - y) - (a[0] - x) * (c[1] - y)) / area;
       const third = 1 - first - second;
@@ -91,4 +96,27 @@ const fill = (
       target.depth[index] = depth;
       target.face[index] = face;
     }
+  }
+};
+
+interface Span {
+  low: number;
+  high: number;
+}
+
+/** Takes in where an edge meets a row, with half a row to spare at each end. */
+const widen = (span: Span, from: Corner, to: Corner, y: number): void => {
+  const rise = to[1] - from[1];
+  const low = Math.max(Math.min(from[1], to[1]), y - 0.5);
+  const high = Math.min(Math.max(from[1], to[1]), y + 0.5);
+  if (low > high) return;
+  for (const height of [low, high]) {
+    const x = rise === 0 ? from[0] : from[0] + ((height - from[1]) / rise) * (to[0] - from[0]);
+    span.low = Math.min(span.low, x);
+    span.high = Math.max(span.high, x);
+  }
+  if (rise === 0) {
+    span.low = Math.min(span.low, to[0]);
+    span.high = Math.max(span.high, to[0]);
+  }
 };

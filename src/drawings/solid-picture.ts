@@ -143,34 +143,24 @@ const drawMesh = (mesh: SeenMesh, fit: Fit, target: RasterTarget): void => {
 
 /** Samples to pixels: each sample its face's shade, or the edge's ink where its neighbours part. */
 const shaded = (target: RasterTarget, { width, height }: SolidPictureOptions): Raster => {
-  const rgb = new Uint8Array(3 * width * height);
+  // Two million samples a picture: sums go into one array, nothing is made for a pixel.
+  const sums = new Float64Array(3 * width * height);
   const isEdge = edges(target);
-  for (let y = 0; y < height; y += 1)
-    for (let x = 0; x < width; x += 1) {
-      const mixed = pixel(target, isEdge, { x, y });
-      rgb.set(mixed, 3 * (y * width + x));
-    }
-  return { width, height, rgb };
+  for (let index = 0; index < isEdge.length; index += 1) {
+    const row = Math.floor(index / target.width);
+    const column = index - row * target.width;
+    const at = 3 * (Math.floor(row / SAMPLES) * width + Math.floor(column / SAMPLES));
+    const ink = inkOf(target, isEdge, index);
+    sums[at] = sums[at]! + ink[0];
+    sums[at + 1] = sums[at + 1]! + ink[1];
+    sums[at + 2] = sums[at + 2]! + ink[2];
+  }
+  const count = SAMPLES * SAMPLES;
+  return { width, height, rgb: Uint8Array.from(sums, (sum) => Math.round(sum / count)) };
 };
 
-const pixel = (
-  target: RasterTarget,
-  isEdge: Uint8Array,
-  at: { readonly x: number; readonly y: number },
-): Rgb => {
-  let [red, green, blue] = [0, 0, 0];
-  for (let row = 0; row < SAMPLES; row += 1)
-    for (let column = 0; column < SAMPLES; column += 1) {
-      const index = (at.y * SAMPLES + row) * target.width + at.x * SAMPLES + column;
-      const face = target.faces[target.face[index] ?? -1];
-      const ink = isEdge[index] === 1 ? EDGE : (face?.shade ?? PAPER);
-      red += ink[0];
-      green += ink[1];
-      blue += ink[2];
-    }
-  const count = SAMPLES * SAMPLES;
-  return [Math.round(red / count), Math.round(green / count), Math.round(blue / count)];
-};
+const inkOf = ({ face, faces }: RasterTarget, isEdge: Uint8Array, index: number): Rgb =>
+  isEdge[index] === 1 ? EDGE : (faces[face[index]!]?.shade ?? PAPER);
 
 const edges = (target: RasterTarget): Uint8Array => {
   const marks = new Uint8Array(target.width * target.height);
