@@ -2,7 +2,7 @@
 
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
-import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import type { PrintedPart, PrintedRole } from "../../parts/printed/printed-part.ts";
 import { isOver } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -30,7 +30,7 @@ export const printTooDeep: Rule = {
     if (room === null) return [];
     const depthSpan = spanOf(design.written, "depth");
     const words = lengthWords(facts, depthSpan);
-    return facts.printedParts.flatMap((part) => {
+    return facts.printedParts.filter(standsBehind).flatMap((part) => {
       const reach = reachOf(part, facts);
       if (!isOver(reach, room)) return [];
       return [
@@ -47,6 +47,11 @@ export const printTooDeep: Rule = {
     });
   },
 };
+
+/** An angled box carries the panel and stands on what it lies on. */
+const standsBehind = ({ role }: PrintedPart): boolean => BEHIND.includes(role);
+
+const BEHIND: readonly PrintedRole[] = ["spacer", "tray", "lamp-box", "lamp-box-lid"];
 
 /** Sheets in front of it may be as thick as their standard lets them. */
 const reachOf = ({ facts: { box } }: PrintedPart, { layout }: PanelFacts): number =>
