@@ -1,11 +1,13 @@
 // The page: what is open, the panel drawn from the front, its layers, and what the program has found.
 
 import type { JSX } from "preact";
+import { ConsoleBehindDoor, ConsoleDoor, isConsoleOpen } from "./console/console-door.tsx";
 import { choosePanel, panel, panels, progress } from "./desk.ts";
-import { FindingList } from "./finding-list.tsx";
-import { FrontView } from "./front-view.tsx";
-import { LayerList } from "./layer-list.tsx";
+import { Decisions } from "./files/decisions.tsx";
+import { FileBar } from "./files/file-bar.tsx";
+import { SnapshotList } from "./files/snapshot-list.tsx";
 import { OpenBar } from "./open-bar.tsx";
+import { PanelView } from "./panel/panel-view.tsx";
 
 export function Bench(): JSX.Element {
   return (
@@ -16,18 +18,28 @@ export function Bench(): JSX.Element {
         <p class="progress" role="status">
           {progressWords()}
         </p>
+        <FileBar />
+        <Decisions />
       </header>
       <main>
-        <PanelChoice />
-        <FrontView />
+        <ConsoleDoor />
+        {isConsoleOpen() ? <ConsoleBehindDoor /> : <PanelRoom />}
       </main>
       <aside>
         <LayerList />
+        <SnapshotList />
         <FindingList />
       </aside>
     </div>
   );
 }
+
+const PanelRoom = (): JSX.Element => (
+  <>
+    <PanelChoice />
+    <FrontView />
+  </>
+);
 
 function PanelChoice(): JSX.Element | null {
   if (panels.value.length < 2) return null;

@@ -23,6 +23,7 @@ import {
   stepForth,
   withEdits,
   withMoves,
+  withOutsideStep,
   withStep,
 } from "./history.ts";
 
@@ -56,8 +57,16 @@ export const hidden = signal<ReadonlySet<string>>(new Set());
 export const pointedAt = signal<PlacedFinding | null>(null);
 /** Instance ids of the open panel. No part of the history. */
 export const selection = signal<readonly string[]>([]);
-/** Whether edits are refused: a design that may only be looked at. */
-export const isLocked = signal(false);
+/** What can't be written, by file, and why; edits of it are refused. */
+export interface Locks {
+  /** Of the whole design; null: it may be written. */
+  readonly design: string | null;
+  readonly files: ReadonlyMap<string, string>;
+}
+
+export const locks = signal<Locks>({ design: null, files: new Map() });
+/** Why the last undo or redo was not done; null where it was. */
+export const refusedStep = signal<string | null>(null);
 
 export const texts: ReadonlySignal<DesignTexts> = computed(() => held.value.texts);
 export const history: ReadonlySignal<History> = computed(() => held.value.history);
@@ -68,6 +77,8 @@ export const nextUndo: ReadonlySignal<string | null> = computed(() =>
 export const nextRedo: ReadonlySignal<string | null> = computed(() =>
   openStep.value === null ? (held.value.history.undone[0]?.what ?? null) : null,
 );
+/** Whether a step is open: what changes outside waits until it is closed. */
+export const isStepOpen: ReadonlySignal<boolean> = computed(() => openStep.value !== null);
 export const canUndo: ReadonlySignal<boolean> = computed(() => nextUndo.value !== null);
 export const canRedo: ReadonlySignal<boolean> = computed(() => nextRedo.value !== null);
 
@@ -87,17 +98,26 @@ export const isCurrent: ReadonlySignal<boolean> = computed(
 
 /** Edits that belong together, in one file or in several: all or none of them, and one step unless a step is open. */
 export function edit(edits: readonly TextEdit[], what: string): EditOutcome {
-  if (isLocked.value) return LOCKED;
+  const why = lockOn(edits.map(({ file }) => file));
+  if (why !== null) return { kind: "refused", why };
   const changed = withEdits(texts.value, edits);
   if (changed.kind === "refused") return changed;
   return taken(changed, what);
 }
 
-/** Moves of whole files or of their texts, as one step: an outside change taken over, a snapshot brought back. */
+/** Moves of whole files or of their texts, as one step, whatever is locked: a snapshot brought back. */
 export function carryOut(moves: readonly Move[], what: string): EditOutcome {
   const changed = withMoves(texts.value, moves);
+  return changed.kind === "refused" ? changed : taken(changed, what);
+}
+
+/** The same for what has changed outside; the person's own redo outlives it where it can. Not while a step is open. */
+export function takeFromOutside(moves: readonly Move[], what: string): EditOutcome {
+  const changed = withMoves(texts.value, moves);
   if (changed.kind === "refused") return changed;
-  return taken(changed, what);
+  if (moves.length > 0)
+    show({ texts: changed.texts, history: withOutsideStep(held.value.history, { what, moves }) });
+  return { kind: "done" };
 }
 
 /** Begins a step of several edits: whatever is edited until `commit` is taken back by one undo. */
@@ -167,7 +187,10 @@ export function takeBinaries(next: DesignBinaries): void {
   void readAgain(openName());
 }
 
-const LOCKED: EditOutcome = { kind: "refused", why: "this design may only be looked at" };
+const lockOn = (files: readonly string[]): string | null => {
+  const { design, files: locked } = locks.value;
+  return design ?? files.flatMap((file) => locked.get(file) ?? [])[0] ?? null;
+};
 
 function taken(
   changed: { readonly texts: DesignTexts; readonly moves: readonly Move[] },
@@ -186,10 +209,13 @@ function taken(
 }
 
 function step(take: (desk: Desk) => Stepped): void {
-  if (openStep.value !== null || isLocked.value) return;
+  if (openStep.value !== null) return;
   const stepped = take(held.value);
-  if (stepped.kind === "stepped") show(stepped.desk);
-  if (stepped.kind === "refused") progress.value = { kind: "failed", why: stepped.why };
+  if (stepped.kind === "nothing") return;
+  const why =
+    stepped.kind === "refused" ? stepped.why : lockOn(stepped.step.moves.map(({ file }) => file));
+  refusedStep.value = why;
+  if (stepped.kind === "stepped" && why === null) show(stepped.desk);
 }
 
 function show(desk: Desk): void {

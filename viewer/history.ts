@@ -92,6 +92,17 @@ export const movesBack = (moves: readonly Move[]): readonly Move[] =>
 export const withStep = (history: History, step: Step): History =>
   step.moves.length === 0 ? history : { done: [...history.done, step], undone: [] };
 
+/**
+ * A step that came from outside. What was undone can still be redone where the step has left its files alone; else it was
+ * made for texts that are no more.
+ */
+export function withOutsideStep(history: History, step: Step): History {
+  if (step.moves.length === 0) return history;
+  const touched = new Set(step.moves.map(({ file }) => file));
+  const meets = history.undone.some(({ moves }) => moves.some(({ file }) => touched.has(file)));
+  return { done: [...history.done, step], undone: meets ? [] : history.undone };
+}
+
 /** Texts with their history, as they go together into a recovery copy. */
 export interface Desk {
   readonly texts: DesignTexts;

@@ -1,13 +1,17 @@
-// Where the page begins: puts the bench on it and opens the first example that was built in.
+// Where the page begins: puts the bench on it and opens what it is served with, else the first example.
 
 import { render } from "preact";
 import { Bench } from "./bench.tsx";
 import { takeDrops } from "./dropped-files.ts";
-import { openFirstExample } from "./files/opening.ts";
+import { takeFileKeys } from "./files/file-keys.ts";
+import { openFirst } from "./files/opening.ts";
+import { keepRecovery } from "./files/recovery.ts";
 
 const page = document.getElementById("page");
 if (page !== null) {
   render(<Bench />, page);
   takeDrops();
-  void openFirstExample();
+  takeFileKeys();
+  keepRecovery();
+  void openFirst();
 }

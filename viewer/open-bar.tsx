@@ -1,13 +1,21 @@
-// Opening a design: loose files, a whole folder, or one of the examples that were built in.
+// Opening a design: loose files, a whole folder, a folder that is saved into where the browser can do that, or one of the
+// examples that were built in.
 
 import type { JSX } from "preact";
-import { exampleNames, openExample, openPathed, type PathedFile } from "./files/opening.ts";
+import {
+  exampleNames,
+  openExample,
+  openFolder,
+  openPathed,
+  type PathedFile,
+} from "./files/opening.ts";
 
 export function OpenBar(): JSX.Element {
   return (
     <div class="open-bar">
       <FileChoice words="Open files" folder={false} />
       <FileChoice words="Open a folder" folder={true} />
+      <FolderWork />
       {exampleNames.value.length > 0 && <ExampleChoice />}
     </div>
   );
@@ -33,6 +41,16 @@ function FileChoice({ words, folder }: FileChoiceProps): JSX.Element {
         }}
       />
     </label>
+  );
+}
+
+function FolderWork(): JSX.Element | null {
+  const choose = openFolder();
+  if (choose === null) return null;
+  return (
+    <button type="button" class="act" onClick={() => void choose()}>
+      Work in a folder
+    </button>
   );
 }
 

@@ -1,7 +1,15 @@
-// Opening a design that has no store of its own: an example that was built in, or files that were chosen or dropped.
+// Opening a design: the one that the server has, a folder to work in, files that were chosen or dropped, or an example
+// that was built in. Whatever is kept of it in the browser is looked for then.
 
 import { signal } from "@preact/signals";
-import { openDesign, progress } from "../desk.ts";
+import { progress } from "../desk.ts";
+import { folderStore, pickFolder } from "./folder-store.ts";
+import { looseStore } from "./loose-store.ts";
+import { findRecovery, keepNow } from "./recovery.ts";
+import { openStore } from "./saving.ts";
+import { isServed, serverStore } from "./server-store.ts";
+import { findSnapshots } from "./snapshots.ts";
+import type { Store } from "./store.ts";
 
 type Examples = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
@@ -9,7 +17,31 @@ export const exampleNames = signal<readonly string[]>([]);
 
 let examples: Examples = {};
 
-export async function openFirstExample(): Promise<void> {
+/** What the page begins with. */
+export const openFirst = (): Promise<void> => (isServed() ? openServed() : openFirstExample());
+
+async function openServed(): Promise<void> {
+  const served = await serverStore();
+  if (served.kind === "store") await open(served.store);
+  else progress.value = { kind: "refused", why: served.why };
+  // An address with another key in the same window: nothing is loaded anew by itself.
+  window.addEventListener("hashchange", () => {
+    if (progress.value.kind === "refused") location.reload();
+  });
+}
+
+/** The person chooses the folder; null where the browser has no such choice. */
+export const openFolder = (): (() => Promise<void>) | null => {
+  const pick = pickFolder();
+  if (pick === null) return null;
+  return async () => {
+    // Choosing none is no mistake.
+    const folder = await pick({ mode: "readwrite" }).catch(() => null);
+    if (folder !== null) await open(folderStore(folder));
+  };
+};
+
+async function openFirstExample(): Promise<void> {
   const answer = await fetch("examples.json");
   if (!answer.ok) return;
   examples = await answer.json();
@@ -48,4 +80,14 @@ export async function openPathed(files: readonly PathedFile[]): Promise<void> {
 }
 
 const openTexts = (what: string, texts: ReadonlyMap<string, string>): Promise<void> =>
-  openDesign(what, { texts, binaries: new Map() });
+  open(looseStore(what, texts));
+
+async function open(store: Store): Promise<void> {
+  await keepNow();
+  const why = await openStore(store);
+  if (why !== null) {
+    progress.value = { kind: "refused", why };
+    return;
+  }
+  await Promise.all([findRecovery(), findSnapshots()]);
+}

@@ -1,0 +1,58 @@
+// What the browser keeps for the page (W3C IndexedDB): recovery copies and snapshots, whole records by their key. Each
+// call opens, works and closes, so that no window stands in another's way.
+
+export type KeepName = "recovery" | "snapshots";
+
+export async function keep(name: KeepName, record: object): Promise<void> {
+  await work(name, "readwrite", (store) => store.put(record));
+}
+
+export async function forget(name: KeepName, key: string): Promise<void> {
+  await work(name, "readwrite", (store) => store.delete(key));
+}
+
+/** Every record; the caller knows what it has kept under this name. */
+export async function kept(name: KeepName): Promise<readonly unknown[]> {
+  const found = await work(name, "readonly", (store) => store.getAll());
+  return Array.isArray(found) ? found : [];
+}
+
+const NAMES: readonly KeepName[] = ["recovery", "snapshots"];
+
+async function work(
+  name: KeepName,
+  mode: IDBTransactionMode,
+  ask: (store: IDBObjectStore) => IDBRequest,
+): Promise<unknown> {
+  const base = await opened();
+  try {
+    const transaction = base.transaction(name, mode, { durability: "strict" });
+    const done = ended(transaction);
+    const result = await answered(ask(transaction.objectStore(name)));
+    await done;
+    return result;
+  } finally {
+    base.close();
+  }
+}
+
+function opened(): Promise<IDBDatabase> {
+  const request = indexedDB.open("consolewright", 1);
+  request.addEventListener("upgradeneeded", () => {
+    for (const each of NAMES) request.result.createObjectStore(each, { keyPath: "key" });
+  });
+  return answered(request);
+}
+
+const answered = <Result>(request: IDBRequest<Result>): Promise<Result> =>
+  new Promise((done, failed) => {
+    request.addEventListener("success", () => done(request.result));
+    request.addEventListener("error", () => failed(request.error));
+  });
+
+/** A full disk shows when a transaction ends, not when it is asked. */
+const ended = (transaction: IDBTransaction): Promise<void> =>
+  new Promise((done, failed) => {
+    transaction.addEventListener("complete", () => done());
+    transaction.addEventListener("abort", () => failed(transaction.error));
+  });

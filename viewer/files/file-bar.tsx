@@ -1,0 +1,61 @@
+// Undo, redo and save, and what stands there unsaved. A button that has nothing to do stays in its place and says so.
+
+import type { JSX } from "preact";
+import { nextRedo, nextUndo, progress, redo, refusedStep, undo } from "../desk.ts";
+import { save } from "./saving.ts";
+import { fileNews, lostStore, store, unsaved } from "./stored-state.ts";
+
+export function FileBar(): JSX.Element | null {
+  if (store.value === null || progress.value.kind === "empty") return null;
+  return (
+    <div class="file-bar">
+      <Act words="Undo" about={nextUndo.value} keys="Control+Z" act={undo} />
+      <Act words="Redo" about={nextRedo.value} keys="Control+Shift+Z" act={redo} />
+      <Act
+        words={store.value.saving}
+        about={unsaved.value.length === 0 ? null : unsaved.value.join(", ")}
+        keys="Control+S"
+        act={() => void save()}
+      />
+      <p class={unsaved.value.length === 0 ? "saved" : "unsaved"}>
+        {unsaved.value.length === 0 ? "Nothing unsaved" : `Not saved: ${unsaved.value.join(", ")}`}
+      </p>
+      <p class={`file-news ${fileNews.value?.kind ?? ""}`} role="status">
+        {newsWords()}
+      </p>
+    </div>
+  );
+}
+
+interface ActProps {
+  readonly words: string;
+  /** What it would act on; null: nothing. */
+  readonly about: string | null;
+  readonly keys: string;
+  readonly act: () => void;
+}
+
+function Act({ words, about, keys, act }: ActProps): JSX.Element {
+  const full = about === null ? words : `${words}: ${about}`;
+  return (
+    <button
+      type="button"
+      class="act"
+      aria-label={full}
+      aria-disabled={about === null}
+      aria-keyshortcuts={keys}
+      title={`${full} (${keys.replace("Control", "Ctrl")})`}
+      onClick={() => {
+        if (about !== null) act();
+      }}
+    >
+      {words}
+    </button>
+  );
+}
+
+const newsWords = (): string =>
+  [lostStore.value, refusedStep.value, fileNews.value?.words].filter(isSaid).join(" ");
+
+const isSaid = (words: string | null | undefined): words is string =>
+  words !== null && words !== undefined;

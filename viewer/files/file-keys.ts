@@ -1,0 +1,34 @@
+// The keys of saving and of the history, anywhere on the page; where a text is being typed, undo and redo are its own.
+// And the question of the browser before a window with unsaved edits is closed.
+
+import { redo, undo } from "../desk.ts";
+import { save } from "./saving.ts";
+import { unsaved } from "./stored-state.ts";
+
+export function takeFileKeys(): void {
+  document.addEventListener("keydown", (event) => {
+    const act = actOf(event);
+    if (act === null) return;
+    event.preventDefault();
+    act();
+  });
+  window.addEventListener("beforeunload", (event) => {
+    if (unsaved.value.length > 0) event.preventDefault();
+  });
+}
+
+function actOf(event: KeyboardEvent): (() => void) | null {
+  if (event.defaultPrevented || event.altKey || !(event.ctrlKey || event.metaKey)) return null;
+  const key = event.key.toLowerCase();
+  if (key === "s" && !event.shiftKey) return () => void save();
+  if (isTyping(event.target)) return null;
+  if (key === "z") return event.shiftKey ? redo : undo;
+  return key === "y" && !event.shiftKey ? redo : null;
+}
+
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLTextAreaElement ||
+  (target instanceof HTMLInputElement && TYPED.has(target.type)) ||
+  (target instanceof HTMLElement && target.isContentEditable);
+
+const TYPED = new Set(["text", "search", "number", "url", "email", "tel", "password"]);

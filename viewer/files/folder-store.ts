@@ -1,0 +1,179 @@
+// A design in a folder of this machine that the person has let the page work in (WICG File System Access). Read whole,
+// saved back file by file, each only where the text stands that the page knows; changes outside are found by looking.
+
+import type { Following, LoadOutcome, SaveOutcome, Store, TextChange } from "./store.ts";
+
+type PickFolder = (options: { readonly mode: "readwrite" }) => Promise<FileSystemDirectoryHandle>;
+
+/** null where the browser has no such thing. */
+export const pickFolder = (): PickFolder | null => {
+  const pick: unknown = Reflect.get(window, "showDirectoryPicker");
+  return typeof pick === "function" ? (options) => pick.call(window, options) : null;
+};
+
+export function folderStore(folder: FileSystemDirectoryHandle): Store {
+  return {
+    id: `folder ${folder.name}`,
+    name: folder.name,
+    saving: "Save",
+    load: () => load(folder),
+    save: (changes) => save(folder, changes),
+    follow: (following) => follow(folder, following),
+  };
+}
+
+/** The same bounds as the command line has: a stray choice of a whole disk ends soon. */
+const MOST_FILES = 500;
+const MOST_BYTES = 4_000_000;
+const MOST_SHAPE_BYTES = 50_000_000;
+const MOST_LEVELS = 12;
+
+interface Found {
+  readonly path: string;
+  readonly file: File;
+}
+
+async function load(folder: FileSystemDirectoryHandle): Promise<LoadOutcome> {
+  try {
+    const found: Found[] = [];
+    await gather(folder, "", found);
+    const texts = await Promise.all(found.filter(isText).map(textOf));
+    const shapes = found.filter((each) => !isText(each) && each.file.size <= MOST_SHAPE_BYTES);
+    return {
+      kind: "loaded",
+      design: {
+        texts: new Map(texts.flatMap(({ path, text }) => (text === null ? [] : [[path, text]]))),
+        binaries: new Map(await Promise.all(shapes.map(bytesOf))),
+        locked: new Map(),
+        isReadOnly: false,
+        troubles: [
+          ...texts
+            .filter(({ text }) => text === null)
+            .map(({ path }) => `${path} is not UTF-8 text, or has more than ${MOST_BYTES} bytes`),
+          ...(found.length < MOST_FILES
+            ? []
+            : [`${folder.name} holds more than ${MOST_FILES} files; what follows was not read`]),
+        ],
+      },
+    };
+  } catch (reason) {
+    return { kind: "trouble", why: `${folder.name} can't be read: ${wordsOf(reason)}` };
+  }
+}
+
+const isText = ({ path }: Found): boolean => /\.ya?ml$/i.test(path);
+
+async function gather(
+  folder: FileSystemDirectoryHandle,
+  above: string,
+  found: Found[],
+): Promise<void> {
+  for await (const entry of folder.values()) {
+    if (found.length >= MOST_FILES) return;
+    if (entry.name.startsWith(".") || entry.name === "node_modules") continue;
+    const path = `${above}${entry.name}`;
+    if (entry.kind === "file" && /\.(ya?ml|stl)$/i.test(path)) {
+      const handle = await folder.getFileHandle(entry.name);
+      found.push({ path, file: await handle.getFile() });
+    }
+    if (entry.kind === "directory" && path.split("/").length < MOST_LEVELS)
+      await gather(await folder.getDirectoryHandle(entry.name), `${path}/`, found);
+  }
+}
+
+const textOf = async ({
+  path,
+  file,
+}: Found): Promise<{ readonly path: string; readonly text: string | null }> => ({
+  path,
+  text: file.size > MOST_BYTES ? null : decoded(await file.arrayBuffer()),
+});
+
+const bytesOf = async ({ path, file }: Found): Promise<[string, Uint8Array]> => [
+  path,
+  new Uint8Array(await file.arrayBuffer()),
+];
+
+/** With the mark at its beginning, where it has one: offsets count it, and saving keeps it. null: it is no UTF-8. */
+const decoded = (bytes: ArrayBuffer): string | null => {
+  try {
+    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+};
+
+async function save(
+  folder: FileSystemDirectoryHandle,
+  changes: readonly TextChange[],
+): Promise<SaveOutcome> {
+  try {
+    const other = new Map<string, string | null>();
+    for (const { file, before } of changes) {
+      const there = await textAt(folder, file);
+      if (there !== before) other.set(file, there);
+    }
+    if (other.size > 0) return { kind: "changed-outside", files: other };
+    for (const { file, after } of changes) {
+      const handle = await handleAt(folder, file, true);
+      // What is written is put in the file's place when it is closed, whole.
+      const writing = await handle.createWritable();
+      await writing.write(after);
+      await writing.close();
+    }
+    return { kind: "saved", how: "Saved" };
+  } catch (reason) {
+    return { kind: "refused", why: `${folder.name} can't be written: ${wordsOf(reason)}` };
+  }
+}
+
+async function textAt(folder: FileSystemDirectoryHandle, path: string): Promise<string | null> {
+  try {
+    const handle = await handleAt(folder, path, false);
+    return decoded(await (await handle.getFile()).arrayBuffer());
+  } catch (reason) {
+    if (reason instanceof DOMException && reason.name === "NotFoundError") return null;
+    throw reason;
+  }
+}
+
+async function handleAt(
+  folder: FileSystemDirectoryHandle,
+  path: string,
+  create: boolean,
+): Promise<FileSystemFileHandle> {
+  const names = path.split("/");
+  let inner = folder;
+  for (const name of names.slice(0, -1)) inner = await inner.getDirectoryHandle(name, { create });
+  return inner.getFileHandle(names.at(-1) ?? path, { create });
+}
+
+/** How often the folder is looked at, ms. */
+const LOOK_MS = 3000;
+
+function follow(folder: FileSystemDirectoryHandle, { changed, lost }: Following): () => void {
+  let seen: string | null = null;
+  const timer = setInterval(async () => {
+    try {
+      const found: Found[] = [];
+      await gather(folder, "", found);
+      const now = found
+        .map(({ path, file }) => `${path} ${file.lastModified} ${file.size}`)
+        .toSorted()
+        .join("\n");
+      if (seen !== null && now !== seen) changed();
+      seen = now;
+      lost(null);
+    } catch (reason) {
+      lost(`${folder.name} can't be read: ${wordsOf(reason)}`);
+    }
+  }, LOOK_MS);
+  return () => clearInterval(timer);
+}
+
+const wordsOf = (reason: unknown): string =>
+  reason instanceof DOMException && reason.name === "NotAllowedError"
+    ? "the browser does not allow it"
+    : reason instanceof Error
+      ? reason.message
+      : `${reason}`;

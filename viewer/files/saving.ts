@@ -1,0 +1,214 @@
+// Opening a store's design, saving it, and keeping up with what changes outside. One thing after the other: a change that
+// is told of while a save is under way is looked at after it.
+
+import { effect } from "@preact/signals";
+import {
+  carryOut,
+  isStepOpen,
+  locks,
+  openDesign,
+  takeBinaries,
+  takeFromOutside,
+  texts,
+} from "../desk.ts";
+import type { History } from "../history.ts";
+import { type Conflict, type Reconciled, reconcile } from "./reconcile.ts";
+import type { Store, StoredDesign, TextChange } from "./store.ts";
+import {
+  conflicts,
+  fileNews,
+  lostStore,
+  refuse,
+  store,
+  stored,
+  storeTroubles,
+  tell,
+  unsaved,
+} from "./stored-state.ts";
+import { textMove } from "./text-move.ts";
+
+/** Puts a store's design on the desk and follows it. Gives why it can't, or null; the reading follows. */
+export async function openStore(next: Store): Promise<string | null> {
+  const loaded = await next.load();
+  if (loaded.kind === "trouble") return loaded.why;
+  unfollow();
+  store.value = next;
+  stored.value = loaded.design.texts;
+  conflicts.value = [];
+  fileNews.value = null;
+  lostStore.value = null;
+  takeState(loaded.design);
+  void openDesign(next.name, loaded.design);
+  unfollow = next.follow({
+    changed: () => void inTurn(takeChanges),
+    lost: (why) => {
+      lostStore.value = why;
+    },
+  });
+  return null;
+}
+
+let unfollow: () => void = () => undefined;
+
+export const save = (): Promise<void> => inTurn(saveNow);
+
+/** Keeps what is here: the next save writes it over what stands there. */
+export function keepMine({ file, theirs }: Conflict): void {
+  settle(file, theirs);
+  tell(`${file}: kept as it is here; save to write it`);
+}
+
+export function takeTheirs({ file, theirs }: Conflict): void {
+  const move = textMove(file, texts.value.get(file) ?? null, theirs);
+  carryOut([move], `take over ${file}`);
+  settle(file, theirs);
+  tell(`${file}: taken over as it stands there`);
+}
+
+/** Texts and history of a recovery copy, over what is stored now: whatever changed there since is joined or asked about. */
+export async function restoreDesk(
+  what: string,
+  copy: {
+    readonly texts: ReadonlyMap<string, string>;
+    readonly stored: ReadonlyMap<string, string>;
+    readonly history: History;
+  },
+): Promise<void> {
+  await inTurn(async () => {
+    const loaded = await store.value?.load();
+    const theirs = loaded?.kind === "loaded" ? loaded.design : null;
+    if (theirs === null) {
+      refuse("Nothing was restored: the design can't be read now.");
+      return;
+    }
+    stored.value = copy.stored;
+    void openDesign(what, { ...theirs, texts: copy.texts }, copy.history);
+    tell("Restored what was not saved.");
+    takeOver(theirs);
+  });
+}
+
+const settle = (file: string, base: string | null): void => {
+  conflicts.value = conflicts.value.filter((each) => each.file !== file);
+  const next = new Map(stored.value);
+  if (base === null) next.delete(file);
+  else next.set(file, base);
+  stored.value = next;
+};
+
+let turn: Promise<unknown> = Promise.resolve();
+
+const inTurn = (work: () => Promise<void>): Promise<void> => {
+  const mine = turn.then(closedStep).then(work);
+  turn = mine.catch(() => undefined);
+  return mine;
+};
+
+/** A drag that is under way is carried to its end first. */
+const closedStep = (): Promise<void> =>
+  new Promise((done) => {
+    const stop = effect(() => {
+      if (isStepOpen.value) return;
+      done();
+      queueMicrotask(() => stop());
+    });
+  });
+
+async function takeChanges(): Promise<void> {
+  const loaded = await store.value?.load();
+  if (loaded === undefined) return;
+  if (loaded.kind === "trouble") {
+    lostStore.value = loaded.why;
+    return;
+  }
+  takeState(loaded.design);
+  takeOver(loaded.design);
+}
+
+const takeState = ({ isReadOnly, locked, troubles }: StoredDesign): void => {
+  locks.value = {
+    design: isReadOnly ? "this design was opened read-only" : null,
+    files: locked,
+  };
+  storeTroubles.value = troubles;
+};
+
+function takeOver(theirs: Pick<StoredDesign, "texts" | "binaries">): void {
+  const found = reconcile({ stored: stored.value, mine: texts.value, theirs: theirs.texts });
+  take(found);
+  conflicts.value = found.conflicts;
+  if (found.conflicts.length > 0)
+    refuse(`Changed here and outside: ${found.conflicts.map(({ file }) => file).join(", ")}`);
+  if (theirs.binaries.size > 0) takeBinaries(theirs.binaries);
+}
+
+function take(found: Reconciled): void {
+  const files = [...found.takenOver, ...found.joined].join(", ");
+  const carried = takeFromOutside(found.moves, `take over ${files}`);
+  if (carried.kind === "refused") refuse(carried.why);
+  else {
+    stored.value = found.stored;
+    if (found.moves.length > 0) tell(newsOf(found));
+  }
+}
+
+const newsOf = ({ takenOver, joined }: Reconciled): string =>
+  [
+    ...(takenOver.length === 0 ? [] : [`changed outside and taken over: ${takenOver.join(", ")}`]),
+    ...(joined.length === 0 ? [] : [`changed here and outside, joined: ${joined.join(", ")}`]),
+  ]
+    .join("; ")
+    .replace(/^./, (first) => first.toUpperCase());
+
+/** A text may change outside again while what was found of it is joined. */
+const MOST_TRIES = 3;
+
+async function saveNow(): Promise<void> {
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+    const why = whyNotNow();
+    if (why !== null) {
+      tell(why);
+      return;
+    }
+    if (!(await trySave())) return;
+  }
+  refuse("Not saved: the files change outside again and again.");
+}
+
+const whyNotNow = (): string | null => {
+  const [undecided] = conflicts.value;
+  if (undecided !== undefined)
+    return `Not saved: ${undecided.file} has changed outside too. Decide about it first.`;
+  return unsaved.value.length === 0 ? "Nothing has changed since it was saved." : null;
+};
+
+/** Whether it must be tried again. */
+async function trySave(): Promise<boolean> {
+  const changes: readonly TextChange[] = unsaved.value.map((file) => ({
+    file,
+    before: stored.value.get(file) ?? null,
+    after: texts.value.get(file) ?? "",
+  }));
+  const outcome = await store.value?.save(changes);
+  switch (outcome?.kind) {
+    case undefined:
+      return false;
+    case "refused":
+      refuse(`Not saved: ${outcome.why}. Nothing is lost: the edits are still here.`);
+      return false;
+    case "saved":
+      stored.value = new Map([...stored.value, ...changes.map(writtenPair)]);
+      tell(`${outcome.how}: ${changes.map(({ file }) => file).join(", ")}`);
+      return false;
+    case "changed-outside": {
+      const theirs = new Map(stored.value);
+      for (const [file, text] of outcome.files)
+        if (text === null) theirs.delete(file);
+        else theirs.set(file, text);
+      takeOver({ texts: theirs, binaries: new Map() });
+      return true;
+    }
+  }
+}
+
+const writtenPair = ({ file, after }: TextChange): readonly [string, string] => [file, after];
