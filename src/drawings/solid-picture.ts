@@ -143,48 +143,68 @@ const drawMesh = (mesh: SeenMesh, fit: Fit, target: RasterTarget): void => {
 
 /** Samples to pixels: each sample its face's shade, or the edge's ink where its neighbours part. */
 const shaded = (target: RasterTarget, { width, height }: SolidPictureOptions): Raster => {
-  // Two million samples a picture: sums go into one array, nothing is made for a pixel.
-  const sums = new Float64Array(3 * width * height);
-  const isEdge = edges(target);
-  for (let index = 0; index < isEdge.length; index += 1) {
-    const row = Math.floor(index / target.width);
-    const column = index - row * target.width;
-    const at = 3 * (Math.floor(row / SAMPLES) * width + Math.floor(column / SAMPLES));
-    const ink = inkOf(target, isEdge, index);
-    sums[at] = sums[at]! + ink[0];
-    sums[at + 1] = sums[at + 1]! + ink[1];
-    sums[at + 2] = sums[at + 2]! + ink[2];
-  }
-  const count = SAMPLES * SAMPLES;
-  return { width, height, rgb: Uint8Array.from(sums, (sum) => Math.round(sum / count)) };
-};
-
-const inkOf = ({ face, faces }: RasterTarget, isEdge: Uint8Array, index: number): Rgb =>
-  isEdge[index] === 1 ? EDGE : (faces[face[index]!]?.shade ?? PAPER);
-
-const edges = (target: RasterTarget): Uint8Array => {
-  const marks = new Uint8Array(target.width * target.height);
-  for (let y = 0; y + 1 < target.height; y += 1)
-    for (let x = 0; x + 1 < target.width; x += 1) {
-      const index = y * target.width + x;
-      if (parts(target, index, index + 1) || parts(target, index, index + target.width))
-        marks[index] = 1;
+  const rgb = new Uint8Array(3 * width * height);
+  const inks = inksOf(target);
+  // Two million samples a picture: plain numbers in typed arrays, nothing is made for a pixel.
+  for (let y = 0; y < height; y += 1)
+    for (let x = 0; x < width; x += 1) {
+      const first = y * SAMPLES * target.width + x * SAMPLES;
+      for (let channel = 0; channel < 3; channel += 1) {
+        let sum = 0;
+        for (let row = 0; row < SAMPLES; row += 1)
+          for (let column = 0; column < SAMPLES; column += 1)
+            sum += inks.shades[3 * inks.of[first + row * target.width + column]! + channel]!;
+        rgb[3 * (y * width + x) + channel] = Math.round(sum / (SAMPLES * SAMPLES));
+      }
     }
-  return marks;
+  return { width, height, rgb };
 };
 
-const parts = (target: RasterTarget, a: number, b: number): boolean => {
-  const first = target.face[a] ?? -1;
-  const second = target.face[b] ?? -1;
-  if (first === second) return false;
-  const one = target.faces[first];
-  const other = target.faces[second];
-  if (one === undefined || other === undefined) return true;
-  const cosine =
-    one.normal[0] * other.normal[0] +
-    one.normal[1] * other.normal[1] +
-    one.normal[2] * other.normal[2];
-  return (
-    cosine < EDGE_COSINE || Math.abs((target.depth[a] ?? 0) - (target.depth[b] ?? 0)) > EDGE_STEP
-  );
+interface Inks {
+  /** Red, green and blue: of the edges, of the paper, then of each face. */
+  readonly shades: Float64Array;
+  /** For each sample its place in `shades`. */
+  readonly of: Uint32Array;
+}
+
+const EDGE_INK = 0;
+const PAPER_INK = 1;
+const FIRST_FACE = 2;
+
+const inksOf = (target: RasterTarget): Inks => {
+  const { faces, face, width, height } = target;
+  const shades = new Float64Array(3 * (FIRST_FACE + faces.length));
+  shades.set(EDGE, 3 * EDGE_INK);
+  shades.set(PAPER, 3 * PAPER_INK);
+  for (const [index, { shade }] of faces.entries()) shades.set(shade, 3 * (FIRST_FACE + index));
+  const of = new Uint32Array(face.length);
+  for (let index = 0; index < of.length; index += 1)
+    of[index] = face[index]! < 0 ? PAPER_INK : FIRST_FACE + face[index]!;
+  const normals = new Float64Array(3 * faces.length);
+  for (const [index, { normal }] of faces.entries()) normals.set(normal, 3 * index);
+  const isParted = partedIn(target, normals);
+  for (let y = 0; y + 1 < height; y += 1)
+    for (let x = 0; x + 1 < width; x += 1) {
+      const index = y * width + x;
+      if (isParted(index, index + 1) || isParted(index, index + width)) of[index] = EDGE_INK;
+    }
+  return { shades, of };
+};
+
+/** Whether an edge runs between two samples. */
+const partedIn = (
+  { face, depth }: RasterTarget,
+  normals: Float64Array,
+): ((a: number, b: number) => boolean) => {
+  return (a, b) => {
+    const one = face[a]!;
+    const other = face[b]!;
+    if (one === other) return false;
+    if (one < 0 || other < 0) return true;
+    const cosine =
+      normals[3 * one]! * normals[3 * other]! +
+      normals[3 * one + 1]! * normals[3 * other + 1]! +
+      normals[3 * one + 2]! * normals[3 * other + 2]!;
+    return cosine < EDGE_COSINE || Math.abs(depth[a]! - depth[b]!) > EDGE_STEP;
+  };
 };
