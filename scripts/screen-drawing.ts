@@ -15,8 +15,23 @@ export const screenDrawing = (drawing: Drawing): Drawing => ({
   items: drawing.items.map(lighter),
 });
 
-const lighter = (item: DrawingItem): DrawingItem =>
-  item.kind === "fill" ? { ...item, regions: item.regions.flatMap(chordRegion) } : item;
+const lighter = (item: DrawingItem): DrawingItem => {
+  switch (item.kind) {
+    case "fill":
+      return { ...item, regions: item.regions.flatMap(chordRegion) };
+    case "outline":
+      return {
+        ...item,
+        contours: item.contours.flatMap((each) => (isStraight(each) ? chords(each) : [each])),
+      };
+    case "stroke":
+      return item;
+  }
+};
+
+/** Hulls of round things have corners by the hundred; a true arc is one word. */
+const isStraight = (contour: Contour): boolean =>
+  contour.kind === "loop" && contour.vertices.every(({ bulge }) => bulge === 0);
 
 /** Nothing is left of what is smaller than the grid. */
 const chordRegion = ({ outline, holes }: Region): readonly Region[] => {

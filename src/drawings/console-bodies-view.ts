@@ -2,7 +2,7 @@
 // Walls and rooms that things move in are broken lines, and so are the cheeks in a side view: seen through.
 
 import type { ConsoleBody } from "../fit/console-body.ts";
-import type { Point } from "../geometry/contour.ts";
+import type { Point, Region } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
 import { extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
@@ -12,8 +12,9 @@ import { type PaintedArea, visibleAnchors } from "./console-anchors.ts";
 import { BODY_LOOKS, type ConsoleScene } from "./console-scene.ts";
 import { silhouette } from "./console-silhouette.ts";
 import { type ConsoleView, nearness } from "./console-view.ts";
-import type { DrawingItem } from "./drawing.ts";
-import { areas, HAIR, outlined, THIN } from "./items.ts";
+import { isCovered } from "./covered.ts";
+import type { DrawingItem, Ink } from "./drawing.ts";
+import { areas, HAIR, type LineLook, outlined, THIN } from "./items.ts";
 
 export interface SeenBodies {
   readonly items: readonly DrawingItem[];
@@ -26,10 +27,23 @@ export interface SeenBodies {
 export const seenBodies = (scene: ConsoleScene, view: ConsoleView): SeenBodies => {
   const places = new Map<string, Extent>();
   const painted: PaintedArea[] = [];
-  const items = unitsOf(scene, view).flatMap(({ bodies }) =>
-    bodies.flatMap((body) => bodyItems(body, { scene, view, places, painted })),
+  const drawn = unitsOf(scene, view).flatMap(({ bodies }) =>
+    bodies.flatMap((body) => drawnBody(body, { scene, view, places, painted }) ?? []),
   );
+  const items = withoutCovered(drawn).flatMap(itemsOf);
   return { items, places, anchors: visibleAnchors(painted) };
+};
+
+/** In the order in which they are painted. A plan of twelve panels takes a third of the room without what is painted over. */
+const withoutCovered = (drawn: readonly DrawnBody[]): readonly DrawnBody[] => {
+  const covers: Region[] = [];
+  const kept: DrawnBody[] = [];
+  for (const body of drawn.toReversed()) {
+    const regions = body.regions.filter(({ outline }) => !isCovered(outline, covers));
+    if (regions.length > 0) kept.push({ ...body, regions });
+    if (body.fill !== null) covers.push(...regions);
+  }
+  return kept.reverse();
 };
 
 /** A panel with all that it carries is painted as one: its parts are sorted among themselves alone. */
@@ -82,7 +96,22 @@ const middleOf = (bodies: readonly ConsoleBody[], view: ConsoleView): number => 
   return (Math.min(...near) + Math.max(...near)) / 2;
 };
 
-const bodyItems = (
+interface DrawnBody {
+  readonly regions: readonly Region[];
+  /** null where one sees through it. */
+  readonly fill: Ink | null;
+  readonly line: LineLook;
+}
+
+const itemsOf = ({ regions, fill, line }: DrawnBody): readonly DrawingItem[] => [
+  ...(fill === null ? [] : [areas(regions, fill)]),
+  outlined(
+    regions.flatMap(({ outline, holes }) => [outline, ...holes]),
+    line,
+  ),
+];
+
+const drawnBody = (
   body: ConsoleBody,
   context: {
     readonly scene: ConsoleScene;
@@ -90,26 +119,24 @@ const bodyItems = (
     readonly places: Map<string, Extent>;
     readonly painted: PaintedArea[];
   },
-): readonly DrawingItem[] => {
+): DrawnBody | null => {
   const { scene, view, places, painted } = context;
   const regions = silhouette(body, view);
-  if (regions.length === 0) return [];
+  if (regions.length === 0) return null;
   const look = BODY_LOOKS[body.role];
   const part = scene.frame?.parts.find(({ id }) => id === body.id);
   const isThrough = view.kind === "side" && part?.role === "cheek";
-  const outlines = regions.flatMap(({ outline, holes }) => [outline, ...holes]);
-  const box = outlines.map(contourExtent).reduce(joinedExtent);
+  const box = regions.map(({ outline }) => contourExtent(outline)).reduce(joinedExtent);
+  const fill = isThrough ? null : look.seen;
   if (body.role !== "cable" && body.role !== "sweep") {
     const name = body.panel ?? body.id;
-    painted.push({ name, regions, isFilled: look.seen !== null && !isThrough });
+    painted.push({ name, regions, isFilled: fill !== null });
     const known = places.get(name);
     places.set(name, known === undefined ? box : joinedExtent(known, box));
   }
   const isDashed = look.dashed || isThrough;
-  return [
-    ...(look.seen === null || isThrough ? [] : [areas(regions, look.seen)]),
-    outlined(outlines, { ink: look.line, width: isDashed ? HAIR : THIN, dashed: isDashed }),
-  ];
+  const line = { ink: look.line, width: isDashed ? HAIR : THIN, dashed: isDashed };
+  return { regions, fill, line };
 };
 
 /** The box of all places; a point where there are none. */
