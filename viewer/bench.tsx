@@ -6,8 +6,11 @@ import { choosePanel, panel, panels, progress } from "./desk.ts";
 import { Decisions } from "./files/decisions.tsx";
 import { FileBar } from "./files/file-bar.tsx";
 import { SnapshotList } from "./files/snapshot-list.tsx";
+import { FindingList } from "./finding-list.tsx";
 import { OpenBar } from "./open-bar.tsx";
+import { allFindings, panelFindings } from "./panel/board.ts";
 import { PanelView } from "./panel/panel-view.tsx";
+import { TextPane } from "./panel/text-pane.tsx";
 
 export function Bench(): JSX.Element {
   return (
@@ -26,9 +29,9 @@ export function Bench(): JSX.Element {
         {isConsoleOpen() ? <ConsoleBehindDoor /> : <PanelRoom />}
       </main>
       <aside>
-        <LayerList />
+        {!isConsoleOpen() && <TextPane />}
+        <FindingList numbered={isConsoleOpen() ? allFindings.value : panelFindings.value} />
         <SnapshotList />
-        <FindingList />
       </aside>
     </div>
   );
@@ -37,7 +40,7 @@ export function Bench(): JSX.Element {
 const PanelRoom = (): JSX.Element => (
   <>
     <PanelChoice />
-    <FrontView />
+    <PanelView />
   </>
 );
 

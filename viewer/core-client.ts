@@ -2,6 +2,7 @@
 // replaces is answered with null, so that a row of quick edits costs two readings and not one each.
 
 import type { CoreReply, CoreRequest, DesignSources } from "./core-messages.ts";
+import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
 
 const worker = new Worker(new URL("./core.worker.ts", import.meta.url), { type: "module" });
 
@@ -13,8 +14,18 @@ interface Question {
 let asked: Question | null = null;
 let waiting: Question | null = null;
 let latest = 0;
+/** Below nothing, so that no reading has the same. */
+let latestQuestion = 0;
 
-worker.addEventListener("message", ({ data }: MessageEvent<CoreReply>) => settle(data));
+const questions = new Map<number, (answer: PanelAnswer) => void>();
+
+worker.addEventListener("message", ({ data }: MessageEvent<CoreReply | PanelAnswer>) => {
+  const answer = questions.get(data.number);
+  questions.delete(data.number);
+  if (data.kind === "read") settle(data);
+  else if (answer !== undefined) answer(data);
+  else if (data.kind === "failed") settle(data);
+});
 
 worker.addEventListener("error", ({ message }) =>
   settle({ kind: "failed", number: asked?.request.number ?? 0, why: message }),
@@ -28,6 +39,18 @@ export function readDesign(sources: DesignSources): Promise<CoreReply | null> {
     waiting?.answer(null);
     waiting = { request, answer };
     if (asked === null) askNext();
+  });
+}
+
+type Numberless<Question> = Question extends unknown ? Omit<Question, "number"> : never;
+
+/** What the panel view asks beside the reading; answered in its own time. */
+export function askPanel(question: Numberless<PanelQuestion>): Promise<PanelAnswer> {
+  latestQuestion -= 1;
+  const number = latestQuestion;
+  return new Promise((answer) => {
+    questions.set(number, answer);
+    worker.postMessage({ ...question, number });
   });
 }
 

@@ -7,6 +7,7 @@ import type { Finding } from "../src/diagnostics/finding.ts";
 import type { ConsoleLayout } from "../src/layout/console/console-layout.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
 import type { ConsoleFrame } from "../src/parts/frame/frame-part.ts";
+import type { PanelPicture } from "./panel/panel-picture.ts";
 
 /** The texts of a design by path from its root, forward slashes. */
 export type DesignTexts = ReadonlyMap<string, string>;
@@ -29,8 +30,9 @@ export interface PanelReading {
   readonly title: string;
   readonly file: string;
   readonly design: PanelDesign;
-  /** null where a fault kept the panel from being laid out. */
+  /** null where a fault kept the panel from being laid out. Markings come without their shapes: `picture` has them. */
   readonly layout: PanelLayout | null;
+  readonly picture: PanelPicture | null;
 }
 
 /** A console that the design holds, laid out. */

@@ -3,17 +3,36 @@
 
 import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
+import type { PanelLayout } from "../src/layout/panel-layout.ts";
 import { compile, type Library, openLibrary, type Project } from "../src/project.ts";
 import type { CoreReply, CoreRequest, DesignTexts, PlacedFinding } from "./core-messages.ts";
 import { firstFiles } from "./first-files.ts";
+import { panelAnswer } from "./panel/panel-answers.ts";
+import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
+import { panelPicture } from "./panel/panel-picture.ts";
+import { shapeData } from "./panel/shape-data.ts";
 
 const library = fetchLibrary();
 // Whoever asks is told why; until then nobody listens.
 library.catch(() => undefined);
 
-self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest>) => {
-  self.postMessage(await replyTo(data));
+/** Kept from reading to reading: what was written of a shape holds for its copies. */
+const shapes = shapeData();
+let lastRead: readonly Project[] = [];
+
+self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest | PanelQuestion>) => {
+  self.postMessage(await ("kind" in data ? answerTo(data) : replyTo(data)));
 });
+
+async function answerTo(question: PanelQuestion): Promise<PanelAnswer> {
+  const { number } = question;
+  try {
+    const scene = { library: await library, projects: lastRead, data: shapes };
+    return panelAnswer(question, scene);
+  } catch (reason) {
+    return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
+  }
+}
 
 async function replyTo({ number, texts, binaries }: CoreRequest): Promise<CoreReply> {
   try {
@@ -21,6 +40,7 @@ async function replyTo({ number, texts, binaries }: CoreRequest): Promise<CoreRe
     const projects = firstFiles(texts).map((entry) =>
       compile({ entry, files: texts, binaries }, opened),
     );
+    lastRead = projects;
     return readingOf(number, texts, projects);
   } catch (reason) {
     return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
@@ -41,12 +61,19 @@ function readingOf(number: number, texts: DesignTexts, projects: readonly Projec
       title: design.title,
       file: design.file,
       design,
-      layout,
+      layout: layout === null ? null : withoutShapes(layout),
+      picture: layout === null ? null : panelPicture(layout, shapes),
     })),
     console: projects.find(({ console }) => console !== null)?.console ?? null,
     findings: distinct(findings.map((finding) => placed(finding, texts))),
   };
 }
+
+/** Letters are most of a layout, and copying them takes longer than laying it out: the picture has them as path data. */
+const withoutShapes = (layout: PanelLayout): PanelLayout => ({
+  ...layout,
+  markings: layout.markings.map((marking) => ({ ...marking, fills: [], strokes: [] })),
+});
 
 const placed = (finding: Finding, texts: DesignTexts): PlacedFinding => ({
   finding,

@@ -1,57 +1,67 @@
-// The findings, gravest first, each with its place, both numbers and who set the limit. A finding can be pointed at:
-// what it speaks of is then marked in the drawing.
+// The findings of the open panel, gravest first, each with its place, both numbers and who set the limit. A finding can be
+// pointed at: what it speaks of is then marked in the drawing, under the same number. A remedy that edits is one button.
 
 import type { JSX } from "preact";
 import type { LimitSource, Measure, Severity } from "../src/diagnostics/finding.ts";
 import { decimal } from "../src/geometry/number.ts";
 import type { PlacedFinding } from "./core-messages.ts";
-import { findings, pointAt, pointedAt, progress } from "./desk.ts";
+import { pointAt, pointedAt, progress } from "./desk.ts";
+import { applyRemedy } from "./panel/acts.ts";
+import type { NumberedFinding } from "./panel/board.ts";
 
 const SEVERITIES: readonly Severity[] = ["fault", "query", "note"];
 
 const WORDS: Readonly<Record<Severity, string>> = { fault: "Fault", query: "Query", note: "Note" };
 
-export function FindingList(): JSX.Element | null {
-  if (progress.value.kind !== "shown") return null;
-  const sorted = SEVERITIES.flatMap((severity) =>
-    findings.value.filter(({ finding }) => finding.severity === severity),
-  );
+export function FindingList(props: {
+  readonly numbered: readonly NumberedFinding[];
+}): JSX.Element | null {
+  const { numbered } = props;
+  if (progress.value.kind === "empty" || progress.value.kind === "failed") return null;
   return (
     <section class="findings" aria-labelledby="findings-title">
-      <h2 id="findings-title">{countWords(sorted)}</h2>
+      <h2 id="findings-title">{countWords(numbered.map(({ placed }) => placed))}</h2>
       <ol>
-        {sorted.map((placed) => (
-          <FindingItem key={keyOf(placed)} placed={placed} />
+        {numbered.map(({ number, placed }) => (
+          <FindingItem key={`${number} ${keyOf(placed)}`} number={number} placed={placed} />
         ))}
       </ol>
     </section>
   );
 }
 
-function FindingItem({ placed }: { readonly placed: PlacedFinding }): JSX.Element {
+function FindingItem({ number, placed }: NumberedFinding): JSX.Element {
   const { finding, line, column } = placed;
   const isPointed = pointedAt.value === placed;
   return (
-    <li class={`finding ${finding.severity}`}>
+    <li class={`finding ${finding.severity}`} id={`finding-${number}`}>
       <button
         type="button"
         aria-pressed={isPointed}
         onClick={() => pointAt(isPointed ? null : placed)}
       >
-        <b>{WORDS[finding.severity]}</b> {finding.message}
+        <span class="finding-number">{number}</span> <b>{WORDS[finding.severity]}</b>{" "}
+        {finding.message}
       </button>
-      <p>
-        {finding.span.file}, line {line}, column {column}
-      </p>
       <NumberPair placed={placed} />
       {finding.remedies.length > 0 && (
         <ul>
-          {finding.remedies.map(({ title }) => (
-            <li key={title}>{title}</li>
+          {finding.remedies.map((remedy) => (
+            <li key={remedy.title}>
+              {remedy.edits.length === 0 ? (
+                remedy.title
+              ) : (
+                <button type="button" class="remedy" onClick={() => applyRemedy(remedy)}>
+                  {remedy.title}
+                </button>
+              )}
+            </li>
           ))}
         </ul>
       )}
-      <p class="code">{finding.code}</p>
+      <p class="code">
+        {finding.span.file}, line {line}, column {column}; {finding.code}
+      </p>
     </li>
   );
 }

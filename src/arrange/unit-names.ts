@@ -16,9 +16,11 @@ const startsWell = (name: string): string => (/^[a-z]/.test(name) ? name : "");
 
 const LONGEST = 24;
 
-/** Gives a fresh name at each call; the second of a name gets a number. */
-export const namer = (): ((legend: string | null, part: string) => string) => {
-  const used = new Map<string, number>();
+/** Gives a fresh name at each call, none of those that are taken; the second of a name gets a number. */
+export const namer = (
+  taken: Iterable<string> = [],
+): ((legend: string | null, part: string) => string) => {
+  const used = new Map<string, number>(Array.from(taken, (name) => [name, 1]));
   return (legend, part) => {
     const base = startsWell(nameFrom(legend ?? "")) || startsWell(nameFrom(part)) || "item";
     let count = (used.get(base) ?? 0) + 1;

@@ -128,7 +128,7 @@ const valueSpan = (from: Source, node: TextNode): Span =>
   spanIn(from, node.span.start, contentEnd(from, node));
 
 /** Where a value's last character stands: the tree's own ends reach over blank lines and comments. */
-const contentEnd = (from: Source, node: TextNode): number => {
+export const contentEnd = (from: Source, node: TextNode): number => {
   const last = node.kind === "map" ? node.entries.at(-1)?.value : lastItem(node);
   if (last !== undefined && (node.kind === "map" || node.kind === "list") && !node.flow) {
     return contentEnd(from, last);

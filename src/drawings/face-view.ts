@@ -15,20 +15,46 @@ import type { DrawingItem, Ink } from "./drawing.ts";
 import { areas, outlined, stroked, THIN } from "./items.ts";
 import { artItems, type Style } from "./tone.ts";
 
+/** What is drawn of one thing, under the thing's own name. */
+export interface FacePiece {
+  readonly kind: "component" | "marking";
+  readonly id: string;
+  readonly owner: string;
+  readonly items: readonly DrawingItem[];
+}
+
+export const faceItems = (layout: PanelLayout, style: Style, legend: Ink): readonly DrawingItem[] =>
+  facePieces(layout, style, legend).flatMap(({ items }) => items);
+
 /** Lamps and displays behind an unopened face are seen through it: they lie under the markings. */
-export const faceItems = (
+export const facePieces = (
   layout: PanelLayout,
   style: Style,
   legend: Ink,
-): readonly DrawingItem[] => {
+): readonly FacePiece[] => {
   const under = layout.components.filter((component) => !isThroughFace(component, layout));
   const over = layout.components.filter((component) => isThroughFace(component, layout));
+  const components = (those: readonly PlacedComponent[]): readonly FacePiece[] =>
+    those.map((component) => ({
+      kind: "component",
+      id: component.id,
+      owner: component.id,
+      items: drawn(component, layout, style),
+    }));
   return [
-    ...under.flatMap((component) => drawn(component, layout, style)),
-    ...layout.markings.flatMap((marking) =>
-      markingItems(marking, style === "picture" ? glowInk(marking, { under, legend }) : legend),
+    ...components(under),
+    ...layout.markings.map(
+      (marking): FacePiece => ({
+        kind: "marking",
+        id: marking.id,
+        owner: marking.owner,
+        items: markingItems(
+          marking,
+          style === "picture" ? glowInk(marking, { under, legend }) : legend,
+        ),
+      }),
     ),
-    ...over.flatMap((component) => drawn(component, layout, style)),
+    ...components(over),
   ];
 };
 

@@ -1,0 +1,148 @@
+// The sheet from the keyboard. Tab goes from component to component and, past the last one or after Escape, on to the next
+// control; arrows nudge; letters do what the buttons under the sheet do.
+
+import { panel, redo, selection, undo } from "../desk.ts";
+import {
+  copySelection,
+  placePart,
+  removeSelection,
+  selectionWords,
+  spaceSelection,
+  turnSelection,
+} from "./acts.ts";
+import { drag, gridStep, inHand, offer, say, sight } from "./board.ts";
+import { giveUp, nudge, settleNudge } from "./dragging.ts";
+import type { Shift } from "./snap.ts";
+
+/** Ten small steps: half a millimetre becomes five. */
+const LARGE = 10;
+const QUARTER = 90;
+
+export interface BoardKeys {
+  readonly zoom: (by: number) => void;
+  readonly pan: (by: Shift) => void;
+  readonly openDrawer: () => void;
+  readonly toTicket: () => void;
+}
+
+const ARROWS: Readonly<Record<string, Shift>> = {
+  ArrowLeft: { x: -1, y: 0 },
+  ArrowRight: { x: 1, y: 0 },
+  ArrowUp: { x: 0, y: 1 },
+  ArrowDown: { x: 0, y: -1 },
+};
+
+export function boardKey(event: KeyboardEvent, keys: BoardKeys): void {
+  const isTaken =
+    event.key in ARROWS ? arrow(event, keys) : commanded(event) || pressed(event, keys);
+  if (isTaken) {
+    event.preventDefault();
+    event.stopPropagation();
+  }
+}
+
+function arrow(event: KeyboardEvent, keys: BoardKeys): boolean {
+  const toward = ARROWS[event.key];
+  if (toward === undefined || event.ctrlKey || event.metaKey) return false;
+  if (event.altKey) {
+    keys.pan({ x: -toward.x * PAN, y: toward.y * PAN });
+    return true;
+  }
+  const step = gridStep.value * (event.shiftKey ? LARGE : 1);
+  const by = { x: toward.x * step, y: toward.y * step };
+  const held = inHand.value;
+  if (held.kind === "part")
+    inHand.value = { ...held, at: { x: held.at.x + by.x, y: held.at.y + by.y } };
+  else nudge(by);
+  return true;
+}
+
+const PAN = 40;
+
+function commanded(event: KeyboardEvent): boolean {
+  if (!(event.ctrlKey || event.metaKey)) return false;
+  settleNudge();
+  switch (event.key.toLowerCase()) {
+    case "z":
+      if (event.shiftKey) redo();
+      else undo();
+      return true;
+    case "y":
+      redo();
+      return true;
+    case "a":
+      selection.value = (panel.value?.layout?.components ?? []).map(({ id }) => id);
+      say(`${selection.value.length} selected`);
+      return true;
+    default:
+      return false;
+  }
+}
+
+/** After Escape, Tab leaves the sheet: nobody is held in it. */
+let leavesNext = false;
+
+function pressed(event: KeyboardEvent, keys: BoardKeys): boolean {
+  if (event.key === "Tab") return tabbed(event.shiftKey ? -1 : 1);
+  leavesNext = false;
+  const acts: Readonly<Record<string, () => void>> = {
+    Escape: escaped,
+    Enter: () => entered(keys),
+    " ": () => entered(keys),
+    Delete: removeSelection,
+    Backspace: removeSelection,
+    t: () => turnSelection(event.shiftKey ? -QUARTER : QUARTER),
+    c: copySelection,
+    e: spaceSelection,
+    p: keys.openDrawer,
+    "/": keys.openDrawer,
+    "+": () => keys.zoom(1.25),
+    "=": () => keys.zoom(1.25),
+    "-": () => keys.zoom(0.8),
+    "0": () => {
+      sight.value = null;
+    },
+  };
+  const act = acts[event.key.length === 1 ? event.key.toLowerCase() : event.key];
+  if (act === undefined) return false;
+  if (event.key !== "Escape") settleNudge();
+  act();
+  return true;
+}
+
+function escaped(): void {
+  if (inHand.value.kind === "part") {
+    inHand.value = { kind: "nothing" };
+    say("Put back.");
+  } else if (drag.value !== null) giveUp();
+  else if (offer.value !== null) offer.value = null;
+  else {
+    selection.value = [];
+    leavesNext = true;
+    say("Nothing selected. Tab goes on to the next control.");
+  }
+}
+
+function entered(keys: BoardKeys): void {
+  const held = inHand.value;
+  if (held.kind === "part") placePart(held.card, held.at);
+  else keys.toTicket();
+}
+
+/** False where Tab is to go on to the next control. */
+function tabbed(by: 1 | -1): boolean {
+  const components = panel.value?.layout?.components ?? [];
+  settleNudge();
+  if (leavesNext || components.length === 0) {
+    leavesNext = false;
+    return false;
+  }
+  const last = selection.value.at(-1);
+  const now = components.findIndex(({ id }) => id === last);
+  const next = now < 0 ? (by > 0 ? 0 : components.length - 1) : now + by;
+  const component = components[next];
+  if (component === undefined) return false;
+  selection.value = [component.id];
+  say(selectionWords());
+  return true;
+}

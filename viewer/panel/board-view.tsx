@@ -1,0 +1,201 @@
+// The sheet: the panel from the front to scale, between two rulers, with what is selected, dragged and found drawn over it.
+
+import { useSignal, useSignalEffect } from "@preact/signals";
+import type { JSX } from "preact";
+import { useEffect, useRef } from "preact/hooks";
+import { INK_COLOURS } from "../../src/export/ink-colours.ts";
+import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import type { PanelReading } from "../core-messages.ts";
+import { hidden, selection } from "../desk.ts";
+import { lineClass } from "../layer-list.tsx";
+import { selectionWords } from "./acts.ts";
+import { drag, type Extra, extras, inHand, type Sight, sight } from "./board.ts";
+import { type BoardKeys, boardKey } from "./board-keys.ts";
+import { fitted, type Room, zoomed } from "./board-places.ts";
+import { pointerDown, pointerLost, pointerMove, pointerUp, type Touch } from "./board-pointer.ts";
+import { FindingMarks } from "./finding-marks.tsx";
+import { Guides, HeldPart, Selected } from "./overlays.tsx";
+import type { PanelPicture } from "./panel-picture.ts";
+import { Piece } from "./picture-pieces.tsx";
+import { Rulers } from "./rulers.tsx";
+
+interface BoardProps {
+  readonly reading: PanelReading;
+  readonly layout: PanelLayout;
+  readonly picture: PanelPicture;
+  readonly openDrawer: () => void;
+  readonly toTicket: () => void;
+}
+
+/** Before the browser has told how large the drawing is. */
+const FIRST_ROOM: Room = { width: 600, height: 400 };
+
+export function BoardView(props: BoardProps): JSX.Element {
+  const { reading, layout, picture, openDrawer, toTicket } = props;
+  const drawing = useRef<SVGSVGElement>(null);
+  const room = useSignal(FIRST_ROOM);
+  useRoom(drawing, room);
+  useWheel(drawing);
+  useShift(drawing);
+  const now = sight.value ?? fitted(layout.nominal, room.value);
+  seen = now;
+  const touch = (event: PointerEvent): Touch => ({
+    at: placeIn(drawing.current, event),
+    now,
+    event,
+  });
+  const middle = { x: room.value.width / 2, y: room.value.height / 2 };
+  const keys: BoardKeys = {
+    zoom: (by) => {
+      sight.value = zoomed(now, by, middle);
+    },
+    pan: (by) => {
+      sight.value = { ...now, x: now.x + by.x, y: now.y + by.y };
+    },
+    openDrawer,
+    toTicket,
+  };
+  return (
+    // The drawing itself is hidden from screen readers: the sheet's own words tell what is selected and what was done.
+    <div
+      class={inHand.value.kind === "part" ? "board placing" : "board"}
+      role="application"
+      aria-roledescription="sheet"
+      aria-label={describe(layout, reading.title)}
+      aria-describedby="sheet-selected"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: an application takes keys, which is what it is for
+      tabIndex={0}
+      onKeyDown={(event) => boardKey(event, keys)}
+      onPointerDown={(event) => {
+        event.currentTarget.focus({ preventScroll: true });
+        event.currentTarget.setPointerCapture(event.pointerId);
+        pointerDown(touch(event));
+      }}
+      onPointerMove={(event) => pointerMove(touch(event))}
+      onPointerUp={(event) => pointerUp(touch(event))}
+      onPointerCancel={pointerLost}
+    >
+      <p id="sheet-selected" class="only-read">
+        {selectionWords()}
+      </p>
+      <svg ref={drawing} class="front" aria-hidden="true">
+        <g class="panel-place" transform={`translate(${now.x} ${now.y}) scale(${now.scale})`}>
+          <Sheet layout={layout} picture={picture} />
+          <KeepOuts picture={picture} />
+          <Selected boxes={picture.boxes} chosen={selection.value} />
+          <FindingMarks layout={layout} picture={picture} scale={now.scale} />
+          <Guides scale={now.scale} />
+          <HeldPart />
+        </g>
+        <Rulers sight={now} room={room.value} />
+      </svg>
+    </div>
+  );
+}
+
+/** The sight as it is drawn, for the wheel: its listener is set once. */
+let seen: Sight = { scale: 1, x: 0, y: 0 };
+
+function Sheet(props: {
+  readonly layout: PanelLayout;
+  readonly picture: PanelPicture;
+}): JSX.Element {
+  const { layout, picture } = props;
+  const isShown = (name: string): boolean => !hidden.value.has(name);
+  const front = picture.sheets[0];
+  return (
+    <>
+      <path class="outline" d={front?.outline ?? ""} fill={INK_COLOURS[picture.face]} />
+      {[...layout.layers]
+        .reverse()
+        .filter(({ id }) => isShown(id))
+        .map((layer) => (
+          <g key={layer.id} class={lineClass(layer)} data-layer={layer.id}>
+            <path d={picture.sheets.find(({ id }) => id === layer.id)?.openings ?? ""} />
+          </g>
+        ))}
+      {picture.pieces
+        .filter(({ kind }) => isShown(kind === "component" ? ":components" : ":markings"))
+        .map((piece) => (
+          <Piece key={`${piece.kind} ${piece.id}`} piece={piece} />
+        ))}
+    </>
+  );
+}
+
+function KeepOuts({ picture }: { readonly picture: PanelPicture }): JSX.Element {
+  const isShown = (kind: Extra): boolean => extras.value.has(kind);
+  return (
+    <g class="keep-outs">
+      {picture.keepOuts
+        .filter(({ kind }) => isShown(kind))
+        .map(({ kind, owner, data }) => (
+          <path key={`${kind} ${owner}`} class={kind} data-owner={owner} d={data} />
+        ))}
+    </g>
+  );
+}
+
+const describe = (layout: PanelLayout, title: string): string =>
+  `${title} from the front: ${layout.components.length} components, ${layout.layers.length} layers`;
+
+function placeIn(drawing: SVGSVGElement | null, event: MouseEvent): { x: number; y: number } {
+  const box = drawing?.getBoundingClientRect();
+  return { x: event.clientX - (box?.left ?? 0), y: event.clientY - (box?.top ?? 0) };
+}
+
+interface Held<Value> {
+  readonly current: Value | null;
+}
+
+function useRoom(drawing: Held<SVGSVGElement>, room: { value: Room }): void {
+  useEffect(() => {
+    if (drawing.current === null) return;
+    const watch = new ResizeObserver(([entry]) => {
+      if (entry === undefined) return;
+      const { width, height } = entry.contentRect;
+      if (width > 0 && height > 0) room.value = { width, height };
+    });
+    watch.observe(drawing.current);
+    return () => watch.disconnect();
+  }, [drawing, room]);
+}
+
+/** A wheel's notch is about a hundred pixels; it makes the panel a sixth larger. */
+const WHEEL = 0.0015;
+
+/** Set by hand: the page must not scroll while the sheet is made larger, which a passive listener can't prevent. */
+function useWheel(drawing: Held<SVGSVGElement>): void {
+  useEffect(() => {
+    const own = drawing.current;
+    if (own === null) return;
+    const turned = (event: WheelEvent): void => {
+      event.preventDefault();
+      sight.value = zoomed(seen, Math.exp(-event.deltaY * WHEEL), placeIn(own, event));
+    };
+    own.addEventListener("wheel", turned, { passive: false });
+    return () => own.removeEventListener("wheel", turned);
+  }, [drawing]);
+}
+
+/** What is dragged is shifted on the elements themselves: nothing is drawn again while the hand moves. */
+function useShift(drawing: Held<SVGSVGElement>): void {
+  const shifted = useRef<readonly Element[]>([]);
+  useSignalEffect(() => {
+    for (const element of shifted.current) element.removeAttribute("transform");
+    const now = drag.value;
+    if (now === null || drawing.current === null) {
+      shifted.current = [];
+      return;
+    }
+    const { across, along, shift } = now;
+    shifted.current = [...drawing.current.querySelectorAll("[data-owner]")].filter((element) => {
+      const owner = element.getAttribute("data-owner") ?? "";
+      const x = across.has(owner) ? shift.x : 0;
+      const y = along.has(owner) ? -shift.y : 0;
+      if (!across.has(owner) && !along.has(owner)) return false;
+      element.setAttribute("transform", `translate(${x} ${y})`);
+      return true;
+    });
+  });
+}

@@ -1,0 +1,119 @@
+// Components put on, copied, turned and taken off as changes of the panel's text. Pure: text and layout in, an edit out.
+
+import {
+  contentEnd,
+  type Edit,
+  nodeAt,
+  removeKey,
+  replaceValue,
+  setKey,
+} from "../../src/design/edit.ts";
+import { lengthIn, usualUnit } from "../../src/design/length-text.ts";
+import { placePath, setFree } from "../../src/design/place-edit.ts";
+import { rewritten, type Step } from "../../src/design/rewriting.ts";
+import { type Source, spanIn } from "../../src/design/source.ts";
+import { decimal } from "../../src/geometry/number.ts";
+import { lowestCentre } from "../../src/layout/move-edits.ts";
+import { neighbourOn } from "../../src/layout/moved-with.ts";
+import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+
+export interface NewComponent {
+  readonly name: string;
+  readonly part: string;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** One line behind the last component, in the unit that the file is written in. */
+export function componentAdded(from: Source, { name, part, x, y }: NewComponent): Edit {
+  const unit = usualUnit(from.text);
+  const value = `{ part: ${part}, at: { x: ${lengthIn(unit, x)}, y: ${lengthIn(unit, y)} } }`;
+  const components = nodeAt(from, ["components"]);
+  const isEmpty = components === null || components.kind === "empty" || isEmptyMap(components);
+  return isEmpty
+    ? setKey(from, [], { key: "components", value: `{ ${name}: ${value} }` })
+    : setKey(from, ["components"], { key: name, value });
+}
+
+const isEmptyMap = (node: NonNullable<ReturnType<typeof nodeAt>>): boolean =>
+  node.kind === "map" && node.entries.length === 0;
+
+/** Quarter turns for the key, any angle for the ticket; 0 is not written. */
+export function componentTurned(from: Source, entry: string, degrees: number): Edit {
+  const path = ["components", entry];
+  const whole = ((degrees % FULL_TURN) + FULL_TURN) % FULL_TURN;
+  const isWritten = nodeAt(from, [...path, "turn"]) !== null;
+  if (whole === 0 && isWritten) return removeKey(from, path, "turn");
+  return setKey(from, path, { key: "turn", value: `${decimal(whole, 2)} deg` });
+}
+
+const FULL_TURN = 360;
+
+/** Whatever leans on what goes keeps its place, by numbers of its own. */
+export function componentsRemoved(
+  from: Source,
+  entries: readonly string[],
+  layout: PanelLayout,
+): { readonly edit: Edit; readonly freed: readonly string[] } {
+  const leaning = leaningOn(entries, layout);
+  const unit = usualUnit(from.text);
+  const freeing = leaning.map((entry): Step => {
+    const { x, y } = lowestCentre(entry, layout);
+    return (now) => setFree(now, entry, { x: lengthIn(unit, x), y: lengthIn(unit, y) });
+  });
+  const removing = entries.map(
+    (entry): Step =>
+      (now) =>
+        removeKey(now, ["components"], entry),
+  );
+  return { edit: rewritten(from, [...freeing, ...removing]), freed: leaning };
+}
+
+const leaningOn = (entries: readonly string[], { components }: PanelLayout): readonly string[] => [
+  ...new Set(
+    components
+      .filter(({ entry, place }) => {
+        const neighbours = [neighbourOn(place.across), neighbourOn(place.along)];
+        const isGone = (name: string | null): boolean =>
+          name !== null && entries.some((gone) => name === gone || name.startsWith(`${gone}.`));
+        return !entries.includes(entry) && neighbours.some(isGone);
+      })
+      .map(({ entry }) => entry),
+  ),
+];
+
+/** The entry's own lines under a new name, right below them, at a place of its own. */
+export function componentCopied(
+  from: Source,
+  entry: string,
+  as: { readonly name: string; readonly x: number; readonly y: number },
+): Edit {
+  const components = nodeAt(from, ["components"]);
+  const found =
+    components?.kind === "map" ? components.entries.find(({ key }) => key === entry) : undefined;
+  if (components?.kind !== "map" || found === undefined)
+    return { kind: "refused", why: `${entry} is not written under components` };
+  const end = contentEnd(from, found.value);
+  const body = from.text.slice(found.keySpan.end, end);
+  const at = components.flow ? end : lineEnd(from.text, end);
+  const line = from.text.lastIndexOf("\n", found.keySpan.start - 1) + 1;
+  const lineBreak = from.text.includes("\r\n") ? "\r\n" : "\n";
+  const lead = components.flow ? ", " : `${lineBreak}${from.text.slice(line, found.keySpan.start)}`;
+  const unit = usualUnit(from.text);
+  return rewritten(from, [
+    (now) => ({
+      kind: "edit",
+      edit: replaceValue(now, spanIn(now, at, at), `${lead}${as.name}${body}`),
+    }),
+    (now) =>
+      placePath(now, as.name) === null
+        ? { kind: "refused", why: `${entry} has no place` }
+        : setFree(now, as.name, { x: lengthIn(unit, as.x), y: lengthIn(unit, as.y) }),
+  ]);
+}
+
+function lineEnd(text: string, at: number): number {
+  const feed = text.indexOf("\n", at);
+  const end = feed === -1 ? text.length : feed;
+  return text[end - 1] === "\r" && end > at ? end - 1 : end;
+}

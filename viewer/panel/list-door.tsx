@@ -1,0 +1,130 @@
+// The other door: a component list, pasted or dropped as CSV, becomes a panel text that is opened in the page.
+
+import { signal } from "@preact/signals";
+import type { JSX } from "preact";
+import { askPanel } from "../core-client.ts";
+import type { PlacedFinding } from "../core-messages.ts";
+import { openDesign } from "../desk.ts";
+
+export const isListOpen = signal(false);
+const list = signal("");
+const panelName = signal("new-panel");
+const isLit = signal(false);
+const found = signal<readonly PlacedFinding[]>([]);
+const trouble = signal("");
+
+/** A few lines that show the columns. */
+const SAMPLE =
+  "part,quantity,legend,group,note\ntoggle-6,2,MAIN; AUX,Power,\nled-5-bezel,1,ON,Power,";
+const NAME = /^[a-z][a-z0-9-]*$/;
+
+export function ListDoor(): JSX.Element | null {
+  if (!isListOpen.value) return null;
+  return (
+    <section
+      class="list-door"
+      aria-label="New panel from a list"
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        const [file] = event.dataTransfer?.files ?? [];
+        if (file === undefined) return;
+        event.preventDefault();
+        event.stopPropagation();
+        void takeFile(file);
+      }}
+    >
+      <h2>New panel from a list</h2>
+      <p>
+        Paste a table, or drop a CSV file here. Its first line names the columns: part, quantity,
+        legend, group, note.
+      </p>
+      <label>
+        The list
+        <textarea
+          rows={8}
+          spellcheck={false}
+          placeholder={SAMPLE}
+          value={list.value}
+          onInput={(event) => {
+            list.value = event.currentTarget.value;
+          }}
+        />
+      </label>
+      <p class="fields">
+        <label>
+          Name of the panel{" "}
+          <input
+            value={panelName.value}
+            onInput={(event) => {
+              panelName.value = event.currentTarget.value;
+            }}
+          />
+        </label>
+        <label>
+          <input
+            type="checkbox"
+            checked={isLit.value}
+            onChange={(event) => {
+              isLit.value = event.currentTarget.checked;
+            }}
+          />{" "}
+          lit from behind
+        </label>
+        <button type="button" onClick={() => void arrange()}>
+          Arrange it
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            isListOpen.value = false;
+          }}
+        >
+          Close
+        </button>
+      </p>
+      <div role="status">
+        {trouble.value}
+        <ul>
+          {found.value.map(({ finding, line }) => (
+            <li key={`${finding.span.start} ${finding.message}`}>
+              line {line}: {finding.message}
+            </li>
+          ))}
+        </ul>
+      </div>
+    </section>
+  );
+}
+
+async function takeFile(file: File): Promise<void> {
+  list.value = await file.text();
+  const name = file.name.replace(/\.[^.]*$/, "").toLowerCase();
+  if (NAME.test(name)) panelName.value = name;
+}
+
+async function arrange(): Promise<void> {
+  const name = panelName.value.trim();
+  found.value = [];
+  trouble.value = "";
+  if (!NAME.test(name)) {
+    trouble.value = `"${name}" is no name for a panel: small letters, digits and hyphens.`;
+    return;
+  }
+  const answer = await askPanel({
+    kind: "arrange",
+    list: list.value,
+    name,
+    mount: "console-rail",
+    isLit: isLit.value,
+  });
+  if (answer.kind === "failed") trouble.value = answer.why;
+  if (answer.kind !== "arranged") return;
+  if (answer.text === null) {
+    found.value = answer.findings;
+    trouble.value = "No panel was made of it.";
+    return;
+  }
+  isListOpen.value = false;
+  const file = `${name}.yaml`;
+  await openDesign(file, { texts: new Map([[file, answer.text]]), binaries: new Map() });
+}

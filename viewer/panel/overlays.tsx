@@ -1,0 +1,122 @@
+// Drawn over the picture: frames round what is selected, the rubber band, guides with their numbers, the part in hand.
+
+import type { JSX } from "preact";
+import { figureIn } from "../../src/design/length-text.ts";
+import { type Extent, extentHeight, extentWidth, grownExtent } from "../../src/geometry/extent.ts";
+import { drag, inHand, unit } from "./board.ts";
+import { band } from "./board-pointer.ts";
+import type { Guide } from "./snap.ts";
+
+/** Room between a thing and its frame, mm. */
+const FRAME_GAP = 0.8;
+
+export function Selected(props: {
+  readonly boxes: Readonly<Record<string, Extent>>;
+  readonly chosen: readonly string[];
+}): JSX.Element {
+  const held = band.value;
+  return (
+    <>
+      {props.chosen.map((id) => {
+        const box = props.boxes[id];
+        return box === undefined ? null : (
+          <g key={id} class="selected" data-owner={id}>
+            <path d={corners(grownExtent(box, FRAME_GAP))} />
+          </g>
+        );
+      })}
+      {held !== null && <rect class="band" {...rectOf(held)} />}
+    </>
+  );
+}
+
+/** Four corner ticks, as a fitter scribes them: the thing itself stays in sight. */
+function corners({ minX, minY, maxX, maxY }: Extent): string {
+  const arm = Math.min(3, (maxX - minX) / 3, (maxY - minY) / 3);
+  const tick = (x: number, y: number, dx: number, dy: number): string =>
+    `M${x + dx} ${-y}H${x}V${-(y + dy)}`;
+  return [
+    tick(minX, minY, arm, arm),
+    tick(maxX, minY, -arm, arm),
+    tick(minX, maxY, arm, -arm),
+    tick(maxX, maxY, -arm, -arm),
+  ].join("");
+}
+
+const rectOf = (
+  box: Extent,
+): { readonly x: number; readonly y: number; readonly width: number; readonly height: number } => ({
+  x: box.minX,
+  y: -box.maxY,
+  width: extentWidth(box),
+  height: extentHeight(box),
+});
+
+export function Guides({ scale }: { readonly scale: number }): JSX.Element | null {
+  const now = drag.value;
+  if (now === null) return null;
+  return (
+    <g class="guides">
+      {now.guides.map((guide, index) => (
+        <GuideLine key={`${index} ${guide.kind}`} guide={guide} scale={scale} />
+      ))}
+    </g>
+  );
+}
+
+/** Pixels. */
+const LETTERS = 12;
+const BEYOND = 14;
+
+function GuideLine(props: { readonly guide: Guide; readonly scale: number }): JSX.Element {
+  const { guide, scale } = props;
+  const size = LETTERS / scale;
+  const words = (value: number): string => figureIn(unit.value, Math.round(value * 1000) / 1000);
+  if (guide.kind === "line") {
+    const over = BEYOND / scale;
+    const [low, high] = [guide.from - over, guide.to + over];
+    const isUpright = guide.axis === "x";
+    const [x, y] = isUpright ? [guide.value, -high] : [high, -guide.value];
+    return (
+      <>
+        <path
+          d={isUpright ? `M${x} ${-low}V${-high}` : `M${low} ${y}H${high}`}
+          stroke-width={1.2 / scale}
+        />
+        <text x={x} y={y} dx={3 / scale} dy={-3 / scale} font-size={size}>
+          {guide.axis} {words(guide.value)}
+        </text>
+      </>
+    );
+  }
+  const { from, to, beside } = guide;
+  const middle = (from + to) / 2;
+  const tick = 4 / scale;
+  const isAcross = guide.axis === "x";
+  const line = isAcross
+    ? `M${from} ${-beside - tick}v${2 * tick}M${from} ${-beside}H${to}M${to} ${-beside - tick}v${2 * tick}`
+    : `M${beside - tick} ${-from}h${2 * tick}M${beside} ${-from}V${-to}M${beside - tick} ${-to}h${2 * tick}`;
+  const [x, y] = isAcross ? [middle, -beside - 2 * tick] : [beside + 2 * tick, -middle];
+  return (
+    <>
+      <path d={line} stroke-width={1.2 / scale} />
+      <text x={x} y={y} font-size={size} text-anchor={isAcross ? "middle" : "start"}>
+        {words(to - from)}
+      </text>
+    </>
+  );
+}
+
+/** The part that waits to be put down: its face and its hole. */
+export function HeldPart(): JSX.Element | null {
+  const held = inHand.value;
+  if (held.kind === "nothing") return null;
+  const { card, at } = held;
+  return (
+    <g class="held-part" transform={`translate(${at.x} ${-at.y})`}>
+      <path class="held-face" d={card.outline} />
+      <path class="held-hole" d={card.hole} />
+      <path class="held-cross" d="M-4 0H4M0 -4V4" />
+    </g>
+  );
+}

@@ -1,0 +1,142 @@
+// One fascia to be worked on: the sheet, what is shown on it, the parts drawer, and the ticket of what is selected.
+
+import type { JSX } from "preact";
+import { useRef } from "preact/hooks";
+import type { PanelReading } from "../core-messages.ts";
+import { panel, panels } from "../desk.ts";
+import { LayerList } from "../layer-list.tsx";
+import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
+import { BoardView } from "./board-view.tsx";
+import { isListOpen, ListDoor } from "./list-door.tsx";
+import { isDrawerOpen, PartsDrawer } from "./parts-drawer.tsx";
+import { SectionPane } from "./section-pane.tsx";
+import { Ticket } from "./ticket.tsx";
+
+export function PanelView(): JSX.Element {
+  const view = useRef<HTMLDivElement>(null);
+  const focusOn = (selector: string): void =>
+    view.current?.querySelector<HTMLElement>(selector)?.focus();
+  const shown = panel.value;
+  return (
+    <div class="panel-view" ref={view}>
+      <SheetBar reading={shown} />
+      <ListDoor />
+      <div class="sheets">
+        <PartsDrawer toSheet={() => focusOn(".board")} />
+        <Sheet
+          reading={shown}
+          openDrawer={() => {
+            isDrawerOpen.value = true;
+          }}
+          toTicket={() => focusOn(".ticket input, .ticket button")}
+        />
+        <SectionPane />
+      </div>
+      <Ticket />
+    </div>
+  );
+}
+
+function Sheet(props: {
+  readonly reading: PanelReading | null;
+  readonly openDrawer: () => void;
+  readonly toTicket: () => void;
+}): JSX.Element | null {
+  const { reading, openDrawer, toTicket } = props;
+  if (reading === null) return null;
+  const { layout, picture } = reading;
+  if (layout === null || picture === null)
+    return <p class="no-drawing">{reading.title} could not be laid out: see its faults.</p>;
+  return (
+    <BoardView
+      reading={reading}
+      layout={layout}
+      picture={picture}
+      openDrawer={openDrawer}
+      toTicket={toTicket}
+    />
+  );
+}
+
+const EXTRAS: readonly { readonly name: Extra; readonly words: string }[] = [
+  { name: "rail", words: "Rails" },
+  { name: "spanner", words: "Room for spanners" },
+  { name: "hand", words: "Room for hands" },
+];
+
+function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.Element {
+  return (
+    <div class="sheet-bar">
+      <button
+        type="button"
+        aria-expanded={isDrawerOpen.value}
+        onClick={() => {
+          isDrawerOpen.value = !isDrawerOpen.value;
+        }}
+      >
+        Parts drawer <kbd>P</kbd>
+      </button>
+      <button
+        type="button"
+        onClick={() => {
+          sight.value = null;
+        }}
+      >
+        Whole panel <kbd>0</kbd>
+      </button>
+      <details class="show">
+        <summary>Show</summary>
+        <div>
+          <LayerList />
+          <fieldset>
+            <legend>Kept free</legend>
+            {EXTRAS.map(({ name, words }) => (
+              <label key={name}>
+                <input
+                  type="checkbox"
+                  checked={extras.value.has(name)}
+                  onChange={(event) => showExtra(name, event.currentTarget.checked)}
+                />{" "}
+                {words}
+              </label>
+            ))}
+          </fieldset>
+        </div>
+      </details>
+      <label>
+        <input
+          type="checkbox"
+          checked={isSectionShown.value}
+          onChange={(event) => {
+            isSectionShown.value = event.currentTarget.checked;
+          }}
+        />{" "}
+        Section
+      </label>
+      <button
+        type="button"
+        aria-expanded={isListOpen.value}
+        onClick={() => {
+          isListOpen.value = !isListOpen.value;
+        }}
+      >
+        New panel from a list
+      </button>
+      <TwiceUsed reading={reading} />
+    </div>
+  );
+}
+
+/** A file that stands twice in a console is changed in both places at once. */
+function TwiceUsed({ reading }: { readonly reading: PanelReading | null }): JSX.Element | null {
+  const others = panels.value.filter(
+    ({ file, name }) => file === reading?.file && name !== reading.name,
+  );
+  if (reading === null || others.length === 0) return null;
+  return (
+    <p class="twice">
+      {reading.file} stands in the console {others.length + 1} times: what is changed here changes
+      in {others.map(({ name }) => name).join(", ")} too.
+    </p>
+  );
+}

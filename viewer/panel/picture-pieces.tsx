@@ -1,0 +1,70 @@
+// The picture's pieces as elements: sheets, components and markings, each drawn again only where its data has changed. Built
+// as elements, never as markup text, so that nothing in a design can become part of the page.
+
+import type { JSX } from "preact";
+import { useRef } from "preact/hooks";
+import { DASHES, INK_COLOURS } from "../../src/export/ink-colours.ts";
+import type { PicturePiece, PictureShape } from "./panel-picture.ts";
+
+interface PieceProps {
+  readonly piece: PicturePiece;
+}
+
+/** With the same data as before it gives the same element: comparing is far quicker than drawing letters again. */
+export function Piece({ piece }: PieceProps): JSX.Element {
+  const kept = useRef<{ readonly piece: PicturePiece; readonly element: JSX.Element } | null>(null);
+  if (kept.current === null || !isSame(kept.current.piece, piece))
+    kept.current = { piece, element: drawn(piece) };
+  return kept.current.element;
+}
+
+function drawn({ kind, id, owner, shapes }: PicturePiece): JSX.Element {
+  const name = kind === "component" ? { "data-component": id } : { "data-marking": id };
+  return (
+    <g class={kind} data-owner={owner} {...name}>
+      <Shapes shapes={shapes} />
+    </g>
+  );
+}
+
+export function Shapes({ shapes }: { readonly shapes: readonly PictureShape[] }): JSX.Element {
+  return (
+    <>
+      {shapes.map((shape, index) => (
+        // The order of painting is what tells them apart.
+        <path key={index} {...lookOf(shape)} d={shape.data} transform={movedTo(shape)} />
+      ))}
+    </>
+  );
+}
+
+function lookOf({ ink, width, dashed }: PictureShape): JSX.IntrinsicElements["path"] {
+  const colour = INK_COLOURS[ink];
+  if (width === null) return { fill: colour, "fill-rule": "evenodd" };
+  return {
+    fill: "none",
+    stroke: colour,
+    "stroke-width": width,
+    "stroke-linecap": "round",
+    "stroke-linejoin": "round",
+    ...(dashed ? { "stroke-dasharray": DASHES.join(" ") } : {}),
+  };
+}
+
+const movedTo = ({ x, y }: PictureShape): string => `translate(${x} ${y})`;
+
+function isSame(a: PicturePiece, b: PicturePiece): boolean {
+  if (a.id !== b.id || a.shapes.length !== b.shapes.length) return false;
+  return a.shapes.every((shape, index) => {
+    const other = b.shapes[index];
+    return (
+      other !== undefined &&
+      shape.data === other.data &&
+      shape.x === other.x &&
+      shape.y === other.y &&
+      shape.ink === other.ink &&
+      shape.width === other.width &&
+      shape.dashed === other.dashed
+    );
+  });
+}

@@ -1,0 +1,223 @@
+// The file's text beside the picture. What is typed becomes an edit when the hand rests; what is done in the picture is here
+// at once. Findings stand at their lines, the selected component's lines are marked, the caret selects.
+
+import { signal, useSignalEffect } from "@preact/signals";
+import type { JSX } from "preact";
+import { useRef } from "preact/hooks";
+import { difference } from "../../src/design/rewriting.ts";
+import { source } from "../../src/design/source.ts";
+import {
+  edit,
+  isCurrent,
+  panel,
+  pointAt,
+  pointedAt,
+  redo,
+  selection,
+  texts,
+  undo,
+} from "../desk.ts";
+import { type NumberedFinding, panelFindings, say, selectedComponents } from "./board.ts";
+import { entryAt, linesOf } from "./text-places.ts";
+
+/** What is typed and not yet an edit: of which text, and what it is now. */
+interface Draft {
+  readonly file: string;
+  readonly before: string;
+  readonly now: string;
+}
+
+const draft = signal<Draft | null>(null);
+const chosenFile = signal<string | null>(null);
+let rest: ReturnType<typeof setTimeout> | null = null;
+
+/** Long enough for a word, short enough for the picture to follow. */
+const REST = 250;
+/** The height of a line, pixels: the style sheet has the same. */
+const LINE = 19;
+
+/** The file that is shown: that of the finding that is pointed at, the chosen one, else the panel's. */
+const shownFile = (): string | null => {
+  const wanted = chosenFile.value;
+  return wanted !== null && texts.value.has(wanted) ? wanted : (panel.value?.file ?? null);
+};
+
+export function TextPane(): JSX.Element | null {
+  const field = useRef<HTMLTextAreaElement>(null);
+  const scroller = useRef<HTMLDivElement>(null);
+  useFollowing(field, scroller);
+  const file = shownFile();
+  if (file === null) return null;
+  const typed = draft.value?.file === file ? draft.value.now : null;
+  const text = typed ?? texts.value.get(file) ?? "";
+  const count = text.split("\n").length;
+  return (
+    <section class="text-pane" aria-label="The text">
+      <FileChoice file={file} />
+      <div class="text-scroller" ref={scroller}>
+        <div class="text-sheet">
+          <Gutter count={count} file={file} />
+          <Bands file={file} text={text} />
+          <textarea
+            ref={field}
+            aria-label={`Text of ${file}`}
+            spellcheck={false}
+            autocomplete="off"
+            wrap="off"
+            rows={count + 1}
+            value={text}
+            onInput={(event) => type(file, event.currentTarget.value)}
+            onBlur={settleTyping}
+            onKeyDown={typedKey}
+            onKeyUp={(event) => followCaret(file, event.currentTarget)}
+            onClick={(event) => followCaret(file, event.currentTarget)}
+          />
+        </div>
+      </div>
+    </section>
+  );
+}
+
+function FileChoice({ file }: { readonly file: string }): JSX.Element {
+  const files = [...texts.value.keys()].sort();
+  return (
+    <label class="file-name">
+      Text of{" "}
+      <select
+        value={file}
+        onChange={(event) => {
+          settleTyping();
+          chosenFile.value = event.currentTarget.value;
+        }}
+      >
+        {files.map((path) => (
+          <option key={path} value={path}>
+            {path}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** Line numbers, with the numbers of the findings that stand there. */
+function Gutter(props: { readonly count: number; readonly file: string }): JSX.Element {
+  const marks = new Map<number, NumberedFinding>();
+  for (const numbered of panelFindings.value) {
+    const { finding, line } = numbered.placed;
+    if (finding.span.file === props.file && !marks.has(line)) marks.set(line, numbered);
+  }
+  return (
+    <ol class="gutter">
+      {Array.from({ length: props.count }, (_, index) => {
+        const mark = marks.get(index + 1);
+        return (
+          <li key={index}>
+            {mark !== undefined && (
+              <button
+                type="button"
+                class={`line-mark ${mark.placed.finding.severity}`}
+                tabIndex={-1}
+                title={mark.placed.finding.message}
+                aria-label={`Finding ${mark.number} in line ${index + 1}`}
+                onClick={() => pointAt(mark.placed)}
+              >
+                {mark.number}
+              </button>
+            )}
+            {index + 1}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
+
+/** Behind the text: the lines of what is selected. */
+function Bands(props: { readonly file: string; readonly text: string }): JSX.Element {
+  const { file, text } = props;
+  const bands = new Map(
+    selectedComponents.value
+      .filter(({ written }) => written.span.file === file)
+      .map((component) => [component.entry, linesOf(component, text)]),
+  );
+  return (
+    <div class="bands" aria-hidden="true">
+      {[...bands].map(([entry, { first, last }]) => (
+        <div
+          key={entry}
+          class="band-lines"
+          style={{ top: `${(first - 1) * LINE}px`, height: `${(last - first + 1) * LINE}px` }}
+        />
+      ))}
+    </div>
+  );
+}
+
+function type(file: string, now: string): void {
+  const before = draft.value?.file === file ? draft.value.before : (texts.value.get(file) ?? "");
+  draft.value = { file, before, now };
+  if (rest !== null) clearTimeout(rest);
+  rest = setTimeout(settleTyping, REST);
+}
+
+/** What was typed becomes an edit; where the file has changed under the hand it is put onto the new text if it can be. */
+function settleTyping(): void {
+  if (rest !== null) clearTimeout(rest);
+  rest = null;
+  const typed = draft.value;
+  draft.value = null;
+  if (typed === null || typed.before === typed.now) return;
+  const made = difference(source(typed.file, typed.before), typed.now);
+  const outcome = edit([made], `type in ${typed.file}`);
+  if (outcome.kind === "refused") say(`What was typed is not taken: ${outcome.why}.`);
+}
+
+/** One history for picture and text: the field's own would know nothing of the picture. */
+function typedKey(event: KeyboardEvent): void {
+  const isCommand = event.ctrlKey || event.metaKey;
+  const key = event.key.toLowerCase();
+  if (!isCommand || (key !== "z" && key !== "y")) return;
+  event.preventDefault();
+  event.stopPropagation();
+  settleTyping();
+  if (key === "y" || event.shiftKey) redo();
+  else undo();
+}
+
+function followCaret(file: string, field: HTMLTextAreaElement): void {
+  const layout = panel.value?.layout ?? null;
+  if (layout === null || draft.value !== null || !isCurrent.value) return;
+  const offset = field.selectionStart;
+  const entry = entryAt(layout.components, { file, text: field.value, offset });
+  if (entry === null) return;
+  const ids = layout.components.filter((one) => one.entry === entry).map(({ id }) => id);
+  if (ids.join() !== selection.value.join()) selection.value = ids;
+}
+
+/** Brings the lines of what is selected, or of the finding that is pointed at, into sight; never under a hand that types. */
+function useFollowing(
+  field: { readonly current: HTMLTextAreaElement | null },
+  scroller: { readonly current: HTMLDivElement | null },
+): void {
+  useSignalEffect(() => {
+    const wanted = wantedPlace();
+    if (wanted === null) return;
+    chosenFile.value = wanted.file;
+    const view = scroller.current;
+    if (view === null || document.activeElement === field.current) return;
+    const top = (wanted.line - 1) * LINE;
+    if (top < view.scrollTop || top > view.scrollTop + view.clientHeight - 2 * LINE)
+      view.scrollTop = Math.max(0, top - view.clientHeight / 3);
+  });
+}
+
+function wantedPlace(): { readonly file: string; readonly line: number } | null {
+  const pointed = pointedAt.value;
+  if (pointed !== null && texts.peek().has(pointed.finding.span.file))
+    return { file: pointed.finding.span.file, line: pointed.line };
+  const [first] = selectedComponents.value;
+  if (first === undefined) return null;
+  const { file } = first.written.span;
+  return { file, line: linesOf(first, texts.peek().get(file) ?? "").first };
+}

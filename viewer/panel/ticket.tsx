@@ -1,0 +1,214 @@
+// The ticket of what is selected, under the sheet: what the design says of its place, as a sentence with the numbers to
+// write over, and what can be done with it. Nothing selected: what can be done with the sheet.
+
+import type { JSX } from "preact";
+import { dragOf } from "../../src/design/drag-table.ts";
+import { figureIn, lengthIn } from "../../src/design/length-text.ts";
+import type { AxisPlace } from "../../src/design/panel-design.ts";
+import { lowestCentre } from "../../src/layout/move-edits.ts";
+import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
+import { panel, texts } from "../desk.ts";
+import {
+  copySelection,
+  makePattern,
+  moveSelection,
+  removeSelection,
+  spaceSelection,
+  stateNumber,
+  takeOffer,
+  turnSelection,
+} from "./acts.ts";
+import { offer, said, selectedComponents, selectedEntries, unit } from "./board.ts";
+
+export function Ticket(): JSX.Element {
+  return (
+    <section class="ticket" aria-label="What is selected">
+      <Sentence />
+      <Offered />
+      <Deeds />
+      <p class="said" role="status" aria-live="polite">
+        {said.value}
+      </p>
+    </section>
+  );
+}
+
+function Sentence(): JSX.Element {
+  const entries = selectedEntries.value;
+  const [first] = selectedComponents.value;
+  if (first === undefined)
+    return (
+      <p class="hint">
+        Pick a component: click it, or press Tab on the sheet. Arrow keys nudge, with Shift ten
+        times as far; P takes a part from the drawer.
+      </p>
+    );
+  if (entries.length > 1)
+    return (
+      <p>
+        <b>{entries.length} selected:</b> {entries.slice(0, 8).join(", ")}
+        {entries.length > 8 ? " …" : ""}
+      </p>
+    );
+  return (
+    <div class="sentence">
+      <p>
+        <b>{first.entry}</b> {first.id === first.entry ? "is" : `(here ${first.id}) is made of`}{" "}
+        {first.part.title}.
+      </p>
+      <p>
+        <StatedAxis component={first} axis="across" />
+        <StatedAxis component={first} axis="along" />
+      </p>
+      <Coordinates component={first} />
+    </div>
+  );
+}
+
+interface AxisProps {
+  readonly component: PlacedComponent;
+  readonly axis: "across" | "along";
+}
+
+/** One statement in the design's own words, its number to be written over. */
+function StatedAxis({ component, axis }: AxisProps): JSX.Element {
+  const place = component.place[axis];
+  const drag = dragOf(place);
+  if (drag.kind === "held") return <span class="held">{heldWords(place, axis)} </span>;
+  const { entry } = component;
+  const span = component.place.written.keys[drag.key];
+  const file = span === undefined ? "" : (texts.value.get(span.file) ?? "");
+  const written = span === undefined ? "" : file.slice(span.start, span.end);
+  const words = place.kind === "beside" ? `${place.key} ${place.neighbour}, ${drag.key}` : drag.key;
+  return (
+    <NumberField
+      label={words}
+      value={written}
+      change={(typed) => stateNumber(entry, drag.key, typed)}
+    />
+  );
+}
+
+function heldWords(place: AxisPlace, axis: "across" | "along"): string {
+  switch (place.kind) {
+    case "centre":
+      return axis === "across" ? "in the middle across" : "in the middle of the height";
+    case "low-edge":
+      return axis === "across" ? "at the left edge" : "at the lower edge";
+    case "high-edge":
+      return axis === "across" ? "at the right edge" : "at the upper edge";
+    case "in-line":
+      return axis === "across"
+        ? `in line with ${place.neighbour}`
+        : `level with ${place.neighbour}`;
+    case "from-low":
+    case "from-high":
+    case "beside":
+      return "";
+  }
+}
+
+/** Where it stands from the lower left corner; a new number moves it by the key that places it. */
+function Coordinates({ component }: { readonly component: PlacedComponent }): JSX.Element | null {
+  const layout = panel.value?.layout ?? null;
+  if (layout === null) return null;
+  const low = lowestCentre(component.entry, layout);
+  return (
+    <p class="coordinates">
+      that is{" "}
+      {(["x", "y"] as const).map((axis) => (
+        <NumberField
+          key={axis}
+          label={`${axis}, from the ${axis === "x" ? "left" : "bottom"}`}
+          value={lengthIn(unit.value, low[axis])}
+          change={(typed) => {
+            const value = millimetresOf(typed);
+            if (value === null) return;
+            const by = value - low[axis];
+            moveSelection(axis === "x" ? { x: by, y: 0 } : { x: 0, y: by });
+          }}
+        />
+      ))}
+      <small>{component.turn === 0 ? "" : `turned ${figureIn("mm", component.turn)}°`}</small>
+    </p>
+  );
+}
+
+/** Plain numbers in the file's unit, or with a unit of their own. */
+function millimetresOf(typed: string): number | null {
+  const found = /^([+-]?\d*\.?\d+) ?(mm|cm|in|")?$/.exec(typed.trim());
+  if (found === null) return null;
+  const value = Number(found[1]);
+  const own = found[2] ?? unit.value;
+  return own === "mm" ? value : own === "cm" ? value * 10 : value * 25.4;
+}
+
+function NumberField(props: {
+  readonly label: string;
+  readonly value: string;
+  readonly change: (typed: string) => void;
+}): JSX.Element {
+  const { label, value, change } = props;
+  return (
+    <label class="number">
+      {label}{" "}
+      <input
+        type="text"
+        size={9}
+        key={value}
+        defaultValue={value}
+        onChange={(event) => change(event.currentTarget.value)}
+      />
+    </label>
+  );
+}
+
+function Offered(): JSX.Element | null {
+  const now = offer.value;
+  if (now === null) return null;
+  return (
+    <p class="offer" role="alert">
+      {now.why}.{" "}
+      <button type="button" onClick={takeOffer}>
+        {now.title}
+      </button>{" "}
+      <button
+        type="button"
+        onClick={() => {
+          offer.value = null;
+        }}
+      >
+        Leave it
+      </button>
+    </p>
+  );
+}
+
+function Deeds(): JSX.Element | null {
+  const count = selectedEntries.value.length;
+  if (count === 0) return null;
+  return (
+    <div class="deeds">
+      <Deed words="Turn a quarter" letter="T" act={() => turnSelection(90)} />
+      <Deed words="Copy" letter="C" act={copySelection} />
+      <Deed words="Take off" letter="Del" act={removeSelection} />
+      {count > 2 && <Deed words="Space evenly" letter="E" act={spaceSelection} />}
+      {count > 1 && <Deed words="Make a row" letter="" act={() => makePattern("row")} />}
+      {count > 1 && <Deed words="Make a column" letter="" act={() => makePattern("column")} />}
+      {count > 2 && <Deed words="Make a ring" letter="" act={() => makePattern("ring")} />}
+    </div>
+  );
+}
+
+interface DeedProps {
+  readonly words: string;
+  readonly letter: string;
+  readonly act: () => void;
+}
+
+const Deed = ({ words, letter, act }: DeedProps): JSX.Element => (
+  <button type="button" onClick={act}>
+    {words}
+    {letter === "" ? null : <kbd>{letter}</kbd>}
+  </button>
+);
