@@ -13,6 +13,7 @@ import { fitRows } from "./fit-rows.ts";
 import { growthExponent, type Row, rounded } from "./harness.ts";
 import { printRows } from "./print-rows.ts";
 import { consoleDesign, panelDesign } from "./seeded-panel.ts";
+import { spacerRows } from "./spacer-rows.ts";
 
 const file = join(import.meta.dirname, "../dist/library.json");
 const library = openLibrary(JSON.parse(readFileSync(file, "utf8")));
@@ -23,6 +24,7 @@ const rows = [
   ...growthRows(library),
   heapRow(library),
   ...(await printRows(library)),
+  ...(await spacerRows(library)),
   ...(await fitRows(library)),
   ...(await consoleRows(library)),
   ...commandRows(),
