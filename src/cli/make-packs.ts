@@ -56,15 +56,22 @@ export const makePacks = async (
   const folders = packFolders(opened);
   const against = faultsAgainst(opened);
   const deep = { ...options, kernel };
+  const count = panels.length + (console === null ? 0 : 1);
+  const say = (name: string, index: number): void => {
+    if (count > 1) shell.stderr(`making: ${name}, ${index + 1} of ${count}\n`);
+  };
   const drafts = panels.map((panel, index): Draft => {
+    say(panel.name, index);
     const fitting = (fit?.findings ?? []).filter(({ subjects }) => areOf(subjects, panel.name));
     const known = [...against(panel), ...panel.findings, ...fitting].filter(isFault);
     const pack = known.length > 0 ? NO_PACK : packOfProject(opened.project, panel, deep);
     const span = panel.design.written.span;
     return drafted({ name: panel.name, span, folder: folders[index] ?? "" }, known, pack);
   });
-  if (console !== null && fit !== null)
+  if (console !== null && fit !== null) {
+    say("the console itself", panels.length);
     drafts.push(await consoleDraft({ opened, console, fit }, folders.at(-1) ?? "", deep));
+  }
   const isWithheld =
     options.strict &&
     (hasFault([...opened.findings, ...(fit?.findings ?? [])]) ||
