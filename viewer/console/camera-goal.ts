@@ -1,0 +1,74 @@
+// Where the camera stands, as numbers a person would use: what it looks at, from how far, from which side, how steeply.
+// Pure: hands and keys give a new one, views and findings set one, a motion goes from one to another.
+
+import {
+  cross,
+  plus,
+  scaled,
+  unitVector,
+  type Vector,
+  vector,
+} from "../../src/geometry/space/vector.ts";
+
+export interface CameraGoal {
+  /** What it looks at. */
+  readonly target: Vector;
+  readonly distance: number;
+  /** From where, seen from above, in degrees: 0 behind the console looking forward, 90 from its right. */
+  readonly side: number;
+  /** How high over the horizon it stands, in degrees. */
+  readonly rise: number;
+}
+
+/** Toward the camera from what it looks at. */
+export const outward = ({ side, rise }: CameraGoal): Vector => {
+  const [turn, up] = [radians(side), radians(rise)];
+  return vector(-Math.cos(turn) * Math.cos(up), -Math.sin(turn) * Math.cos(up), Math.sin(up));
+};
+
+export const cameraPlace = (goal: CameraGoal): Vector =>
+  plus(goal.target, scaled(outward(goal), goal.distance));
+
+/** Never quite over the top: there left and right would change places. */
+const STEEPEST = 89.5;
+
+export const turnedGoal = (goal: CameraGoal, by: { side: number; rise: number }): CameraGoal => ({
+  ...goal,
+  side: (((goal.side + by.side) % 360) + 360) % 360,
+  rise: Math.max(-STEEPEST, Math.min(STEEPEST, goal.rise + by.rise)),
+});
+
+/** By shares of the distance: 0.1 to the right is a tenth of it. */
+export const shiftedGoal = (goal: CameraGoal, by: { right: number; up: number }): CameraGoal => {
+  const out = outward(goal);
+  const right = unitVector(cross(vector(0, 0, 1), out));
+  const up = cross(out, right);
+  const move = plus(scaled(right, by.right * goal.distance), scaled(up, by.up * goal.distance));
+  return { ...goal, target: plus(goal.target, move) };
+};
+
+export const NEAREST = 30;
+export const FARTHEST = 20_000;
+
+export const nearedGoal = (goal: CameraGoal, factor: number): CameraGoal => ({
+  ...goal,
+  distance: Math.max(NEAREST, Math.min(FARTHEST, goal.distance * factor)),
+});
+
+/** How far off a ball fills a picture whose smaller opening angle is `opening` (degrees). */
+export const fittingDistance = (radius: number, opening: number): number =>
+  Math.max(NEAREST, radius / Math.sin(radians(opening) / 2));
+
+/** On the way from one to another, `share` of it done; sides by the shorter way round. */
+export const betweenGoals = (from: CameraGoal, to: CameraGoal, share: number): CameraGoal => {
+  const part = (a: number, b: number): number => a + (b - a) * share;
+  const turn = ((to.side - from.side + 540) % 360) - 180;
+  return {
+    target: plus(scaled(from.target, 1 - share), scaled(to.target, share)),
+    distance: part(from.distance, to.distance),
+    side: (from.side + turn * share + 360) % 360,
+    rise: part(from.rise, to.rise),
+  };
+};
+
+const radians = (degrees: number): number => (degrees * Math.PI) / 180;

@@ -1,0 +1,122 @@
+// What the view of a console knows: its scene, how it is looked at, which hand works, what is chosen and measured. Signals;
+// the picture and the page beside it follow them. Lives while the view is open.
+
+import { effect, signal } from "@preact/signals";
+import { pointedAt, texts } from "../desk.ts";
+import type { CameraGoal } from "./camera-goal.ts";
+import { consoleClient } from "./console-client.ts";
+import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
+import { designSources } from "./design-sources.ts";
+import { FIRST_LOOK, type Look } from "./look.ts";
+import type { MeasuredPair, Snapped } from "./measured-pair.ts";
+
+export type Hand = "look" | "move" | "measure";
+
+export type Opening =
+  | { readonly kind: "reading" }
+  | { readonly kind: "open" }
+  | { readonly kind: "none" }
+  | { readonly kind: "failed"; readonly why: string };
+
+export interface Measuring {
+  readonly first: Snapped | null;
+  readonly second: Snapped | null;
+  readonly pair: MeasuredPair | null;
+}
+
+export const NOTHING_MEASURED: Measuring = { first: null, second: null, pair: null };
+
+export const opening = signal<Opening>({ kind: "reading" });
+export const scene = signal<ConsoleScene | null>(null);
+export const look = signal<Look>(FIRST_LOOK);
+export const hand = signal<Hand>("look");
+export const measuring = signal<Measuring>(NOTHING_MEASURED);
+export const trueShapes = signal<"no" | "asked" | "shown">("no");
+/** Said to those who hear the page, and shown under the picture. */
+export const said = signal("");
+/** Where the camera is asked to go; a new object each time. */
+export const wanted = signal<CameraGoal | null>(null);
+
+export const client = consoleClient();
+
+const bodies = new Map<string, readonly SceneBody[]>();
+
+/** What a group is made of, as it was last sent. */
+export const bodiesOf = (group: string): readonly SceneBody[] => bodies.get(group) ?? [];
+
+export const changeLook = (change: Partial<Look>): void => {
+  look.value = { ...look.value, ...change };
+};
+
+/** Follows the texts until it is told to stop. */
+export const followDesign = (): (() => void) =>
+  effect(() => {
+    const now = texts.value;
+    void client.open(designSources(now)).then((reply) => {
+      if (reply !== null) take(reply);
+    });
+  });
+
+export const take = (reply: ConsoleReply): void => {
+  switch (reply.kind) {
+    case "scene":
+      takeScene(reply.scene);
+      return;
+    case "no-console":
+      opening.value = { kind: "none" };
+      scene.value = null;
+      return;
+    case "failed":
+      opening.value = { kind: "failed", why: reply.why };
+      return;
+    case "dragged":
+    case "settled":
+    case "progress":
+    case "fitted":
+      return;
+  }
+};
+
+const takeScene = (next: ConsoleScene): void => {
+  for (const { key, lots, bodies: sent } of next.groups) if (lots !== null) bodies.set(key, sent);
+  opening.value = { kind: "open" };
+  const names = new Set(next.panels.map(({ name }) => name));
+  const kept = (name: string | null): string | null =>
+    name !== null && names.has(name) ? name : null;
+  scene.value = next;
+  changeLook({
+    moved: new Map(),
+    marks: [],
+    notes: [],
+    chosen: kept(look.value.chosen),
+    turned: kept(look.value.turned),
+  });
+};
+
+export const choosePanelHere = (name: string | null): void => {
+  if (name === look.value.chosen) return;
+  changeLook({ chosen: name, turned: null, apart: 0, marks: [], notes: [] });
+  const panel = scene.value?.panels.find((each) => each.name === name);
+  if (panel !== undefined) said.value = `Chosen: ${panel.title}`;
+};
+
+export const askTrueShapes = async (): Promise<void> => {
+  trueShapes.value = "asked";
+  const reply = await client.trueShapes();
+  take(reply);
+  trueShapes.value = reply.kind === "scene" ? "shown" : "no";
+};
+
+/** A finding of the page's own list marks what it speaks of here too. */
+export const followPointer = (): (() => void) =>
+  effect(() => {
+    const finding = pointedAt.value?.finding;
+    const panel = scene.peek()?.panels.find(({ name }) => name === finding?.panel);
+    if (finding === undefined || panel === undefined) return;
+    const marked = bodiesOf(panel.name).filter(({ thing }) => finding.subjects.includes(thing));
+    look.value = {
+      ...look.peek(),
+      chosen: panel.name,
+      marks: marked.map(({ id }) => ({ kind: "finding", group: panel.name, body: id })),
+    };
+  });

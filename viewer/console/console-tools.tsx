@@ -1,0 +1,124 @@
+// What works on the picture: which hand, from where, what is cut, faded and shown.
+
+import type { JSX } from "preact";
+import {
+  askTrueShapes,
+  changeLook,
+  type Hand,
+  hand,
+  look,
+  measuring,
+  NOTHING_MEASURED,
+  scene,
+  trueShapes,
+  wanted,
+} from "./console-state.ts";
+import { CutTool } from "./cut-tool.tsx";
+import type { Look } from "./look.ts";
+import { cancelDrag } from "./panel-drag.ts";
+import { cameraNow } from "./shown-picture.ts";
+import { standingViews } from "./standing-views.ts";
+
+export function ConsoleTools(): JSX.Element {
+  return (
+    <div class="console-tools">
+      <Hands />
+      <CutTool />
+      <Views />
+      <Shown />
+    </div>
+  );
+}
+
+const HANDS: readonly (readonly [Hand, string])[] = [
+  ["look", "Look round"],
+  ["move", "Move panels"],
+  ["measure", "Measure"],
+];
+
+function Hands(): JSX.Element {
+  return (
+    <fieldset>
+      <legend>Hand</legend>
+      {HANDS.map(([id, words]) => (
+        <label key={id}>
+          <input
+            type="radio"
+            name="console-hand"
+            checked={hand.value === id}
+            onChange={() => takeHand(id)}
+          />
+          {words}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+const takeHand = (id: Hand): void => {
+  cancelDrag();
+  measuring.value = NOTHING_MEASURED;
+  changeLook({ notes: [], marks: [] });
+  hand.value = id;
+};
+
+function Views(): JSX.Element | null {
+  if (scene.value === null) return null;
+  // Names alone: the goals are worked out when one is chosen, for the picture as large as it is then.
+  const views = standingViews(scene.value, (radius) => radius);
+  return (
+    <fieldset>
+      <legend>Stand</legend>
+      {views.map(({ id, words }) => (
+        <button key={id} type="button" onClick={() => goTo(id)}>
+          {words}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+const goTo = (id: string): void => {
+  const camera = cameraNow();
+  if (camera === null || scene.value === null) return;
+  const view = standingViews(scene.value, camera.distanceFor).find((each) => each.id === id);
+  if (view !== undefined) wanted.value = { ...view.goal };
+};
+
+type Switch = {
+  readonly [Key in keyof Look]: Look[Key] extends boolean ? Key : never;
+}[keyof Look];
+
+const SWITCHES: readonly (readonly [Switch, string])[] = [
+  ["fadeFrame", "Fade the frame"],
+  ["fadePanels", "Fade the panels"],
+  ["showReach", "Reach"],
+  ["showSight", "Sight lines"],
+  ["showSweeps", "Sweeps of levers"],
+  ["showNames", "Names"],
+];
+
+function Shown(): JSX.Element {
+  return (
+    <fieldset>
+      <legend>Show</legend>
+      {SWITCHES.map(([key, words]) => (
+        <label key={key}>
+          <input
+            type="checkbox"
+            checked={look.value[key]}
+            onChange={(event) => changeLook({ [key]: event.currentTarget.checked })}
+          />
+          {words}
+        </label>
+      ))}
+      <button
+        type="button"
+        disabled={trueShapes.value === "asked"}
+        onClick={() => void askTrueShapes()}
+      >
+        {trueShapes.value === "asked" ? "Working out true shapes …" : "True shapes of prints"}
+      </button>
+    </fieldset>
+  );
+}

@@ -1,0 +1,76 @@
+// The fit of the console by the solid kernel: asked for, with its progress, given up, and its findings chosen one by one.
+
+import { signal } from "@preact/signals";
+import { texts } from "../desk.ts";
+import type { CameraGoal } from "./camera-goal.ts";
+import { type FitRun, runFit } from "./console-client.ts";
+import type { FitFinding } from "./console-messages.ts";
+import { changeLook, look, said, wanted } from "./console-state.ts";
+import { designSources } from "./design-sources.ts";
+
+export type Fit =
+  | { readonly kind: "unasked" }
+  | { readonly kind: "running"; readonly words: string }
+  | {
+      readonly kind: "done";
+      readonly of: ReadonlyMap<string, string>;
+      readonly findings: readonly FitFinding[];
+    }
+  | { readonly kind: "failed"; readonly why: string };
+
+export const fit = signal<Fit>({ kind: "unasked" });
+export const chosenFinding = signal<FitFinding | null>(null);
+
+let run: FitRun | null = null;
+
+export const askFit = async (): Promise<void> => {
+  cancelFit();
+  const of = texts.value;
+  fit.value = { kind: "running", words: "the design" };
+  const mine = runFit(designSources(of), (words) => {
+    if (run === mine) fit.value = { kind: "running", words };
+  });
+  run = mine;
+  const reply = await mine.done;
+  if (run !== mine) return;
+  run = null;
+  fit.value =
+    reply.kind === "fitted"
+      ? { kind: "done", of, findings: reply.findings }
+      : { kind: "failed", why: reply.kind === "failed" ? reply.why : "There is no console in it." };
+  if (reply.kind === "fitted")
+    said.value = `The fit is checked: ${countWords(reply.findings.length)}.`;
+};
+
+export const cancelFit = (): void => {
+  if (run === null) return;
+  run.cancel();
+  run = null;
+  fit.value = { kind: "unasked" };
+  said.value = "The fit was given up.";
+};
+
+export const countWords = (count: number): string =>
+  count === 0 ? "nothing found" : count === 1 ? "1 finding" : `${count} findings`;
+
+/** Marks what it speaks of and brings the camera there. */
+export const chooseFinding = (
+  found: FitFinding,
+  from: { readonly goal: CameraGoal; readonly distanceFor: (radius: number) => number },
+): void => {
+  chosenFinding.value = found;
+  const { bodies, ball } = found;
+  changeLook({
+    chosen: look.value.chosen,
+    marks: bodies.map(({ group, id }) => ({ kind: "finding", group, body: id })),
+    notes: ball === null ? [] : [{ kind: "finding", at: ball.middle, words: noteWords(found) }],
+  });
+  if (ball !== null)
+    wanted.value = {
+      ...from.goal,
+      target: ball.middle,
+      distance: from.distanceFor(Math.max(60, ball.radius * 1.4)),
+    };
+};
+
+const noteWords = ({ finding }: FitFinding): string => finding.code.split("/").at(-1) ?? "";

@@ -1,0 +1,63 @@
+// How a console is being looked at: what is faded, cut, drawn apart, chosen and marked. Plain data; the picture follows it.
+
+import type { Frame } from "../../src/geometry/space/frame.ts";
+import type { Vector } from "../../src/geometry/space/vector.ts";
+
+export interface Look {
+  readonly dark: boolean;
+  readonly fadeFrame: boolean;
+  readonly fadePanels: boolean;
+  readonly showReach: boolean;
+  readonly showSight: boolean;
+  readonly showSweeps: boolean;
+  readonly showNames: boolean;
+  readonly chosen: string | null;
+  /** A panel taken out and turned round, to look at its back. */
+  readonly turned: string | null;
+  /** Between two levels of the chosen panel's stack, mm. */
+  readonly apart: number;
+  readonly cut: Cut | null;
+  readonly marks: readonly Mark[];
+  /** Panels that lie elsewhere while a drag lasts. */
+  readonly moved: ReadonlyMap<string, Frame>;
+  readonly notes: readonly Note[];
+}
+
+export interface Cut {
+  /** What is kept lies where `normal · p` is over the offset. */
+  readonly normal: Vector;
+  readonly offset: number;
+}
+
+/** A pattern for each: none of them is told by its colour alone. */
+export type MarkKind = "clash" | "touching" | "near" | "finding";
+
+export interface Mark {
+  readonly kind: MarkKind;
+  readonly group: string;
+  readonly body: string;
+}
+
+/** Words at a place of the picture. */
+export interface Note {
+  readonly kind: MarkKind | "measure";
+  readonly at: Vector;
+  readonly words: string;
+}
+
+export const FIRST_LOOK: Look = {
+  dark: false,
+  fadeFrame: false,
+  fadePanels: false,
+  showReach: true,
+  showSight: false,
+  showSweeps: false,
+  showNames: true,
+  chosen: null,
+  turned: null,
+  apart: 0,
+  cut: null,
+  marks: [],
+  moved: new Map(),
+  notes: [],
+};

@@ -1,0 +1,149 @@
+// Moving a panel along its rail, by hand or by keys: whole modules, what it meets at each, and one edit of the text at the
+// end. While it lasts only the picture moves.
+
+import { signal } from "@preact/signals";
+import { decimal } from "../../src/geometry/number.ts";
+import { edit } from "../desk.ts";
+import type { DragReading, SceneBay, ScenePanel, SettleOption } from "./console-messages.ts";
+import { changeLook, client, said, scene } from "./console-state.ts";
+import type { Mark, Note } from "./look.ts";
+
+export interface Drag {
+  readonly panel: string;
+  readonly from: number;
+  readonly module: number;
+  readonly reading: DragReading | null;
+}
+
+export interface Offer {
+  readonly panel: string;
+  readonly why: string;
+  readonly options: readonly SettleOption[];
+}
+
+export const drag = signal<Drag | null>(null);
+export const offer = signal<Offer | null>(null);
+
+export interface Railed {
+  readonly panel: ScenePanel;
+  readonly bay: SceneBay;
+  readonly module: number;
+}
+
+/** null for a panel that stands in no bay. */
+export const railed = (name: string | null): Railed | null => {
+  const panel = scene.value?.panels.find((each) => each.name === name);
+  const place = panel?.place ?? null;
+  const bay = scene.value?.bays.find(({ id }) => id === place?.bay);
+  return panel === undefined || place === null || bay === undefined
+    ? null
+    : { panel, bay, module: place.module };
+};
+
+export const dragTo = async (panel: string, module: number): Promise<void> => {
+  const now = drag.value;
+  if (offer.value !== null || (now?.panel === panel && now.module === module)) return;
+  const from = railed(panel)?.module;
+  if (from === undefined) return;
+  drag.value = { panel, from, module, reading: now?.reading ?? null };
+  const reply = await client.drag({ panel, module });
+  if (reply?.kind !== "dragged" || drag.value?.panel !== panel) return;
+  drag.value = { ...drag.value, reading: reply.step };
+  changeLook({
+    moved: new Map(reply.step.frames.map(({ panel: name, frame }) => [name, frame])),
+    marks: reply.step.meetings.flatMap(marksOf),
+    notes: notesOf(reply.step),
+  });
+  said.value = wordsOf(reply.step);
+};
+
+/** By keys: from where it stands, or from where it has been brought. */
+export const nudge = (panel: string, by: number): void => {
+  const at = drag.value?.panel === panel ? drag.value.module : railed(panel)?.module;
+  if (at !== undefined) void dragTo(panel, Math.max(0, at + by));
+};
+
+export const cancelDrag = (): void => {
+  if (drag.value === null && offer.value === null) return;
+  drag.value = null;
+  offer.value = null;
+  changeLook({ moved: new Map(), marks: [], notes: [] });
+  said.value = "Put back.";
+};
+
+export const settleDrag = async (): Promise<void> => {
+  const now = drag.value;
+  if (now === null) return;
+  const { panel, module } = now;
+  const reply = await client.settle({ panel, module });
+  if (reply.kind !== "settled") return refuse(reply.kind === "failed" ? reply.why : "");
+  const { settlement } = reply;
+  switch (settlement.kind) {
+    case "nothing":
+      cancelDrag();
+      return;
+    case "refused":
+      refuse(settlement.why);
+      return;
+    case "choice":
+      offer.value = { panel, why: settlement.why, options: settlement.options };
+      said.value = settlement.why;
+      return;
+    case "edit":
+      write({ words: settlement.what, edit: settlement.edit }, settlement.what);
+  }
+};
+
+export const takeOption = (option: SettleOption): void => {
+  const panel = offer.value?.panel ?? "";
+  write(option, `move ${panel}: ${option.words}`);
+};
+
+/** The panel stays where it was dropped until the new reading has it there. */
+const write = (option: SettleOption, what: string): void => {
+  const outcome = edit([option.edit], what);
+  if (outcome.kind === "refused") {
+    refuse(outcome.why);
+    return;
+  }
+  drag.value = null;
+  offer.value = null;
+  said.value = `Written: ${what}.`;
+};
+
+const refuse = (why: string): void => {
+  cancelDrag();
+  said.value = why;
+};
+
+const marksOf = ({ kind, a, b }: DragReading["meetings"][number]): readonly Mark[] =>
+  [a, b].map(({ group, id }) => ({ kind, group, body: id }));
+
+/** The three gravest have their numbers in the picture; all of them are in the list. */
+const notesOf = ({ meetings }: DragReading): readonly Note[] =>
+  meetings
+    .slice(0, 3)
+    .map(({ kind, at, length }) => ({ kind, at, words: lengthWords(kind, length) }));
+
+export const lengthWords = (kind: Mark["kind"], length: number): string => {
+  switch (kind) {
+    case "clash":
+      return `clash, ${decimal(length, 2)} mm`;
+    case "touching":
+      return "touches";
+    case "near":
+    case "finding":
+      return `${decimal(length, 2)} mm apart`;
+  }
+};
+
+const wordsOf = ({ move, from, to, over, meetings }: DragReading): string => {
+  const clashes = meetings.filter(({ kind }) => kind === "clash");
+  const [worst] = clashes;
+  const met =
+    worst === undefined
+      ? "Nothing clashes."
+      : `${clashes.length} ${clashes.length === 1 ? "clash" : "clashes"}; ${worst.a.words} and ${worst.b.words} by ${decimal(worst.length, 2)} mm along the rail.`;
+  const out = over > 1e-6 ? ` ${decimal(over, 2)} modules over the end of its bay.` : "";
+  return `${move.panel}: modules ${decimal(from, 2)} to ${decimal(to, 2)}. ${met}${out}`;
+};
