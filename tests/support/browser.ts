@@ -25,16 +25,27 @@ const cache = join(import.meta.dirname, "../../.cache");
 const SWITCHES = ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"];
 
 export async function launchBrowser(): Promise<Browser> {
+  return chromium.launch(browserCommand());
+}
+
+export interface BrowserCommand {
+  readonly executablePath: string;
+  readonly args: string[];
+  readonly env: Record<string, string | undefined>;
+}
+
+/** How the browser is started, for a test that must be able to kill it. */
+export function browserCommand(): BrowserCommand {
   const folder = unpackedBrowser();
-  return chromium.launch({
+  return {
     executablePath: join(folder, "chromium"),
-    args: SWITCHES,
+    args: [...SWITCHES],
     env: {
       ...process.env,
       LD_LIBRARY_PATH: join(folder, "lib"),
       FONTCONFIG_FILE: join(folder, "fonts.conf"),
     },
-  });
+  };
 }
 
 /** Renamed into place whole, so that two test processes can't see one that is half unpacked. */

@@ -1,0 +1,296 @@
+// The page with its server: edits, saves, changes outside, conflicts, files that can't be written, and what an
+// accessibility checker of others finds in it.
+
+import { chmodSync, readFileSync, rmSync, unlinkSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
+import { launchBrowser } from "../support/browser.ts";
+import {
+  buildDeskPage,
+  type DeskDesign,
+  layDesign,
+  replaceIn,
+  textIn,
+} from "../support/desk-page.ts";
+import { faultyDesign, soundDesign } from "../support/page-designs.ts";
+
+const PANEL = "panels/bilge.yaml";
+const SHED = "shed.yaml";
+/** Words are matched without regard to capitals: "Not saved" must not do. */
+const SAVED = /(^| )Saved: /;
+
+let browser: Browser;
+let built: string;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([launchBrowser(), buildDeskPage()]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  rmSync(built, { recursive: true, force: true });
+});
+
+interface Opened extends DeskDesign {
+  readonly page: Page;
+  readonly address: string;
+  readonly stop: () => Promise<void>;
+}
+
+const opened = async (before: (design: DeskDesign) => void = () => undefined): Promise<Opened> => {
+  const design = layDesign(soundDesign);
+  before(design);
+  const server = await design.serve(built);
+  const page = await openAt(server.address);
+  onTestFinished(async () => {
+    await page.context().close();
+    await server.close();
+    design.remove();
+  });
+  return { ...design, page, address: server.address, stop: server.close };
+};
+
+const openAt = async (address: string): Promise<Page> => {
+  const context = await browser.newContext({ viewport: { width: 1200, height: 900 } });
+  const page = await context.newPage();
+  await goTo(page, address);
+  return page;
+};
+
+const goTo = async (page: Page, address: string): Promise<void> => {
+  await page.goto(address);
+  await page.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
+};
+
+const news = (page: Page, words: string | RegExp): Promise<void> =>
+  page.locator(".file-news").filter({ hasText: words }).waitFor();
+
+const marked = (page: Page, words: string): Promise<void> =>
+  page.locator(".file-bar").getByText(words, { exact: true }).waitFor();
+
+const revise = (from: string, to: string) => ({
+  file: PANEL,
+  from: `revision: ${from}`,
+  to: `revision: ${to}`,
+});
+
+describe("edits", () => {
+  test("are saved by Ctrl+S, undone past the save and redone, from the keyboard", async () => {
+    const { page, read } = await opened();
+    const first = read(PANEL);
+    await replaceIn(page, revise("A", "B"));
+    await marked(page, `Not saved: ${PANEL}`);
+    await page.keyboard.press("Control+s");
+    await news(page, SAVED);
+    expect(read(PANEL)).toBe(first.replace("revision: A", "revision: B"));
+    await replaceIn(page, revise("B", "C"));
+    await page.keyboard.press("Control+z");
+    await marked(page, "Nothing unsaved");
+    await page.keyboard.press("Control+z");
+    await marked(page, `Not saved: ${PANEL}`);
+    expect(await textIn(page, PANEL)).toBe(first);
+    await page.keyboard.press("Control+s");
+    await marked(page, "Nothing unsaved");
+    expect(read(PANEL)).toBe(first);
+    await page.keyboard.press("Control+Shift+z");
+    await page.keyboard.press("Control+y");
+    expect(await textIn(page, PANEL)).toContain("revision: C");
+  });
+
+  test("are named on the buttons that take them back", async () => {
+    const { page } = await opened();
+    const undo = page.getByRole("button", { name: /^Undo/ });
+    expect(await undo.getAttribute("aria-disabled")).toBe("true");
+    await replaceIn(page, revise("A", "B"));
+    await page.getByRole("button", { name: "Undo: write revision: B" }).click();
+    await page.getByRole("button", { name: "Redo: write revision: B" }).click();
+    expect(await textIn(page, PANEL)).toContain("revision: B");
+  });
+
+  test("of one drag are one step, and a change outside waits for its end", async () => {
+    const { page, read, write } = await opened();
+    await page.evaluate(() => window.desk.begin("drag"));
+    await replaceIn(page, revise("A", "B"));
+    write(SHED, (before) => `${before}# dry\n`);
+    await page.waitForTimeout(800);
+    expect(await textIn(page, SHED)).not.toContain("# dry");
+    await replaceIn(page, revise("B", "C"));
+    await page.evaluate(() => window.desk.commit());
+    await news(page, `Changed outside and taken over: ${SHED}`);
+    await page.getByRole("button", { name: `Undo: take over ${SHED}` }).click();
+    await page.getByRole("button", { name: "Undo: drag" }).click();
+    expect(await textIn(page, PANEL)).toBe(read(PANEL));
+  });
+});
+
+describe("a change outside", () => {
+  test("is taken over where nothing was edited, and read anew", async () => {
+    const { page, write } = await opened();
+    write(PANEL, (before) => before.replace("part: pot-9", "part: pot-no-such"));
+    await page.locator(".findings").getByText("pot-no-such").first().waitFor();
+    await marked(page, "Nothing unsaved");
+  });
+
+  test("of other lines is joined with what was edited here", async () => {
+    const { page, read, write } = await opened();
+    await replaceIn(page, revise("A", "B"));
+    write(PANEL, (before) => before.replace("legend: FLOW", "legend: RATE"));
+    await news(page, `Changed here and outside, joined: ${PANEL}`);
+    await page.getByRole("button", { name: /^Save/ }).click();
+    await news(page, SAVED);
+    expect(read(PANEL)).toContain("revision: B");
+    expect(read(PANEL)).toContain("legend: RATE");
+  });
+});
+
+describe("a change outside that meets an edit", () => {
+  test("of the same lines is asked about: see both, keep mine", async () => {
+    const { page, read, write } = await opened();
+    await replaceIn(page, revise("A", "B"));
+    write(PANEL, (before) => before.replace("revision: A", "revision: Z"));
+    const card = page.locator(".decision");
+    await card.filter({ hasText: "in the same lines" }).waitFor();
+    await page.keyboard.press("Control+s");
+    await news(page, "Decide about it first");
+    expect(read(PANEL)).toContain("revision: Z");
+    await card.getByRole("button", { name: /^See both/ }).click();
+    expect(await card.locator("ins").allTextContents()).toEqual([
+      "+ revision: B\n",
+      "+ revision: Z\n",
+    ]);
+    await card.getByRole("button", { name: /^Keep mine/ }).press("Enter");
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
+    await page.keyboard.press("Control+s");
+    await news(page, SAVED);
+    expect(read(PANEL)).toContain("revision: B");
+  });
+
+  test("of the same lines can be taken, and undo brings one's own back", async () => {
+    const { page, write } = await opened();
+    await replaceIn(page, revise("A", "B"));
+    write(PANEL, (before) => before.replace("revision: A", "revision: Z"));
+    await page.getByRole("button", { name: /^Take theirs/ }).click();
+    await marked(page, "Nothing unsaved");
+    expect(await textIn(page, PANEL)).toContain("revision: Z");
+    await page.keyboard.press("Control+z");
+    expect(await textIn(page, PANEL)).toContain("revision: B");
+  });
+
+  test("that deletes an edited file is asked about, and the file can be written anew", async () => {
+    const { page, folder, read } = await opened();
+    await replaceIn(page, { file: SHED, from: "name: shed", to: "name: barn" });
+    unlinkSync(join(folder, SHED));
+    await page.locator(".decision").filter({ hasText: "deleted outside" }).waitFor();
+    await page.getByRole("button", { name: /^Keep mine/ }).click();
+    await page.getByRole("button", { name: /^Save/ }).click();
+    await news(page, SAVED);
+    expect(read(SHED)).toContain("name: barn");
+  });
+
+  test("by a second window is the same: joined, or asked about", async () => {
+    const { page, address, read } = await opened();
+    const other = await page.context().newPage();
+    await goTo(other, address);
+    await replaceIn(page, revise("A", "B"));
+    await replaceIn(other, { file: PANEL, from: "legend: FLOW", to: "legend: RATE" });
+    await other.keyboard.press("Control+s");
+    await news(page, "joined");
+    await page.keyboard.press("Control+s");
+    await news(other, "taken over");
+    expect(read(PANEL)).toMatch(/revision: B[\s\S]*legend: RATE/);
+    await replaceIn(page, revise("B", "C"));
+    await replaceIn(other, revise("B", "D"));
+    await other.keyboard.press("Control+s");
+    await page.locator(".decision").filter({ hasText: "in the same lines" }).waitFor();
+    expect(read(PANEL)).toContain("revision: D");
+    expect(await textIn(page, PANEL)).toContain("revision: C");
+  });
+});
+
+describe("what can't be written", () => {
+  test("a read-only file is named, and an edit of it is refused in words", async () => {
+    const { page, folder } = await opened(({ folder }) => chmodSync(join(folder, PANEL), 0o444));
+    await page.getByText(`${PANEL} is read-only on the disk: it can't be edited.`).waitFor();
+    expect(await replaceIn(page, revise("A", "B"))).toEqual({
+      kind: "refused",
+      why: `${PANEL} is read-only on the disk`,
+    });
+    chmodSync(join(folder, PANEL), 0o644);
+    await page.getByText("can't be edited").waitFor({ state: "detached" });
+    expect((await replaceIn(page, revise("A", "B"))).kind).toBe("done");
+  });
+
+  test("a server that has ended is told of, and the edits stay", async () => {
+    const { page, stop } = await opened();
+    await replaceIn(page, revise("A", "B"));
+    await stop();
+    await news(page, "The server does not answer");
+    await page.keyboard.press("Control+s");
+    await news(page, "Not saved");
+    expect(await textIn(page, PANEL)).toContain("revision: B");
+    await marked(page, `Not saved: ${PANEL}`);
+  });
+
+  test("an address without the key says where the right one is", async () => {
+    const { page, address } = await opened();
+    const other = await page.context().newPage();
+    await other.goto(address.replace(/#.*/, ""));
+    await other.getByText("open the address that `view` has printed").waitFor();
+  });
+});
+
+test("a snapshot is kept, compared, brought back as one step, and removed", async () => {
+  const { page } = await opened();
+  await page.getByRole("button", { name: "Snapshots (0)" }).click();
+  await page.getByRole("textbox", { name: "Name" }).fill("before the wheelhouse");
+  await page.keyboard.press("Enter");
+  await page.getByRole("button", { name: "Snapshots (1)" }).waitFor();
+  await replaceIn(page, revise("A", "B"));
+  await page.getByRole("button", { name: "Compare: before the wheelhouse" }).click();
+  expect(await page.locator(".snapshots ins").textContent()).toBe("+ revision: B\n");
+  await page.getByRole("button", { name: "Bring back: before the wheelhouse" }).click();
+  await marked(page, "Nothing unsaved");
+  await page.getByRole("button", { name: /^Undo: bring back/ }).click();
+  expect(await textIn(page, PANEL)).toContain("revision: B");
+  await page.getByRole("button", { name: "Remove: before the wheelhouse" }).click();
+  await page.getByRole("button", { name: "Snapshots (0)" }).waitFor();
+});
+
+describe("axe-core", () => {
+  const source = readFileSync(
+    createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
+    "utf8",
+  );
+
+  const grave = async (page: Page): Promise<readonly string[]> => {
+    await page.evaluate(source);
+    const found: unknown = await page.evaluate(
+      `axe.run().then(({ violations }) => violations
+        .filter(({ impact }) => impact === "serious" || impact === "critical")
+        .flatMap(({ id, nodes }) => nodes.map(({ html }) => id + " " + html.slice(0, 120))))`,
+    );
+    return Array.isArray(found) ? found : ["no answer"];
+  };
+
+  test.each(["light", "dark"] as const)("finds nothing grave on the page in %s", async (scheme) => {
+    const { page, write } = await opened((design) =>
+      design.write(PANEL, () => faultyDesign.files[PANEL] ?? ""),
+    );
+    await page.emulateMedia({ colorScheme: scheme });
+    await page.getByRole("button", { name: /^Snapshots/ }).click();
+    await replaceIn(page, revise("A", "B"));
+    write(PANEL, (before) => before.replace("revision: A", "revision: Z"));
+    await page.getByRole("button", { name: /^See both/ }).click();
+    expect(await grave(page)).toEqual([]);
+    // And it can find something.
+    await page.evaluate(() => {
+      for (const button of document.querySelectorAll(".decision button")) {
+        button.removeAttribute("aria-label");
+        button.textContent = "";
+      }
+    });
+    expect((await grave(page)).some((each) => each.startsWith("button-name"))).toBe(true);
+  });
+});
