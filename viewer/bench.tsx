@@ -1,7 +1,12 @@
 // The page: what is open, the panel drawn from the front, its layers, and what the program has found.
 
 import type { JSX } from "preact";
-import { ConsoleBehindDoor, ConsoleDoor, isConsoleOpen } from "./console/console-door.tsx";
+import {
+  ConsoleBehindDoor,
+  ConsoleBesideDoor,
+  ConsoleDoor,
+  isConsoleOpen,
+} from "./console/console-door.tsx";
 import { choosePanel, panel, panels, progress } from "./desk.ts";
 import { Decisions } from "./files/decisions.tsx";
 import { FileBar } from "./files/file-bar.tsx";
@@ -29,7 +34,7 @@ export function Bench(): JSX.Element {
         {isConsoleOpen() ? <ConsoleBehindDoor /> : <PanelRoom />}
       </main>
       <aside>
-        {!isConsoleOpen() && <TextPane />}
+        {isConsoleOpen() ? <ConsoleBesideDoor /> : <TextPane />}
         <FindingList numbered={isConsoleOpen() ? allFindings.value : panelFindings.value} />
         <SnapshotList />
       </aside>

@@ -181,6 +181,9 @@ export async function openDesign(
   await readAgain(what);
 }
 
+/** Texts with the shapes that they name: what a design is read from. */
+export const sourcesOf = (held: DesignTexts): DesignSources => ({ texts: held, binaries });
+
 /** Shapes that the texts name, where they have changed outside. */
 export function takeBinaries(next: DesignBinaries): void {
   binaries = next;

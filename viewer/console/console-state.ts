@@ -2,11 +2,10 @@
 // the picture and the page beside it follow them. Lives while the view is open.
 
 import { effect, signal } from "@preact/signals";
-import { pointedAt, texts } from "../desk.ts";
+import { pointedAt, sourcesOf, texts } from "../desk.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
 import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
-import { designSources } from "./design-sources.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
 import type { MeasuredPair, Snapped } from "./measured-pair.ts";
 
@@ -52,7 +51,7 @@ export const changeLook = (change: Partial<Look>): void => {
 export const followDesign = (): (() => void) =>
   effect(() => {
     const now = texts.value;
-    void client.open(designSources(now)).then((reply) => {
+    void client.open(sourcesOf(now)).then((reply) => {
       if (reply !== null) take(reply);
     });
   });

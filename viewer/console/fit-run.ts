@@ -1,12 +1,11 @@
 // The fit of the console by the solid kernel: asked for, with its progress, given up, and its findings chosen one by one.
 
 import { signal } from "@preact/signals";
-import { texts } from "../desk.ts";
+import { sourcesOf, texts } from "../desk.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { type FitRun, runFit } from "./console-client.ts";
 import type { FitFinding } from "./console-messages.ts";
 import { changeLook, look, said, wanted } from "./console-state.ts";
-import { designSources } from "./design-sources.ts";
 
 export type Fit =
   | { readonly kind: "unasked" }
@@ -27,7 +26,7 @@ export const askFit = async (): Promise<void> => {
   cancelFit();
   const of = texts.value;
   fit.value = { kind: "running", words: "the design" };
-  const mine = runFit(designSources(of), (words) => {
+  const mine = runFit(sourcesOf(of), (words) => {
     if (run === mine) fit.value = { kind: "running", words };
   });
   run = mine;
