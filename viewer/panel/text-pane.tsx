@@ -82,7 +82,7 @@ function FileChoice({ file }: { readonly file: string }): JSX.Element {
   const files = [...texts.value.keys()].sort();
   return (
     <label class="file-name">
-      Text of{" "}
+      File{" "}
       <select
         value={file}
         onChange={(event) => {

@@ -1,0 +1,206 @@
+// Components added, copied, turned, taken off, spaced and set out as changes of text. What comes out is laid out by the
+// program, and every component must stand where the hand-worked place says.
+
+import { describe, expect, test } from "vitest";
+import { namer } from "../../src/arrange/unit-names.ts";
+import type { Edit } from "../../src/design/edit.ts";
+import { source } from "../../src/design/source.ts";
+import { applyEdits } from "../../src/diagnostics/text-edit.ts";
+import {
+  componentAdded,
+  componentCopied,
+  componentsRemoved,
+  componentTurned,
+} from "../../viewer/panel/component-edits.ts";
+import { patternOf } from "../../viewer/panel/pattern-edits.ts";
+import { spacedEvenly } from "../../viewer/panel/spacing-edits.ts";
+import { layoutOf, panelText } from "../layout/bench-panel.ts";
+
+const LAMP = "part: led-5-bezel";
+
+const textOf = (...components: readonly string[]): string =>
+  panelText({ height: "16 modules", fixings: "", components });
+
+const changed = (text: string, made: Edit): string => {
+  if (made.kind === "refused") throw new Error(made.why);
+  const applied = applyEdits(text, [made.edit]);
+  if (applied.kind === "refused") throw new Error(applied.why);
+  return applied.text;
+};
+
+const panelFrom = (text: string) => source("panel.yaml", text);
+
+const places = (text: string): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    layoutOf(text).components.map(({ id, at }) => [
+      id,
+      `${Math.round(at.x * 100) / 100}, ${Math.round(at.y * 100) / 100}`,
+    ]),
+  );
+
+describe("names", () => {
+  test("are readable and never one in use", () => {
+    const name = namer(["toggle", "toggle-2", "lamp"]);
+    expect([name(null, "toggle"), name(null, "toggle"), name(null, "knob")]).toEqual([
+      "toggle-3",
+      "toggle-4",
+      "knob",
+    ]);
+  });
+});
+
+describe("added", () => {
+  test("as one line behind the last one, in the file's unit", () => {
+    const text = textOf(`a: { ${LAMP}, at: { x: 1 in, y: 2 in } }`);
+    const made = componentAdded(panelFrom(text), { name: "b", part: "toggle-6", x: 63.5, y: 50.8 });
+    const next = changed(text, made);
+    expect(next).toContain("\n  b: { part: toggle-6, at: { x: 2.5 in, y: 2 in } }\n");
+    expect(places(next)).toEqual({ a: "25.4, 50.8", b: "63.5, 50.8" });
+  });
+
+  test.each([
+    ["no components at all", panelText({})],
+    ["an empty list", `${panelText({})}components: {}\n`],
+    ["a key with nothing behind it", `${panelText({})}components:\n`],
+  ])("to a panel with %s", (_name, text) => {
+    const made = componentAdded(panelFrom(text), { name: "b", part: "led-5-bezel", x: 40, y: 50 });
+    expect(places(changed(text, made))).toEqual({ b: "40, 50" });
+  });
+});
+
+describe("copied", () => {
+  const block = [
+    "a:",
+    `  ${LAMP}`,
+    "  at: { right-of: b, centres: 20 mm }",
+    "  legend: ONE   # said once",
+    "# what follows",
+    `b: { ${LAMP}, at: { x: 40 mm, y: 50 mm } }`,
+  ];
+  test("in the style of the original, at a place of its own, comments left alone", () => {
+    const text = textOf(...block);
+    const next = changed(text, componentCopied(panelFrom(text), "a", { name: "c", x: 80, y: 60 }));
+    expect(next).toContain(
+      "  legend: ONE   # said once\n  c:\n    part: led-5-bezel\n    at: { x: 80 mm, y: 60 mm }\n    legend: ONE\n  # what follows\n",
+    );
+    expect(places(next)).toEqual({ a: "60, 50", b: "40, 50", c: "80, 60" });
+  });
+
+  test("of a row, the whole row", () => {
+    const text = textOf(`w: { row: { ${LAMP}, count: 2, pitch: 20 mm, x: 30 mm, y: 40 mm } }`);
+    const next = changed(text, componentCopied(panelFrom(text), "w", { name: "v", x: 30, y: 80 }));
+    expect(places(next)).toEqual({
+      "w.1": "30, 40",
+      "w.2": "50, 40",
+      "v.1": "30, 80",
+      "v.2": "50, 80",
+    });
+  });
+});
+
+describe("turned and taken off", () => {
+  test("a quarter is written, a whole turn takes the key away", () => {
+    const text = textOf(`a: { ${LAMP}, at: { x: 40 mm, y: 50 mm } }`);
+    const quarter = changed(text, componentTurned(panelFrom(text), "a", 90));
+    expect(quarter).toContain("turn: 90 deg");
+    expect(changed(quarter, componentTurned(panelFrom(quarter), "a", 360))).toBe(text);
+  });
+
+  test("what leaned on it keeps its place", () => {
+    const text = textOf(
+      `a: { ${LAMP}, at: { x: 40 mm, y: 50 mm } }`,
+      `b: { ${LAMP}, at: { right-of: a, centres: 20 mm } }`,
+      `c: { ${LAMP}, at: { right-of: b, centres: 20 mm } }`,
+    );
+    const { edit, freed } = componentsRemoved(panelFrom(text), ["a"], layoutOf(text));
+    expect(freed).toEqual(["b"]);
+    const next = changed(text, edit);
+    expect(places(next)).toEqual({ b: "60, 50", c: "80, 50" });
+  });
+});
+
+describe("spaced evenly", () => {
+  test("between the outermost, whatever leans on what", () => {
+    const text = textOf(
+      `a: { ${LAMP}, at: { x: 30 mm, y: 50 mm } }`,
+      `b: { ${LAMP}, at: { right-of: a, centres: 13 mm } }`,
+      `c: { ${LAMP}, at: { right-of: b, centres: 40 mm } }`,
+      `d: { ${LAMP}, at: { right: 26.05 mm, y: 50 mm } }`,
+    );
+    const spacing = spacedEvenly(panelFrom(text), ["a", "b", "c", "d"], layoutOf(text));
+    if (spacing === null) throw new Error("not spaced");
+    // 146.05 - 26.05 = 120: ninety in three steps of thirty.
+    expect(spacing.pitch).toBeCloseTo(30, 9);
+    expect(places(changed(text, spacing.edit))).toEqual({
+      a: "30, 50",
+      b: "60, 50",
+      c: "90, 50",
+      d: "120, 50",
+    });
+  });
+
+  test("what the middle holds is refused in words", () => {
+    const text = textOf(
+      `a: { ${LAMP}, at: { x: 20 mm, y: 50 mm } }`,
+      `b: { ${LAMP}, at: { x: centre, y: 50 mm } }`,
+      `c: { ${LAMP}, at: { x: 110 mm, y: 50 mm } }`,
+    );
+    const spacing = spacedEvenly(panelFrom(text), ["a", "b", "c"], layoutOf(text));
+    expect(spacing?.edit).toMatchObject({
+      kind: "refused",
+      why: expect.stringContaining("b has no number"),
+    });
+  });
+});
+
+describe("set out as a pattern", () => {
+  const three = textOf(
+    `a: { ${LAMP}, at: { x: 30 mm, y: 50 mm }, legend: ONE }`,
+    `b: { ${LAMP}, at: { x: 52 mm, y: 50 mm }, legend: TWO }`,
+    `c: { ${LAMP}, at: { x: 70 mm, y: 50 mm } }`,
+    `d: { ${LAMP}, at: { below: c, centres: 30 mm } }`,
+  );
+
+  test("a row, evenly between the first and the last, legends kept", () => {
+    const entries = ["c", "a", "b"];
+    const made = patternOf(panelFrom(three), "row", { entries, layout: layoutOf(three) });
+    expect(made.says).toBe("row of 3, pitch 20 mm");
+    const next = changed(three, made.edit);
+    expect(next).toContain('legends: [ONE, TWO, ""]');
+    expect(places(next)).toEqual({
+      "a.1": "30, 50",
+      "a.2": "50, 50",
+      "a.3": "70, 50",
+      d: "70, 20",
+    });
+  });
+
+  test("a ring, from the first one clockwise", () => {
+    const text = textOf(
+      `n: { ${LAMP}, at: { x: 70 mm, y: 90 mm } }`,
+      `w: { ${LAMP}, at: { x: 50 mm, y: 70 mm } }`,
+      `s: { ${LAMP}, at: { x: 70 mm, y: 50 mm } }`,
+      `e: { ${LAMP}, at: { x: 90 mm, y: 70 mm } }`,
+    );
+    const entries = ["n", "w", "s", "e"];
+    const made = patternOf(panelFrom(text), "ring", { entries, layout: layoutOf(text) });
+    expect(places(changed(text, made.edit))).toEqual({
+      "n.1": "70, 90",
+      "n.2": "90, 70",
+      "n.3": "70, 50",
+      "n.4": "50, 70",
+    });
+  });
+
+  test("things that say different things of themselves are refused", () => {
+    const text = textOf(
+      `a: { ${LAMP}, at: { x: 30 mm, y: 50 mm }, group: Power }`,
+      `b: { ${LAMP}, at: { x: 52 mm, y: 50 mm } }`,
+    );
+    const made = patternOf(panelFrom(text), "row", { entries: ["a", "b"], layout: layoutOf(text) });
+    expect(made.edit).toMatchObject({
+      kind: "refused",
+      why: "a and b say different things of themselves",
+    });
+  });
+});
