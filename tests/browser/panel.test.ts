@@ -42,7 +42,8 @@ async function benchWith(text: string): Promise<Bench> {
   return { page, complaints };
 }
 
-const textOf = (page: Page): Promise<string> => page.getByLabel("Text of pumps.yaml").inputValue();
+const textOf = (page: Page): Promise<string> =>
+  page.getByRole("textbox", { name: "Text of pumps.yaml" }).inputValue();
 
 /** Waits until the text is as wanted; says what it is where it never gets there. */
 async function textHas(page: Page, wanted: string | RegExp): Promise<string> {
@@ -93,7 +94,7 @@ describe("by keyboard alone", () => {
         if (await sheet.evaluate((one) => one === document.activeElement)) break;
       }
       await page.keyboard.press("p");
-      await page.keyboard.type("toggle 6");
+      await page.keyboard.type("toggle-6");
       await page.getByText(/^\d+ of \d+ parts/).waitFor();
       await page
         .getByRole("button", { name: /^toggle-6 / })
@@ -133,7 +134,9 @@ describe("by keyboard alone", () => {
     },
     PATIENCE,
   );
+});
 
+describe("on the sheet by keyboard", () => {
   test("Tab goes through the components and leaves the sheet; arrows edit what the design says", async () => {
     const { page, complaints } = await benchWith(PANEL);
     const sheet = page.getByRole("application");
@@ -211,7 +214,7 @@ describe("in the text", () => {
   test("an edit moves the picture, the caret selects, what is unreadable is told at its line", async () => {
     const { page, complaints } = await benchWith(PANEL);
     const before = await placeOf(page, "main");
-    const field = page.getByLabel("Text of pumps.yaml");
+    const field = page.getByRole("textbox", { name: "Text of pumps.yaml" });
     await field.fill(PANEL.replace("x: 40 mm", "x: 45 mm"));
     await expect.poll(async () => (await placeOf(page, "main")).x - before.x).toBeCloseTo(5, 1);
     await field.evaluate((area: HTMLTextAreaElement) => {
