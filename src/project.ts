@@ -1,9 +1,9 @@
 // The one door: texts in, a project out; a panel in, its pack out. Nothing here reads a file, a clock or a page:
 // whoever calls hands in the texts and the library, and gets data back.
 
-import { catalogueWith, type Library } from "./catalogue/library.ts";
-import { readOwnRecords } from "./catalogue/own-records.ts";
+import type { Library } from "./catalogue/library.ts";
 import type { Catalogue } from "./catalogue/record.ts";
+import { withOwnRecords } from "./catalogue/with-own-records.ts";
 import { judgeBays } from "./checks/fit/bay-rules.ts";
 import { judgeFit } from "./checks/fit/rules.ts";
 import { atTrueDistance } from "./checks/fit/true-distance.ts";
@@ -64,6 +64,7 @@ export interface Project {
   readonly files: ReadonlyMap<string, string>;
   readonly catalogue: Catalogue;
   readonly lettering: Lettering;
+  readonly memory: PanelMemory;
 }
 
 /** A console with its panels at their places. Its own findings are among the project's. */
@@ -93,16 +94,24 @@ export interface PanelProject {
   readonly findings: readonly Finding[];
 }
 
+/** Panels of an earlier project by everything that they were compiled from but the library, which must be the same. */
+export type PanelMemory = ReadonlyMap<string, PanelProject>;
+
 /**
  * Reads, lays out and judges a panel, or every panel of a console. Any text at all gives a result; nothing is thrown for
- * a user's mistake.
+ * a user's mistake. What `before` remembers is not worked out again: the result is the same without it.
  */
-export const compile = (sources: Sources, library: Library): Project => {
+export const compile = (
+  sources: Sources,
+  library: Library,
+  before: PanelMemory = new Map(),
+): Project => {
   const read = projectFiles(sources.entry, sources.files);
-  const own = withOwnRecords(library.catalogue, read.catalogues, sources);
+  const own = withOwnRecords(library.catalogue, read.catalogues, sources.files);
   const { catalogue } = own;
   const context = { sources, read, catalogue, lettering: library.lettering };
-  const used = read.panels.map((panel) => compilePanel(panel, context));
+  const compiled = read.panels.map((panel) => rememberedPanel(panel, context, before));
+  const used = compiled.map(([, panel]) => panel);
   const standing = read.console === null ? null : compileConsole(read.console, used, context);
   const seated = standing?.console.layout ?? null;
   const panels = [
@@ -126,6 +135,7 @@ export const compile = (sources: Sources, library: Library): Project => {
     files: sources.files,
     catalogue,
     lettering: library.lettering,
+    memory: new Map(compiled),
   };
 };
 
@@ -300,6 +310,17 @@ interface PanelContext {
   readonly lettering: Lettering;
 }
 
+const rememberedPanel = (
+  panel: ReadFiles["panels"][number],
+  context: PanelContext,
+  before: PanelMemory,
+): readonly [string, PanelProject] => {
+  const paths = [panel.design.file, panel.workshop?.file ?? "", ...context.read.catalogues];
+  const texts = paths.map((path) => [path, context.sources.files.get(path) ?? ""]);
+  const key = JSON.stringify([panel.name, panel.findings, texts]);
+  return [key, before.get(key) ?? compilePanel(panel, context)];
+};
+
 const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext): PanelProject => {
   const { design, workshop, name } = panel;
   const { catalogue, lettering } = context;
@@ -371,20 +392,4 @@ const editor = (files: ReadonlyMap<string, string>): ((span: Span, text: string)
     hashes.set(span.file, baseHash);
     return { file: span.file, baseHash, start: span.start, end: span.end, text };
   };
-};
-
-/** The catalogue with each of the project's own files over it, in the order in which they are named. */
-const withOwnRecords = (
-  library: Catalogue,
-  paths: readonly string[],
-  sources: Sources,
-): { readonly catalogue: Catalogue; readonly findings: readonly Finding[] } => {
-  let catalogue = library;
-  const findings: Finding[] = [];
-  for (const path of paths) {
-    const own = readOwnRecords(path, sources.files.get(path) ?? "", catalogue);
-    findings.push(...own.findings);
-    catalogue = catalogueWith(catalogue, own.records);
-  }
-  return { catalogue, findings };
 };
