@@ -141,6 +141,18 @@ export function abandon(): void {
   if (step.moves.length > 0) show({ ...held.value, texts: step.before });
 }
 
+const inHand = new Set<() => void>();
+
+/** A view's way to make an edit of what it has in hand (a word being typed, a nudge), called before texts are kept. */
+export function settleWith(work: () => void): void {
+  inHand.add(work);
+}
+
+/** Whatever is in hand becomes an edit now: before saving, before a change outside is taken over. */
+export function settleAll(): void {
+  for (const work of inHand) work();
+}
+
 export const undo = (): void => step(stepBack);
 
 export const redo = (): void => step(stepForth);

@@ -3,7 +3,7 @@
 
 import { effect, signal } from "@preact/signals";
 import type { DesignTexts } from "../core-messages.ts";
-import { history, texts } from "../desk.ts";
+import { history, settleAll, texts } from "../desk.ts";
 import type { History } from "../history.ts";
 import { forget, keep, kept } from "./browser-keep.ts";
 import { restoreDesk } from "./saving.ts";
@@ -90,6 +90,7 @@ export async function dismiss(copy: RecoveryCopy): Promise<void> {
 export async function keepNow(): Promise<void> {
   const { value: open } = store;
   if (open === null) return;
+  settleAll();
   const copy: RecoveryCopy = {
     key: copyKey(),
     window: thisWindow,

@@ -7,6 +7,7 @@ import {
   isStepOpen,
   locks,
   openDesign,
+  settleAll,
   takeBinaries,
   takeFromOutside,
   texts,
@@ -99,7 +100,7 @@ const settle = (file: string, base: string | null): void => {
 let turn: Promise<unknown> = Promise.resolve();
 
 const inTurn = (work: () => Promise<void>): Promise<void> => {
-  const mine = turn.then(closedStep).then(work);
+  const mine = turn.then(closedStep).then(settleAll).then(work);
   turn = mine.catch(() => undefined);
   return mine;
 };

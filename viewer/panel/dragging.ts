@@ -5,7 +5,7 @@ import { effect } from "@preact/signals";
 import { type Extent, joinedExtent } from "../../src/geometry/extent.ts";
 import { movedWith } from "../../src/layout/moved-with.ts";
 import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
-import { isCurrent, panel } from "../desk.ts";
+import { isCurrent, panel, settleWith } from "../desk.ts";
 import { moveSelection } from "./acts.ts";
 import { drag, gridStep, selectedComponents, selectedEntries } from "./board.ts";
 import { type Shift, type SnapScene, snapped } from "./snap.ts";
@@ -102,3 +102,5 @@ export function settleNudge(): void {
   rest = null;
   letGo();
 }
+
+settleWith(settleNudge);

@@ -14,6 +14,7 @@ import {
   pointedAt,
   redo,
   selection,
+  settleWith,
   texts,
   undo,
 } from "../desk.ts";
@@ -172,6 +173,8 @@ function settleTyping(): void {
   const outcome = edit([made], `type in ${typed.file}`);
   if (outcome.kind === "refused") say(`What was typed is not taken: ${outcome.why}.`);
 }
+
+settleWith(settleTyping);
 
 /** One history for picture and text: the field's own would know nothing of the picture. */
 function typedKey(event: KeyboardEvent): void {
