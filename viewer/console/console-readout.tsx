@@ -15,6 +15,7 @@ import {
   scene,
   wanted,
 } from "./console-state.ts";
+import { LIFT } from "./look.ts";
 import { measureWords } from "./measure-words.ts";
 import { room } from "./open-room.ts";
 import { cancelDrag, drag, lengthWords, offer, settleDrag, takeOption } from "./panel-drag.ts";
@@ -27,6 +28,8 @@ export function PanelReadout(): JSX.Element | null {
   const chosen = shown.panels.find(({ name }) => name === look.value.chosen);
   return (
     <section class="console-panels" aria-labelledby="console-panels-title">
+      <OfferWords />
+      <DragWords />
       <h2 id="console-panels-title">Panels on their rails</h2>
       <ul>
         {shown.panels.map((panel) => (
@@ -45,8 +48,6 @@ export function PanelReadout(): JSX.Element | null {
         ))}
       </ul>
       {chosen !== undefined && <Chosen panel={chosen} />}
-      <DragWords />
-      <OfferWords />
       {measuring.value.pair !== null && (
         <p class="measured">{measureWords(measuring.value.pair)}</p>
       )}
@@ -91,7 +92,10 @@ function Chosen({ panel }: { readonly panel: ScenePanel }): JSX.Element {
         <button
           type="button"
           aria-pressed={isTurned}
-          onClick={() => changeLook({ turned: isTurned ? null : panel.name })}
+          onClick={() => {
+            changeLook({ turned: isTurned ? null : panel.name });
+            goToPanel(panel);
+          }}
         >
           Turn it round
         </button>
@@ -116,7 +120,9 @@ function Chosen({ panel }: { readonly panel: ScenePanel }): JSX.Element {
 
 const goToPanel = (panel: ScenePanel): void => {
   const camera = cameraNow();
-  if (camera !== null && scene.value !== null) wanted.value = panelGoal(scene.value, panel, camera);
+  const lift = look.value.turned === panel.name ? LIFT : 0;
+  if (camera !== null && scene.value !== null)
+    wanted.value = panelGoal(scene.value, panel, { ...camera, lift });
 };
 
 const KINDS: Readonly<Record<DragMeeting["kind"], string>> = {

@@ -23,6 +23,9 @@ export interface Look {
   readonly notes: readonly Note[];
 }
 
+/** How far a panel that is turned round is lifted, mm: clear of its neighbours. */
+export const LIFT = 220;
+
 export interface Cut {
   /** What is kept lies where `normal · p` is over the offset. */
   readonly normal: Vector;

@@ -4,7 +4,7 @@
 import { BufferAttribute, BufferGeometry, Group, LineSegments, Matrix4, Mesh } from "three";
 import type { Frame } from "../../src/geometry/space/frame.ts";
 import type { SceneBody, SceneGroup, SceneLot, ScenePanel } from "./console-messages.ts";
-import type { Look } from "./look.ts";
+import { LIFT, type Look } from "./look.ts";
 import type { Materials } from "./tone-materials.ts";
 
 export interface ShownLot {
@@ -75,9 +75,6 @@ export const followLook = (group: ShownGroup, { look, panel, materials }: Follow
     inner.position.z = (last - lot.level) * apart;
   }
 };
-
-/** How far a panel that is turned round is lifted, mm: clear of its neighbours. */
-const LIFT = 220;
 
 const groupMatrix = ({ key, frame }: ShownGroup, look: Look, panel: ScenePanel | null): Matrix4 => {
   const matrix = frameMatrix(look.moved.get(key) ?? frame);

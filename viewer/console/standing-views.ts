@@ -68,11 +68,15 @@ const towardFrom = (out: Vector): Pick<CameraGoal, "side" | "rise"> => {
   return { side: (side + 360) % 360, rise: Math.min(89.5, Math.max(-89.5, rise)) };
 };
 
-/** Toward a panel from where one stands, nearer. */
+/** Toward a panel from where one stands, nearer; `lift`: what it has been lifted by. */
 export const panelGoal = (
   scene: ConsoleScene,
   panel: ScenePanel,
-  from: { readonly goal: CameraGoal; readonly distanceFor: DistanceFor },
+  from: {
+    readonly goal: CameraGoal;
+    readonly distanceFor: DistanceFor;
+    readonly lift: number;
+  },
 ): CameraGoal => {
   const frame = scene.groups.find(({ key }) => key === panel.name)?.frame;
   if (frame === undefined) return from.goal;
@@ -80,7 +84,7 @@ export const panelGoal = (
   const radius = Math.hypot(panel.width, panel.height) * 0.9;
   return {
     ...from.goal,
-    target: plus(frame.origin, middle),
+    target: plus(plus(frame.origin, middle), scaled(frame.z, from.lift)),
     distance: from.distanceFor(radius),
   };
 };

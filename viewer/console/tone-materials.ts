@@ -83,8 +83,7 @@ export const toneMaterials = (): Materials => {
     face: (tone, isFaded) =>
       kept(`face ${tone} ${isFaded}`, WASHES[tone], () => faceMaterial(tone, isFaded)),
     line: (isFaded) => kept(`line ${isFaded}`, INK, () => lineMaterial(isFaded)),
-    cap: (tone) =>
-      kept(`cap ${tone}`, WASHES[tone], () => new MeshBasicMaterial({ side: DoubleSide })),
+    cap: (tone) => kept(`cap ${tone}`, WASHES[tone], capMaterial),
     capLine: kept("cap-line", INK, () => new LineBasicMaterial()),
     setDark: (dark) => {
       isDark = dark;
@@ -119,6 +118,19 @@ const faceMaterial = (tone: Tone, isFaded: boolean): Inked => {
   return tone === "marking"
     ? new MeshBasicMaterial(shared)
     : new MeshLambertMaterial({ ...shared, flatShading: true });
+};
+
+/** Hatched, as a drawing office hatches what is cut. */
+const capMaterial = (): MeshBasicMaterial => {
+  const material = new MeshBasicMaterial({ side: DoubleSide });
+  material.onBeforeCompile = (shader) => {
+    shader.fragmentShader = shader.fragmentShader.replace(
+      "#include <color_fragment>",
+      `#include <color_fragment>
+      if (mod(gl_FragCoord.x + gl_FragCoord.y, 7.0) < 1.5) diffuseColor.rgb *= 0.35;`,
+    );
+  };
+  return material;
 };
 
 const lineMaterial = (isFaded: boolean): Inked =>
