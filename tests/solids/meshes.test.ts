@@ -7,6 +7,7 @@ import { circle, point } from "../../src/geometry/contour.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
 import { rectangle, slotContour } from "../../src/geometry/shapes.ts";
+import { capTriangles } from "../../src/geometry/solid/cap-triangles.ts";
 import { facets } from "../../src/geometry/solid/facets.ts";
 import { isClosed } from "../../src/geometry/solid/is-closed.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
@@ -247,6 +248,17 @@ test("200 rebuilds leave no memory behind", () => {
   for (let build = 0; build < 20; build += 1) meshSolid(solids[build % 3]!, kernel);
   const before = gauged.memorySize();
   for (let build = 0; build < 200; build += 1) meshSolid(solids[build % 3]!, kernel);
+  expect(gauged.memorySize()).toBe(before);
+});
+
+test("caps of many corners leave no memory behind, and are the kernel's own triangles", () => {
+  const ring = Array.from({ length: 3000 }, (_, corner): [number, number] => {
+    const angle = (corner * 2 * Math.PI) / 3000;
+    return [50 * Math.cos(angle), 50 * Math.sin(angle)];
+  });
+  expect(capTriangles([ring], kernel)).toEqual(kernel.triangulate([ring]));
+  const before = gauged.memorySize();
+  for (let build = 0; build < 300; build += 1) capTriangles([ring], kernel);
   expect(gauged.memorySize()).toBe(before);
 });
 
