@@ -1,0 +1,155 @@
+// The page on a static host, with no server behind it: a folder that it works in, and files that it gives back as downloads.
+// The folder is the browser's own private one (WHATWG File System), which has the same handles as a chosen one.
+
+import { readFileSync, rmSync } from "node:fs";
+import { unzipSync } from "fflate";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
+import { launchBrowser } from "../support/browser.ts";
+import { buildDeskPage, replaceIn, textIn } from "../support/desk-page.ts";
+import { soundDesign } from "../support/page-designs.ts";
+import { type StaticServer, serveFolder } from "../support/static-server.ts";
+
+const PANEL = "panels/bilge.yaml";
+const SHED = "shed.yaml";
+
+let browser: Browser;
+let built: string;
+let host: StaticServer;
+
+beforeAll(async () => {
+  [browser, built] = await Promise.all([launchBrowser(), buildDeskPage()]);
+  host = await serveFolder(built);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await host?.close();
+  rmSync(built, { recursive: true, force: true });
+});
+
+const openHost = async (prepare: (page: Page) => Promise<unknown>): Promise<Page> => {
+  const context = await browser.newContext({ acceptDownloads: true });
+  onTestFinished(() => context.close());
+  const page = await context.newPage();
+  await prepare(page);
+  await page.goto(host.address);
+  await page.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
+  return page;
+};
+
+const writeInFolder = (page: Page, path: string, text: string): Promise<void> =>
+  page.evaluate(
+    async ({ names, content }) => {
+      let folder = await navigator.storage.getDirectory();
+      for (const name of names.slice(0, -1))
+        folder = await folder.getDirectoryHandle(name, { create: true });
+      const file = await folder.getFileHandle(names.at(-1) ?? "", { create: true });
+      const writing = await file.createWritable();
+      await writing.write(content);
+      await writing.close();
+    },
+    { names: path.split("/"), content: text },
+  );
+
+const readInFolder = (page: Page, path: string): Promise<string> =>
+  page.evaluate(async (names) => {
+    let folder = await navigator.storage.getDirectory();
+    for (const name of names.slice(0, -1)) folder = await folder.getDirectoryHandle(name);
+    return (await (await folder.getFileHandle(names.at(-1) ?? "")).getFile()).text();
+  }, path.split("/"));
+
+const inFolder = async (): Promise<Page> => {
+  const page = await openHost((fresh) =>
+    fresh.addInitScript(() => {
+      Object.assign(window, { showDirectoryPicker: () => navigator.storage.getDirectory() });
+    }),
+  );
+  for (const [path, text] of Object.entries(soundDesign.files))
+    await writeInFolder(page, path, text);
+  await page.getByRole("button", { name: "Work in a folder" }).click();
+  await expect.poll(() => textIn(page, PANEL), { timeout: 10_000 }).toBeDefined();
+  return page;
+};
+
+test("a folder is read, saved into, and followed", async () => {
+  const page = await inFolder();
+  const first = soundDesign.files[PANEL] ?? "";
+  await replaceIn(page, { file: PANEL, from: "revision: A", to: "revision: B" });
+  await page.keyboard.press("Control+s");
+  await page.locator(".file-bar").getByText("Nothing unsaved").waitFor();
+  expect(await readInFolder(page, PANEL)).toBe(first.replace("revision: A", "revision: B"));
+  await replaceIn(page, { file: PANEL, from: "revision: B", to: "revision: C" });
+  const outside = (await readInFolder(page, PANEL)).replace("legend: FLOW", "legend: RATE");
+  await writeInFolder(page, PANEL, outside);
+  await page.keyboard.press("Control+s");
+  await page.locator(".file-bar").getByText("Nothing unsaved").waitFor();
+  expect(await readInFolder(page, PANEL)).toBe(outside.replace("revision: B", "revision: C"));
+  const shed = `${soundDesign.files[SHED]}# dry\n`;
+  // It is looked at every three seconds; the first look only learns what is there.
+  await page.waitForTimeout(3500);
+  await writeInFolder(page, SHED, shed);
+  await page
+    .locator(".file-news")
+    .filter({ hasText: `taken over: ${SHED}` })
+    .waitFor();
+  expect(await textIn(page, SHED)).toBe(shed);
+});
+
+test("a folder whose text meets an edit is not written over", async () => {
+  const page = await inFolder();
+  await replaceIn(page, { file: PANEL, from: "revision: A", to: "revision: B" });
+  const outside = (soundDesign.files[PANEL] ?? "").replace("revision: A", "revision: Z");
+  await writeInFolder(page, PANEL, outside);
+  await page.keyboard.press("Control+s");
+  await page.locator(".decision").filter({ hasText: "in the same lines" }).waitFor();
+  expect(await readInFolder(page, PANEL)).toBe(outside);
+});
+
+const chooseFiles = async (page: Page): Promise<void> => {
+  await page.getByLabel("Open files").setInputFiles(
+    Object.entries(soundDesign.files).map(([path, text]) => ({
+      // Loose files have no folder: the panel names its workshop one folder up, which is the same place here.
+      name: path.split("/").at(-1) ?? path,
+      mimeType: "text/yaml",
+      buffer: Buffer.from(text.replace("../shed.yaml", "shed.yaml")),
+    })),
+  );
+  await page.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
+};
+
+test("files that were chosen come back as a download, several as one archive", async () => {
+  const page = await openHost(async () => undefined);
+  await chooseFiles(page);
+  const download = async (): Promise<{ readonly name: string; readonly bytes: Uint8Array }> => {
+    const coming = page.waitForEvent("download");
+    await page.getByRole("button", { name: /^Download/ }).click();
+    const got = await coming;
+    return { name: got.suggestedFilename(), bytes: readFileSync(await got.path()) };
+  };
+  await replaceIn(page, { file: "bilge.yaml", from: "revision: A", to: "revision: B" });
+  const one = await download();
+  expect(one.name).toBe("bilge.yaml");
+  expect(new TextDecoder().decode(one.bytes)).toBe(await textIn(page, "bilge.yaml"));
+  await page.locator(".file-bar").getByText("Nothing unsaved").waitFor();
+  await replaceIn(page, { file: "bilge.yaml", from: "revision: B", to: "revision: C" });
+  await replaceIn(page, { file: SHED, from: "name: shed", to: "name: barn" });
+  const two = await download();
+  const files = unzipSync(two.bytes);
+  expect(Object.keys(files).toSorted()).toEqual(["bilge.yaml", SHED]);
+  expect(new TextDecoder().decode(files[SHED])).toContain("name: barn");
+});
+
+test("edits of loose files are offered again when the same files are opened after the page was closed", async () => {
+  const page = await openHost(async () => undefined);
+  await chooseFiles(page);
+  await replaceIn(page, { file: "bilge.yaml", from: "revision: A", to: "revision: B" });
+  await page.waitForTimeout(3000);
+  const again = await page.context().newPage();
+  await page.close();
+  await again.goto(host.address);
+  await again.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
+  await chooseFiles(again);
+  await again.getByRole("button", { name: /^Restore/ }).click();
+  await expect.poll(() => textIn(again, "bilge.yaml")).toContain("revision: B");
+});
