@@ -1,5 +1,5 @@
 // The pictures of the examples, made by the program itself: every panel as it will look, the tug trainer's bays with
-// their panels in place, drawings and a cut file for the README, and printed parts. Run by `npm run pictures`.
+// their panels in place, a console's plan and a step of its frame, drawings and a cut file for the README, and printed parts. Run by `npm run pictures`.
 
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
@@ -7,11 +7,15 @@ import { fileURLToPath } from "node:url";
 import { type Library, openLibrary } from "../src/catalogue/library.ts";
 import { openKernel } from "../src/cli/solid-kernel.ts";
 import { projectFiles } from "../src/design/project-files.ts";
+import { consoleSheets } from "../src/drawings/console-drawing.ts";
 import type { Drawing } from "../src/drawings/drawing.ts";
+import { frameSteps } from "../src/drawings/frame-steps.ts";
 import { frontDrawing } from "../src/drawings/front-drawing.ts";
 import { pictureDrawing } from "../src/drawings/picture-drawing.ts";
 import { sectionDrawing } from "../src/drawings/section-drawing.ts";
+import { PAPERS } from "../src/export/paper.ts";
 import { svgDrawing } from "../src/export/svg-drawing.ts";
+import { consoleBodies } from "../src/fit/bodies/console-bodies.ts";
 import type { Kernel } from "../src/geometry/solid/kernel.ts";
 import { partPicture } from "../src/pack/part-picture.ts";
 import { utf8Bytes, utf8Text } from "../src/pack/utf8.ts";
@@ -32,6 +36,8 @@ interface PictureTools {
 /** Panels whose drawings, and whose cut file, the README shows as well. */
 const SHOWN_DRAWN = "winch";
 const SHOWN_CUT = "first-panel";
+/** Of a frame's assembly: both cheeks and the ribs stand, two rails go on. */
+const SHOWN_STEP = 4;
 /** Printed parts that a README shows: into a lit spacer, a trim, a lamp box, a box on a slope. */
 const SHOWN_PRINTED = [
   "rudder-trim-spacer",
@@ -66,11 +72,28 @@ function picturesOf(project: Project, kernel: Kernel): Pictures {
   return new Map([
     ...pictured.map(({ name, picture }) => [`${name}.svg`, screenSvg(picture)] as const),
     ...(bays === null ? [] : [["console.svg", screenSvg(bays)] as const]),
+    ...consoleDrawingsOf(project),
     ...project.panels.flatMap((panel) => [
       ...(panel.name === SHOWN_DRAWN ? drawingsOf(project, panel) : []),
       ...(panel.name === SHOWN_CUT ? cutFileOf(project, panel) : []),
       ...printsOf(panel, kernel),
     ]),
+  ]);
+}
+
+/** Its plan, and a step of its frame's assembly. */
+function consoleDrawingsOf({ console, panels, lettering, findings }: Project): Pictures {
+  if (console === null) return new Map();
+  const { layout, frame } = console;
+  const printedParts = new Map(panels.map((panel) => [panel.name, panel.printedParts]));
+  const bodies = consoleBodies({ layout, printedParts, frame });
+  const sheets = consoleSheets({ layout, bodies, frame }, { findings, lettering, room: PAPERS.A4 });
+  const plan = sheets.find(({ id }) => id === "plan");
+  const steps = frame === null ? [] : frameSteps(frame, { title: layout.design.title, lettering });
+  const step = steps[SHOWN_STEP - 1];
+  return new Map([
+    ...(plan === undefined ? [] : [["console-plan.svg", screenSvg(plan.drawing)] as const]),
+    ...(step === undefined ? [] : [["frame-step.svg", screenSvg(step)] as const]),
   ]);
 }
 
