@@ -10,16 +10,21 @@ import type {
   ReachFact,
   SightFact,
 } from "../fit/fit-facts.ts";
+import { kneeHeightNeeded } from "../fit/operator/knee-height.ts";
+import type { PosedOperator } from "../layout/console/console-layout.ts";
 import { DEPTH_FROM_FRONT_EDGE, KNEE_BOX, SEATED_PERSON } from "../standards/reach.ts";
 import { bodyWords } from "./body-words.ts";
 import { factSection, numberColumn, saying, wordColumn } from "./report-section.ts";
 
-export const operatorSections = (facts: FitFacts): readonly ReportSection[] => [
+export const operatorSections = (
+  operator: PosedOperator | null,
+  facts: FitFacts,
+): readonly ReportSection[] => [
   reachTable(facts.reaches),
   sightTable(facts.sights),
   handTable(facts.hands),
   frontEdgeTable(facts.frontEdges),
-  kneeTable(facts.knees),
+  kneeTable(operator, facts.knees),
 ];
 
 const reachTable = (reaches: readonly ReachFact[]): ReportSection =>
@@ -114,7 +119,7 @@ interface KneeRow {
   readonly needs: number;
 }
 
-const kneeTable = (knees: KneeFact | null): ReportSection =>
+const kneeTable = (operator: PosedOperator | null, knees: KneeFact | null): ReportSection =>
   factSection<KneeRow>({
     id: "knees",
     heading: "Knees and feet",
@@ -133,12 +138,12 @@ const kneeTable = (knees: KneeFact | null): ReportSection =>
         ),
       ),
     ],
-    rows: knees === null ? [] : kneeRows(knees),
+    rows: knees === null || operator === null ? [] : kneeRows(operator, knees),
   });
 
-const kneeRows = (knees: KneeFact): readonly KneeRow[] => [
+const kneeRows = ({ design }: PosedOperator, knees: KneeFact): readonly KneeRow[] => [
   { what: "width", room: knees.width, needs: KNEE_BOX.width },
   { what: "depth at the knee", room: knees.depthAtKnee, needs: KNEE_BOX.depthAtKnee },
   { what: "depth at the foot", room: knees.depthAtFoot, needs: KNEE_BOX.depthAtFoot },
-  { what: "height", room: knees.height, needs: SEATED_PERSON.kneeHeight.large },
+  { what: "height", room: knees.height, needs: kneeHeightNeeded(design.seatHeight) },
 ];

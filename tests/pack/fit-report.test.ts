@@ -55,6 +55,8 @@ test("both numbers stand beside each other", () => {
   expect(row("reach")).toMatchObject({ distance: 640.25, functional: 677, spare: 36.75 });
   expect(row("hands")).toMatchObject({ gap: 17, needs: 19 });
   expect(row("knees", 1)).toMatchObject({ has: 430, needs: 440 });
+  // A seat of 430 and the thighs of the 95th-percentile man on it, 186: NUREG-0700 Rev 3, table 11.4.
+  expect(row("knees", 3)).toMatchObject({ has: 650, needs: 616 });
   expect(row("loops")).toMatchObject({ has: 300, needs: 262 });
   expect(row("loops", 1)).toMatchObject({ has: null, needs: 250 });
   expect(row("clashes")).toMatchObject({ depth: 1.25, volume: 12.5 });
