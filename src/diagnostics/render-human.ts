@@ -1,7 +1,8 @@
 // Findings for a person: what is wrong, the lines it stands on with the place marked, who set the limit,
 // and what would clear it. Plain text without colour: the words carry the meaning.
 
-import type { Finding, LimitSource, Span } from "./finding.ts";
+import type { Finding, Span } from "./finding.ts";
+import { limitInWords } from "./limit-in-words.ts";
 import { lineAndColumn, lineText } from "./position.ts";
 import { printable } from "./printable.ts";
 
@@ -27,25 +28,6 @@ const rendered = (found: Finding, files: ReadonlyMap<string, string>): string =>
     lines.push(`  ${found.suppressed} more with the same cause`);
   }
   return lines.join("\n");
-};
-
-const limitInWords = (source: LimitSource): string => {
-  switch (source.kind) {
-    case "standard":
-      return source.name;
-    case "datasheet":
-      return `datasheet, ${source.name}`;
-    case "machine":
-      return `machine, ${source.name}`;
-    case "workshop":
-      return `your workshop, ${source.name}`;
-    case "house-rule":
-      return `house rule, ${source.name} (house-rules: ${source.key})`;
-    case "geometry":
-      return `geometry, ${source.name}`;
-    case "practice":
-      return `common practice, ${source.name}`;
-  }
 };
 
 /** Longer lines are shown around the place. */

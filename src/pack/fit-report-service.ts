@@ -2,6 +2,7 @@
 
 import type { ReportSection } from "../export/report.ts";
 import type { DriverFact, FitFacts, LiftFact, LoopFact } from "../fit/fit-facts.ts";
+import { SERVICE_FIGURES } from "../fit/service/service-figures.ts";
 import { decimal } from "../geometry/number.ts";
 import { bodyWords } from "./body-words.ts";
 import { factSection, numberColumn, saying, wordColumn } from "./report-section.ts";
@@ -45,7 +46,9 @@ const driverTable = (drivers: readonly DriverFact[]): ReportSection =>
   factSection<DriverFact>({
     id: "drivers",
     heading: "Room for the driver",
-    words: ["Before each fastener of a panel, as wide and as long as its driver."],
+    words: [
+      `Before each fastener of a panel, as wide and as long as its driver: ${SERVICE_FIGURES.source}.`,
+    ],
     empty: "No fastener of a panel is turned in this console.",
     columns: [
       wordColumn("panel", "panel", ({ panel }) => panel),
@@ -64,7 +67,9 @@ const loopTable = (loops: readonly LoopFact[]): ReportSection =>
   factSection<LoopFact>({
     id: "loops",
     heading: "Service loops",
-    words: ["How long a loom must be to lay the panel on its face beside its place."],
+    words: [
+      `How long a loom must be to lay the panel on its face beside its place, ${decimal(SERVICE_FIGURES.loopSlack, 0)} mm of slack in it: ${SERVICE_FIGURES.source}.`,
+    ],
     empty: "No panel has a loom.",
     columns: [
       wordColumn("panel", "panel", ({ panel }) => panel),

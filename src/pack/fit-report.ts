@@ -1,7 +1,8 @@
 // The fit report of a console: everything that is known of its fit, both numbers beside each other, and what was not asked.
 // Takes the layout, the facts and the findings; gives a report as data, in an order that is the same on every run.
 
-import type { Finding, LimitSource, Measure } from "../diagnostics/finding.ts";
+import type { Finding, Measure } from "../diagnostics/finding.ts";
+import { limitInWords } from "../diagnostics/limit-in-words.ts";
 import { lineAndColumn } from "../diagnostics/position.ts";
 import type { Report, ReportSection } from "../export/report.ts";
 import type { FitFacts } from "../fit/fit-facts.ts";
@@ -37,7 +38,7 @@ export const fitReport = (source: FitReportSource): Report => {
       findingTable(source),
       ...baySections(layout, fit),
       ...bodySections(fit),
-      ...operatorSections(fit),
+      ...operatorSections(layout.operator, fit),
       ...serviceSections(fit),
       notAsked(source),
     ],
@@ -73,7 +74,7 @@ const findingTable = ({ findings, texts }: FitReportSource): ReportSection =>
       ),
       saying(
         "",
-        wordColumn("source", "whose", ({ source }) => sourceWords(source)),
+        wordColumn("source", "whose", ({ source }) => source && limitInWords(source)),
       ),
       saying(
         "",
@@ -87,13 +88,6 @@ const findingTable = ({ findings, texts }: FitReportSource): ReportSection =>
 
 const measureWords = (measure: Measure | null): string | null =>
   measure === null ? null : `${decimal(measure.value, 2)} ${measure.unit}`;
-
-const sourceWords = (source: LimitSource | null): string | null =>
-  source === null
-    ? null
-    : source.kind === "house-rule"
-      ? `${source.name} (${source.key})`
-      : source.name;
 
 const remedyWords = (remedies: Finding["remedies"]): string | null =>
   remedies.length === 0 ? null : remedies.map(({ title }) => title).join("; ");

@@ -37,7 +37,7 @@ const kept = (group: readonly [DriverFact, ...DriverFact[]], facts: ConsoleFacts
     subjects: [panel, ...(blocker === null ? [] : [blocker.id])],
     source: {
       kind: "practice",
-      name: `a straight driver ${words(needs.diameter)} across and ${words(needs.length)} long (common practice)`,
+      name: `a straight driver ${words(needs.diameter)} across and ${words(needs.length)} long`,
     },
     suppressed: others.length,
   });

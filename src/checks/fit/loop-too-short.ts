@@ -48,7 +48,7 @@ const placeWords = ({ onto }: LoopFact): string =>
 
 const PRACTICE: LimitSource = {
   kind: "practice",
-  name: `from the tie over the shared edge to the plug, and ${decimal(SERVICE_FIGURES.loopSlack, 0)} mm of slack (${SERVICE_FIGURES.source})`,
+  name: `from the tie over the shared edge to the plug, and ${decimal(SERVICE_FIGURES.loopSlack, 0)} mm of slack`,
 };
 
 const unwritten = (loop: LoopFact, panel: PlacedPanel, facts: ConsoleFacts): Finding =>
