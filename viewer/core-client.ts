@@ -31,7 +31,10 @@ worker.addEventListener("error", ({ message }) =>
   settle({ kind: "failed", number: asked?.request.number ?? 0, why: message }),
 );
 
-/** The reading of a design; null where another was asked for in the meantime. */
+/**
+ * The reading of a design; null where another was asked for before the worker came to it. A reading that is no more the
+ * newest is handed over all the same: else a picture would stand still while somebody types.
+ */
 export function readDesign(sources: DesignSources): Promise<CoreReply | null> {
   latest += 1;
   const request: CoreRequest = { number: latest, ...sources };
@@ -62,6 +65,6 @@ function askNext(): void {
 
 function settle(reply: CoreReply): void {
   if (asked?.request.number !== reply.number) return;
-  asked.answer(reply.number === latest ? reply : null);
+  asked.answer(reply);
   askNext();
 }

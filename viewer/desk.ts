@@ -51,6 +51,8 @@ const reading = signal<DesignReading | null>(null);
 const readTexts = signal<DesignTexts | null>(null);
 const panelName = signal<string | null>(null);
 let binaries: DesignBinaries = new Map();
+/** Counts the designs that were opened: a reading of an earlier one is of no use. */
+let opening = 0;
 
 export const progress = signal<Progress>({ kind: "empty" });
 export const hidden = signal<ReadonlySet<string>>(new Set());
@@ -181,6 +183,7 @@ export async function openDesign(
   sources: DesignSources,
   from: History = EMPTY_HISTORY,
 ): Promise<void> {
+  opening += 1;
   binaries = sources.binaries;
   openStep.value = null;
   held.value = { texts: sources.texts, history: from };
@@ -245,8 +248,9 @@ const openName = (): string => {
 
 async function readAgain(what: string): Promise<void> {
   const asked = held.value.texts;
+  const askedFor = opening;
   const reply = await readDesign({ texts: asked, binaries });
-  if (reply === null) return;
+  if (reply === null || askedFor !== opening) return;
   if (reply.kind === "failed") {
     progress.value = { kind: "failed", why: reply.why };
     return;

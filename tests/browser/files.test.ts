@@ -2,8 +2,8 @@
 // accessibility checker of others finds in it.
 
 import { chmodSync, readFileSync, rmSync, unlinkSync } from "node:fs";
-import { createRequire } from "node:module";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
 import { launchBrowser } from "../support/browser.ts";
@@ -259,10 +259,7 @@ test("a snapshot is kept, compared, brought back as one step, and removed", asyn
 });
 
 describe("axe-core", () => {
-  const source = readFileSync(
-    createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-    "utf8",
-  );
+  const source = readFileSync(fileURLToPath(import.meta.resolve("axe-core/axe.min.js")), "utf8");
 
   const grave = async (page: Page): Promise<readonly string[]> => {
     await page.evaluate(source);

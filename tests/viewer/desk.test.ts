@@ -1,0 +1,154 @@
+// The desk with a worker that the test answers for: steps of several edits, what is refused, and which questions reach the
+// worker while it is at work.
+
+import { beforeEach, describe, expect, test, vi } from "vitest";
+import { textHash } from "../../src/diagnostics/text-edit.ts";
+import type { DesignTexts } from "../../viewer/core-messages.ts";
+
+interface Asked {
+  readonly number: number;
+  readonly texts: DesignTexts;
+}
+
+/** Questions that have reached the worker, unanswered until the test answers. */
+const asked: Asked[] = [];
+let answer: (data: object) => void = () => undefined;
+
+vi.stubGlobal(
+  "Worker",
+  class {
+    readonly postMessage = (question: Asked): void => void asked.push(question);
+    readonly addEventListener = (name: string, listener: (event: object) => void): void => {
+      if (name === "message") answer = (data) => listener({ data });
+    };
+  },
+);
+
+const {
+  abandon,
+  begin,
+  canRedo,
+  canUndo,
+  commit,
+  edit,
+  isCurrent,
+  locks,
+  nextUndo,
+  openDesign,
+  progress,
+  redo,
+  refusedStep,
+  settleAll,
+  settleWith,
+  texts,
+  undo,
+} = await import("../../viewer/desk.ts");
+
+const FILE = "a.yaml";
+
+const text = (): string => texts.value.get(FILE) ?? "";
+
+const write = (from: string, to: string): ReturnType<typeof edit> => {
+  const start = text().indexOf(from);
+  const baseHash = textHash(text());
+  return edit([{ file: FILE, baseHash, start, end: start + from.length, text: to }], `write ${to}`);
+};
+
+const settled = async (): Promise<void> => {
+  for (let turn = 0; turn < 4; turn += 1) await Promise.resolve();
+};
+
+const reply = async (): Promise<void> => {
+  const { number } = asked.shift()!;
+  answer({ kind: "read", number, panels: [], console: null, findings: [] });
+  await settled();
+};
+
+beforeEach(async () => {
+  locks.value = { design: null, files: new Map() };
+  refusedStep.value = null;
+  while (asked.length > 0) await reply();
+  void openDesign("pumps", { texts: new Map([[FILE, "one two three\n"]]), binaries: new Map() });
+  await reply();
+});
+
+describe("a step of several edits", () => {
+  test("is taken back at once, and can't be while it is open", () => {
+    begin("drag");
+    write("one", "1");
+    write("two", "2");
+    expect(canUndo.value).toBe(false);
+    undo();
+    expect(text()).toBe("1 2 three\n");
+    commit();
+    expect([canUndo.value, nextUndo.value]).toEqual([true, "drag"]);
+    undo();
+    expect([text(), canRedo.value]).toEqual(["one two three\n", true]);
+    redo();
+    expect(text()).toBe("1 2 three\n");
+  });
+
+  test("that is given up leaves neither edits nor a step", () => {
+    begin("drag");
+    write("one", "1");
+    abandon();
+    expect([text(), canUndo.value]).toEqual(["one two three\n", false]);
+  });
+
+  test("without an edit is none", () => {
+    begin("drag");
+    commit();
+    expect(canUndo.value).toBe(false);
+  });
+});
+
+describe("an edit", () => {
+  test("for another text is refused, and changes nothing", () => {
+    const stale = { file: FILE, baseHash: "stale", start: 0, end: 1, text: "x" };
+    expect(edit([stale], "x").kind).toBe("refused");
+    expect([text(), canUndo.value]).toEqual(["one two three\n", false]);
+  });
+
+  test("of a locked file is refused with its reason, and so is a step back into it", () => {
+    write("one", "1");
+    const why = `${FILE} is read-only on the disk`;
+    locks.value = { design: null, files: new Map([[FILE, why]]) };
+    expect(write("two", "2")).toEqual({ kind: "refused", why });
+    undo();
+    expect([text(), refusedStep.value]).toEqual(["1 two three\n", why]);
+    locks.value = { design: null, files: new Map() };
+    undo();
+    expect([text(), refusedStep.value]).toEqual(["one two three\n", null]);
+  });
+
+  test("that a view has in hand is made when it is asked for", () => {
+    let inHand = 1;
+    settleWith(() => {
+      if (inHand-- === 1) write("one", "1");
+    });
+    settleAll();
+    expect(text()).toBe("1 two three\n");
+  });
+});
+
+test("while the worker reads, only the newest texts wait for it", async () => {
+  write("one", "1");
+  write("two", "2");
+  write("three", "3");
+  expect(isCurrent.value).toBe(false);
+  expect(asked.map((each) => each.texts.get(FILE))).toEqual(["1 two three\n"]);
+  await reply();
+  expect(asked.map((each) => each.texts.get(FILE))).toEqual(["1 2 3\n"]);
+  expect(isCurrent.value).toBe(false);
+  await reply();
+  expect([asked.length, isCurrent.value]).toEqual([0, true]);
+});
+
+test("a reading of a design that is no more open is not shown", async () => {
+  write("one", "1");
+  void openDesign("shed", { texts: new Map([[FILE, "other\n"]]), binaries: new Map() });
+  await reply();
+  expect(progress.value).toEqual({ kind: "reading", what: "shed" });
+  await reply();
+  expect(progress.value).toEqual({ kind: "shown", what: "shed" });
+});
