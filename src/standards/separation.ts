@@ -34,6 +34,9 @@ export function separation(a: HandKind, b: HandKind): Separation | null {
   return ROWS[`${a}/${b}`] ?? ROWS[`${b}/${a}`] ?? null;
 }
 
+/** Whether a document gives the figure. What is remembered, or taken over from another pair, is practice. */
+export const isPublished = (source: string): boolean => source !== MEMORY && source !== AS_KNOB;
+
 const row = (least: number, source: string): Separation => ({ least: mm(least), source });
 
 // Each unordered pair stands here once.

@@ -38,6 +38,14 @@ const PUBLISHED: Readonly<Record<string, number>> = {
   "lever-lock-toggle toggle": 25,
 };
 
+/** A limit that no document gives is none of a standard's. */
+const REMEMBERED: ReadonlySet<string> = new Set([
+  "knob knob",
+  "lever-lock-toggle lever-lock-toggle",
+  "lever-lock-toggle toggle",
+  "toggle lever-lock-toggle",
+]);
+
 interface Grasped {
   readonly hand: string;
   readonly part: string;
@@ -106,6 +114,7 @@ test.each(pairs)("$name", ({ a, b, least }) => {
   expect(others).toEqual([]);
   expect(found?.measured?.value).toBeCloseTo(least - 0.01, 3);
   expect(found?.limit).toEqual({ value: least, unit: "mm" });
+  expect(found?.source?.kind).toBe(REMEMBERED.has(`${a.hand} ${b.hand}`) ? "practice" : "standard");
 });
 
 test("lamps, displays and connectors ask for no room for a hand", () => {

@@ -2,6 +2,7 @@
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { HandFact, HandPlace } from "../../fit/fit-facts.ts";
+import { handSource } from "../hand-source.ts";
 import { isUnder } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
@@ -36,7 +37,7 @@ const tooClose = (group: readonly [HandFact, ...HandFact[]], facts: ConsoleFacts
     subjects: [inPanel(b), inPanel(a)],
     measured: measureMm(gap),
     limit: measureMm(needs),
-    source: { kind: "standard", name: source },
+    source: handSource(source),
     suppressed: others.length,
   });
 };

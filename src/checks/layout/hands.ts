@@ -5,6 +5,7 @@ import { contourDistance } from "../../geometry/distance.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PlacedComponent } from "../../layout/panel-layout.ts";
 import { type Separation, separation } from "../../standards/separation.ts";
+import { handSource } from "../hand-source.ts";
 import { isUnder } from "../limits.ts";
 import { onePerPair } from "../one-finding.ts";
 import { eachNearPair } from "../pairs.ts";
@@ -63,7 +64,7 @@ const tooClose = (
     subjects: [b.id, a.id],
     measured: measureMm(gap),
     limit: measureMm(rule.least),
-    source: { kind: "standard", name: rule.source },
+    source: handSource(rule.source),
   });
 };
 
