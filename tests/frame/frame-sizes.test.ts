@@ -216,3 +216,17 @@ test("screws pass the cheek by ISO 273's medium clearance for M4 and have a pilo
   );
   expect(Math.min(...distances)).toBeCloseTo(0, 6);
 });
+
+// A bay sloped by 40 degrees and canted by 8: a millimetre of its depth is cos 40 x cos 8 = 0.76 mm of height.
+test("the depth that is said to do for a bay that lies too low does, and a millimetre more does not", () => {
+  const fault = (depth: number): string | undefined =>
+    framed({
+      bays: [
+        `aft: { mount: console-rail, at: [0, -420, 300], along: [1, 0, 0], slope: 40 deg, cant: 8 deg, length: 40 modules, depth: ${depth} mm }`,
+      ],
+    }).findings.find(({ code }) => code === "parts/frame-bay")?.message;
+  const works = Number(/depth: (\d+) mm would do/.exec(fault(250) ?? "")?.[1]);
+  expect(works).toBeGreaterThan(50);
+  expect(fault(works)).toBeUndefined();
+  expect(fault(works + 1)).toBeDefined();
+});

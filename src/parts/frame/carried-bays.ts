@@ -5,6 +5,7 @@ import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding, type Measure } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { BAY_NOT_CARRIED, BAYS_CROSS } from "./codes.ts";
 import { type BayFault, type FrameBay, frameBay, inBay } from "./frame-bay.ts";
@@ -81,11 +82,13 @@ const tooLow = (bay: FrameBay, design: FrameDesign, thickness: number): readonly
   const low = bay.lowest - design.ribs.web;
   const lowest = Math.min(inBay(bay, 0, low).y, inBay(bay, bay.length, low).y);
   const least = design.toe + thickness + GAP;
-  if (lowest >= least) return [];
-  const depth = Math.floor(bay.depth - (least - lowest));
+  if (lowest >= least - samePlace) return [];
+  // Of a bay that lies askew a millimetre less of depth lifts its ribs by less than one; of an upright bay, by nothing.
+  const lift = bay.tilt.x * bay.up.y;
+  const depth = lift > 0 ? Math.floor(bay.depth - (least - lowest) / lift) : 0;
   return [
     {
-      why: `its ribs reach down to ${decimal(lowest, 2)} mm and the floor board's top is at ${decimal(least - GAP, 2)} mm, ${decimal(least - lowest, 2)} mm too low; ${depth > 0 ? `depth: ${depth} mm would do` : "raise it by that"}`,
+      why: `its ribs reach down to ${decimal(lowest, 2)} mm and may reach to ${decimal(least, 2)} mm, ${decimal(GAP, 1)} mm over the floor board: ${decimal(least - lowest, 2)} mm too low; ${depth > 0 ? `depth: ${depth} mm would do` : "raise it by that"}`,
       measured: inMm(lowest),
       limit: inMm(least),
     },
