@@ -3,6 +3,7 @@
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { LiftFact } from "../../fit/fit-facts.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { wantSameStretch } from "./pair-groups.ts";
 import { andMore, asSeverity, bodyName } from "./panel-words.ts";
 
 const entry: CodeEntry = {
@@ -17,10 +18,16 @@ export const cannotLiftOut: ConsoleRule = {
   entry,
   judge: (facts) =>
     facts.fit.lifts.flatMap((lift) => {
-      if (lift.way !== null) return [];
+      if (lift.way !== null || overlaps(lift.panel, facts)) return [];
       const fixed = lift.blockers.filter(({ panel }) => !comesOut(panel, facts));
       return [asSeverity(stuck(lift, facts), fixed.length > 0 ? "fault" : "query")];
     }),
+};
+
+/** A panel that lies in another's place is told of by `fit/panels-overlap`; what holds it once it is moved is not known. */
+const overlaps = (panel: string, { layout }: ConsoleFacts): boolean => {
+  const place = layout.panels.find(({ name }) => name === panel)?.place;
+  return layout.panels.some((other) => other.name !== panel && wantSameStretch(place, other.place));
 };
 
 const comesOut = (panel: string | null, { fit }: ConsoleFacts): boolean =>

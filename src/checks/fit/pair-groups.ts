@@ -4,6 +4,7 @@
 import type { ConsoleBody } from "../../fit/console-body.ts";
 import type { PairFact, PairRelation } from "../../fit/fit-facts.ts";
 import { arithmeticNoise } from "../../geometry/tolerance.ts";
+import type { PanelPlace } from "../../layout/console/console-layout.ts";
 import type { ConsoleFacts } from "./console-rule.ts";
 
 export type PairOf<Kind extends PairRelation["kind"]> = PairFact & {
@@ -20,17 +21,20 @@ const ownerOf = ({ panel, id }: ConsoleBody): string => panel ?? id;
 /** Without pairs of panels that want the same stretch of their bay: `fit/panels-overlap` speaks of those. */
 export const judgedPairs = ({ fit, layout }: ConsoleFacts): readonly PairFact[] => {
   const places = new Map(layout.panels.map(({ name, place }) => [name, place]));
-  return fit.pairs.filter(({ a, b }) => {
-    const [one, other] = [places.get(a.panel ?? ""), places.get(b.panel ?? "")];
-    return (
-      one?.kind !== "bay" ||
-      other?.kind !== "bay" ||
-      one.bay !== other.bay ||
-      one.to <= other.from + arithmeticNoise ||
-      other.to <= one.from + arithmeticNoise
-    );
-  });
+  return fit.pairs.filter(
+    ({ a, b }) => !wantSameStretch(places.get(a.panel ?? ""), places.get(b.panel ?? "")),
+  );
 };
+
+export const wantSameStretch = (
+  one: PanelPlace | undefined,
+  other: PanelPlace | undefined,
+): boolean =>
+  one?.kind === "bay" &&
+  other?.kind === "bay" &&
+  one.bay === other.bay &&
+  one.to > other.from + arithmeticNoise &&
+  other.to > one.from + arithmeticNoise;
 
 /** Pairs of one kind, without those whose two owners have a worse pair. */
 export const pairsOfKind = <Kind extends PairRelation["kind"]>(
