@@ -2,9 +2,9 @@
 // it apart, whatever is free first, and turned round. What is never free is taken out all the same, and told with its step.
 
 import { containsContour } from "../geometry/containment.ts";
-import type { Region } from "../geometry/contour.ts";
+import type { Contour, Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
-import { extentsOverlap } from "../geometry/extent.ts";
+import { type Extent, extentsOverlap, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import {
@@ -88,17 +88,20 @@ const isFree = (
   const { left, still, waitsFor } = among;
   const known = waitsFor.get(item);
   if (known !== undefined && still.has(known)) return false;
-  const by = inTheWay(item, left);
-  const first = left.find(
-    (other) => other !== item && by.includes(other.owner) && isAlone(item, other),
-  );
+  if (item.kind === "layer" || item.kind === "strip") return inTheWay(item, left).length === 0;
+  if (ownInTheWay(item).length > 0) return false;
+  const first = left.find((other) => isApart(item, other) && metOwners(item, other).length > 0);
   if (first !== undefined) waitsFor.set(item, first);
-  return by.length === 0;
+  return first === undefined;
 };
 
-/** True where this one thing by itself is in the item's way, so that the item waits as long as it is there. */
-const isAlone = (item: ServiceItem, other: ServiceItem): boolean =>
-  item.kind !== "layer" && item.kind !== "strip" && inTheWay(item, [item, other]).length > 0;
+/** What is in the way of a component's tool is never the component itself; a layer may be what it is fastened in. */
+const isApart = (item: ServiceItem, other: ServiceItem): boolean =>
+  other !== item && (other.owner !== item.owner || other.kind === "layer");
+
+/** A nut may be walled in by the print that it holds. */
+const ownInTheWay = (item: ServiceItem): readonly string[] =>
+  item.kind === "nut" ? metOwners(item, item) : [];
 
 /** Where nothing is free, what has a tool is forced: a layer waits for its fasteners. */
 const firstFastened = (left: readonly ServiceItem[]): number =>
@@ -116,18 +119,71 @@ const assembled = (taken: readonly Taken[]): ServiceOrder => {
 };
 
 const inTheWay = (item: ServiceItem, left: readonly ServiceItem[]): readonly string[] => {
-  const others = left.filter((other) => other !== item);
-  if (item.kind === "layer") return holding(item, others);
-  if (item.kind === "strip") return coveringStrips(item, others);
-  const ahead = others
-    .filter((other) => other.owner !== item.owner || other.kind === "layer")
-    .flatMap(({ bodies }) => bodies);
-  const own = item.kind === "nut" ? item.bodies.filter(({ kind }) => kind === "print") : [];
-  const met = [...ahead, ...own].filter((one) =>
-    item.columns.some((column) => stands(one, column, item.side)),
-  );
-  return [...new Set(met.map(({ owner }) => owner))].sort();
+  if (item.kind === "layer" || item.kind === "strip") {
+    const others = left.filter((other) => other !== item);
+    return item.kind === "layer" ? holding(item, others) : coveringStrips(item, others);
+  }
+  const ahead = left
+    .filter((other) => isApart(item, other))
+    .flatMap((other) => metOwners(item, other));
+  const own = ownInTheWay(item);
+  return [...new Set([...ahead, ...own])].sort();
 };
+
+/**
+ * Owners of what of one item stands in the way of another: asked again and again while a panel is taken apart, and always
+ * the same. Of an item's own things only prints count.
+ */
+const metOwners = (item: ServiceItem, other: ServiceItem): readonly string[] => {
+  const known = metBy.get(item) ?? new Map<ServiceItem, readonly string[]>();
+  metBy.set(item, known);
+  const before = known.get(other);
+  if (before !== undefined) return before;
+  const met = item !== other && areFarApart(item, other) ? [] : ownersMet(item, other);
+  known.set(other, met);
+  return met;
+};
+
+const ownersMet = (item: ServiceItem, other: ServiceItem): readonly string[] => {
+  const bodies = item === other ? item.bodies.filter(({ kind }) => kind === "print") : other.bodies;
+  return bodies
+    .filter((one) => item.columns.some((column) => stands(one, column, item.side)))
+    .map(({ owner }) => owner);
+};
+
+/** Most things on a panel are nowhere near each other: two boxes say so at once. What is no body may lie anywhere. */
+const areFarApart = (item: ServiceItem, other: ServiceItem): boolean => {
+  const [room, things] = [reachOf(item).room, reachOf(other).things];
+  return room !== null && things !== null && !extentsOverlap(room, things);
+};
+
+interface Reach {
+  /** Of its tools' columns. */
+  readonly room: Extent | null;
+  /** Of its bodies; null where something of it is a sheet or a print. */
+  readonly things: Extent | null;
+}
+
+const reachOf = (item: ServiceItem): Reach => {
+  const before = reaches.get(item);
+  if (before !== undefined) return before;
+  const bodies = item.bodies.flatMap((one) => (one.kind === "body" ? [one.body.footprint] : []));
+  const reach = {
+    room: boxOf(item.columns.map(({ contour }) => contour)),
+    things: bodies.length < item.bodies.length ? null : boxOf(bodies),
+  };
+  reaches.set(item, reach);
+  return reach;
+};
+
+const reaches = new WeakMap<ServiceItem, Reach>();
+
+const boxOf = (contours: readonly Contour[]): Extent | null => {
+  const [first, ...others] = contours.map(contourExtent);
+  return first === undefined ? null : others.reduce(joinedExtent, first);
+};
+
+const metBy = new WeakMap<ServiceItem, Map<ServiceItem, readonly string[]>>();
 
 /** A layer is held by the stack's screws, and by layers that lie on its open side. */
 const holding = (layer: ServiceItem, others: readonly ServiceItem[]): readonly string[] => {
