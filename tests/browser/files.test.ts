@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
+import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { launchBrowser } from "../support/browser.ts";
 import {
   buildDeskPage,
@@ -33,16 +34,28 @@ afterAll(async () => {
   rmSync(built, { recursive: true, force: true });
 });
 
+/** A disk that is full while `isFull` says so. */
+const fillableDisk = (isFull: () => boolean): Disk => ({
+  ...realDisk,
+  write: (path, bytes, like) => {
+    if (isFull()) throw Object.assign(new Error("no space"), { code: "ENOSPC" });
+    realDisk.write(path, bytes, like);
+  },
+});
+
 interface Opened extends DeskDesign {
   readonly page: Page;
   readonly address: string;
   readonly stop: () => Promise<void>;
 }
 
-const opened = async (before: (design: DeskDesign) => void = () => undefined): Promise<Opened> => {
+const opened = async (
+  before: (design: DeskDesign) => void = () => undefined,
+  disk: Disk = realDisk,
+): Promise<Opened> => {
   const design = layDesign(soundDesign);
   before(design);
-  const server = await design.serve(built);
+  const server = await design.serve(built, { disk });
   const page = await openAt(server.address);
   onTestFinished(async () => {
     await page.context().close();
@@ -222,15 +235,44 @@ describe("what can't be written", () => {
     expect((await replaceIn(page, revise("A", "B"))).kind).toBe("done");
   });
 
-  test("a server that has ended is told of, and the edits stay", async () => {
-    const { page, stop } = await opened();
+  test("a full disk is told of, nothing is lost, and there is another try", async () => {
+    let isFull = true;
+    const { page, read } = await opened(
+      undefined,
+      fillableDisk(() => isFull),
+    );
+    await replaceIn(page, revise("A", "B"));
+    await page.keyboard.press("Control+s");
+    await news(page, "Not saved: the disk is full. Nothing is lost");
+    expect(read(PANEL)).toContain("revision: A");
+    isFull = false;
+    await page.keyboard.press("Control+s");
+    await news(page, SAVED);
+    expect(read(PANEL)).toContain("revision: B");
+  });
+
+  test("a server that has ended is told of, the edits stay, and its next run is found", async () => {
+    const { page, stop, serve, read, address } = await opened();
     await replaceIn(page, revise("A", "B"));
     await stop();
     await news(page, "The server does not answer");
     await page.keyboard.press("Control+s");
     await news(page, "Not saved");
-    expect(await textIn(page, PANEL)).toContain("revision: B");
     await marked(page, `Not saved: ${PANEL}`);
+    const next = await serve(built, { port: Number(new URL(address).port) });
+    onTestFinished(next.close);
+    await news(page, "open the address that `view` has printed");
+    // As when the new address is opened in the same window: only what follows # differs, nothing is loaded anew.
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, new URL(next.address).hash);
+    await page
+      .locator(".file-news")
+      .filter({ hasText: "open the address" })
+      .waitFor({ state: "detached" });
+    await page.keyboard.press("Control+s");
+    await marked(page, "Nothing unsaved");
+    expect(read(PANEL)).toContain("revision: B");
   });
 
   test("an address without the key says where the right one is", async () => {

@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import type { Page } from "playwright-core";
 import { build, type Plugin } from "vite";
-import { realDisk } from "../../src/cli/disk.ts";
+import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { type DesignServer, startServer } from "../../src/cli/view/design-server.ts";
 import { pageFiles } from "../../src/cli/view/page-files.ts";
 import type { DesignInput } from "./pack-hashes.ts";
@@ -48,12 +48,17 @@ export async function buildDeskPage(): Promise<string> {
   return outDir;
 }
 
+export interface ServeSettings {
+  /** Any that is free where it is absent. */
+  readonly port?: number;
+  readonly disk?: Disk;
+}
+
 export interface DeskDesign {
   readonly folder: string;
   readonly read: (path: string) => string;
   readonly write: (path: string, change: (before: string) => string) => void;
-  /** Port 0: any. */
-  readonly serve: (page: string, port?: number) => Promise<DesignServer>;
+  readonly serve: (page: string, settings?: ServeSettings) => Promise<DesignServer>;
   readonly remove: () => void;
 }
 
@@ -68,8 +73,8 @@ export function layDesign({ entry, files }: DesignInput): DeskDesign {
     folder,
     read,
     write: (path, change) => writeFileSync(join(folder, path), change(read(path))),
-    serve: async (page, port = 0) => {
-      const source = { place: { root: folder, entry }, isReadOnly: false, disk: realDisk };
+    serve: async (page, { port = 0, disk = realDisk } = {}) => {
+      const source = { place: { root: folder, entry }, isReadOnly: false, disk };
       const built = pageFiles(page);
       const started = built === null ? null : await startServer({ source, page: built, port });
       if (started?.kind !== "started") throw new Error(`not started: ${started?.kind}`);

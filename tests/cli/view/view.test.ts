@@ -6,6 +6,7 @@ import { createServer } from "node:net";
 import { join, resolve } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
 import { designPort, readPort } from "../../../src/cli/view/design-port.ts";
+import { textHash } from "../../../src/diagnostics/text-edit.ts";
 import { runIn } from "../run-in.ts";
 import { temporaryFolder } from "../temporary-folder.ts";
 import { PANEL, WORKSHOP } from "./served.ts";
@@ -67,16 +68,32 @@ test("--json prints the address for programs", async () => {
   });
 });
 
-test("a port that is taken is refused where it was asked for, else another is used and it is said", async () => {
-  const root = layDesign();
+const occupied = async (port: number): Promise<number> => {
   const other = createServer();
-  await new Promise<void>((done) => other.listen(0, "127.0.0.1", done));
+  await new Promise<void>((done, failed) => {
+    other.once("error", failed);
+    other.listen(port, "127.0.0.1", done);
+  });
   onTestFinished(() => void other.close());
   const at = other.address();
-  const port = typeof at === "object" && at !== null ? at.port : 0;
-  const asked = await runIn(root, ["view", "panels/pumps.yaml", "--port", `${port}`]);
+  return typeof at === "object" && at !== null ? at.port : 0;
+};
+
+test("a port that was asked for and is taken is refused", async () => {
+  const port = await occupied(0);
+  const asked = await runIn(layDesign(), ["view", "panels/pumps.yaml", "--port", `${port}`]);
   expect(asked.code).toBe(2);
   expect(asked.stderr).toContain(`Port ${port} can't be used`);
+});
+
+test("where the design's own port is taken another is used, and what that costs is said", async () => {
+  const root = layDesign();
+  const port = await occupied(designPort(textHash(join(root, "panels/pumps.yaml"))));
+  const { code, stdout, stderr } = await runIn(root, ["view", "panels/pumps.yaml"]);
+  expect(code).toBe(0);
+  expect(stderr).toContain(`Port ${port}, this design's own, is taken`);
+  expect(stderr).toContain("recovery copies");
+  expect(stdout).not.toContain(`:${port}/`);
 });
 
 test("a design keeps its port, and ports are what they can be", () => {
