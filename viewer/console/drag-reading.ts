@@ -58,7 +58,7 @@ export const dragReading = (
   const rest = groups.filter((group) => group.panel === null || !names.has(group.panel));
   const meetings = train.flatMap(({ name, frame }) =>
     meetingsOf(
-      { groups, rest, bay, by, stretches },
+      { groups, rest, bay, by, stretches, overlaps: overlapsOf(layout, by) },
       { panel: name, from: frame, to: shifted(frame, bay, by) },
     ),
   );
@@ -91,12 +91,34 @@ interface Along {
   readonly bay: BayLayout;
   readonly by: number;
   readonly stretches: StandingConsole["stretches"];
+  /** Whether a panel that has been moved lies over one that has not. */
+  readonly overlaps: (moved: string, standing: string | null) => boolean;
 }
+
+const overlapsOf =
+  (layout: ConsoleLayout, by: number): Along["overlaps"] =>
+  (moved, standing) => {
+    const [one, other] = [moved, standing].map(
+      (name) => layout.panels.find((panel) => panel.name === name)?.place,
+    );
+    return (
+      one?.kind === "bay" &&
+      other?.kind === "bay" &&
+      one.bay === other.bay &&
+      one.from + by < other.to - arithmeticNoise &&
+      other.from < one.to + by - arithmeticNoise
+    );
+  };
 
 const meetingsOf = (along: Along, move: DragMove): readonly DragMeeting[] => {
   const own = along.groups.find(({ panel }) => panel === move.panel);
   if (own === undefined) return [];
-  return dragStep([own, ...along.rest], move).map((fact) => meeting(fact, move.panel, along));
+  const isOver = (group: BodyGroup): boolean => along.overlaps(move.panel, group.panel);
+  // Two panels that want the same rails clash: how far apart the rest of them is, nobody asks, and it is half of the work.
+  return [
+    ...dragStep([own, ...along.rest.filter(isOver)], move, 0),
+    ...dragStep([own, ...along.rest.filter((group) => !isOver(group))], move),
+  ].map((fact) => meeting(fact, move.panel, along));
 };
 
 const meeting = ({ a, b, relation }: DragFact, panel: string, along: Along): DragMeeting => {

@@ -1,0 +1,278 @@
+// The console's picture in a real browser, drawn by software: it opens, rests, moves a panel with its numbers and one edit,
+// takes it back, goes to a finding, and can be worked by keys alone.
+
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type OpenPage, openPage, type PageStand, standOf } from "../support/open-page.ts";
+
+let stand: PageStand;
+let open: OpenPage;
+let page: Page;
+
+beforeAll(async () => {
+  stand = await standOf("dist/viewer");
+  open = await openPage(stand);
+  page = open.page;
+  // No motion of the camera but in the test of it, no smoothing, one pixel a pixel: drawn by software.
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await page.goto(`${stand.server.address}?picture=plain`);
+  await page.getByLabel("Example").selectOption("tug-trainer");
+  await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
+  await page.getByRole("button", { name: "Console", exact: true }).click();
+  await page.getByRole("button", { name: /^voyage-recorder/ }).waitFor();
+  await drawn(0);
+}, 120_000);
+
+afterAll(() => stand?.close());
+
+const frames = async (): Promise<number> =>
+  Number(await page.locator(".stage canvas").getAttribute("data-frames"));
+
+const view = async (): Promise<string> =>
+  (await page.locator(".stage canvas").getAttribute("data-view")) ?? "";
+
+/** More frames than there were. */
+const drawn = (before: number): Promise<unknown> =>
+  page.waitForFunction(
+    (count) =>
+      Number(document.querySelector<HTMLElement>(".stage canvas")?.dataset["frames"] ?? 0) > count,
+    before,
+  );
+
+/** Until nothing has been drawn for as long as several motions of the camera take. */
+async function still(): Promise<number> {
+  for (let before = -1; ; ) {
+    const now = await frames();
+    if (now === before) return now;
+    before = now;
+    await page.waitForTimeout(400);
+  }
+}
+
+const panelRow = (name: string) => page.getByRole("button", { name: new RegExp(`^${name} `) });
+
+const hand = (name: string): Promise<void> => page.getByRole("radio", { name }).check();
+
+async function viewFrom(name: string): Promise<void> {
+  await page.getByRole("button", { name, exact: true }).click();
+  await still();
+}
+
+describe("the tug trainer's console", () => {
+  test("is drawn, and what lies behind the door was not loaded before it was opened", async () => {
+    const shot = await page.locator(".stage").screenshot();
+    // A picture of one colour packs to far less: 400 by 300 of plain paper are under 2 kB.
+    expect(shot.length).toBeGreaterThan(15_000);
+    const other = await openPage(stand);
+    const loaded: string[] = [];
+    other.page.on("request", (request) => loaded.push(request.url()));
+    await other.page.getByLabel("Example").selectOption("tug-trainer");
+    await other.page.getByRole("button", { name: "Console", exact: true }).waitFor();
+    await other.page.waitForLoadState("networkidle");
+    expect(loaded.filter((address) => /console-|manifold/.test(address))).toEqual([]);
+    await other.page.close();
+  });
+
+  test("draws nothing while nobody touches it", async () => {
+    const before = await still();
+    await page.waitForTimeout(1000);
+    expect(await frames()).toBe(before);
+    await page.locator(".stage").focus();
+    await page.keyboard.press("ArrowLeft");
+    await drawn(before);
+    // One key, one frame.
+    await still();
+    expect(await frames()).toBe(before + 1);
+  });
+
+  test("goes to each place to stand", async () => {
+    const seen = new Set<string>();
+    for (const name of ["Whole", "From the seat", "Above", "Bay aft", "Bay forward"]) {
+      await viewFrom(name);
+      seen.add(await view());
+    }
+    expect(seen.size).toBe(5);
+  });
+
+  test("cuts, and the cut moves with its slider", async () => {
+    const before = await still();
+    await page.getByLabel("Where it is cut").selectOption("Bay aft: at a length");
+    await drawn(before);
+    const slider = page.getByRole("slider", { name: /Place of the cut/ });
+    const then = await still();
+    await slider.fill("230");
+    await drawn(then);
+    await page.getByLabel("Where it is cut").selectOption("Not cut");
+    await still();
+  });
+});
+
+describe("a panel moved into its neighbour by hand", () => {
+  test("shows the clash with its number while it is held, and goes back with Escape", async () => {
+    await viewFrom("Bay forward");
+    await hand("Move panels");
+    await panelRow("voyage-recorder").click();
+    await page.locator(".stage").focus();
+    await page.keyboard.press("ArrowDown");
+    const list = page.locator(".dragged");
+    await list.getByText("Clash").first().waitFor();
+    // A module of 9.525 mm less the undersize of both panels.
+    expect(await list.textContent()).toMatch(/sheet of face on lighting.*clash, 9\.\d+ mm/);
+    await page.locator(".console-labels .note.clash").first().waitFor();
+    await page.keyboard.press("Escape");
+    await list.waitFor({ state: "detached" });
+    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+  });
+
+  test("is written on release as one edit, and undo brings it back", async () => {
+    await viewFrom("Bay aft");
+    const at = await placeOf("generators");
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    const far = await placeOf("echo-sounder");
+    await page.mouse.move((at.x + far.x) / 2, (at.y + far.y) / 2, { steps: 5 });
+    await page.locator(".dragged").waitFor();
+    const module = await page.locator(".dragged").getAttribute("data-module");
+    expect(Number(module)).toBeGreaterThan(0);
+    await page.mouse.up();
+    await panelRow("generators")
+      .filter({ hasText: `modules ${module} to` })
+      .waitFor();
+    expect(await page.getByLabel("What happened").textContent()).toContain(
+      `move generators to module ${module}`,
+    );
+    await page.getByRole("button", { name: "Undo" }).click();
+    await panelRow("generators").filter({ hasText: "modules 0 to 9" }).waitFor();
+    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+  });
+
+  test("offers by name what the design's own words can't say", async () => {
+    await panelRow("voyage-recorder").click();
+    await panelRow("voyage-recorder").press("ArrowDown");
+    await page.locator(".dragged").waitFor();
+    await panelRow("voyage-recorder").press("Enter");
+    const choice = page.getByRole("alertdialog");
+    expect(await choice.textContent()).toContain("written to stand behind lighting");
+    await choice.getByRole("button", { name: "Set free at module 36" }).click();
+    await panelRow("voyage-recorder").filter({ hasText: "modules 36 to 39" }).waitFor();
+  });
+});
+
+describe("the fit", () => {
+  test("is worked out with its progress, and choosing a finding moves the view and marks", async () => {
+    await viewFrom("Whole");
+    await page.getByRole("button", { name: "Check the fit" }).click();
+    await page.getByRole("progressbar", { name: "Working on the fit" }).waitFor();
+    await page.getByRole("button", { name: "Check the fit again" }).waitFor({ timeout: 120_000 });
+    const before = await view();
+    const finding = page.locator(".console-fit .finding button").first();
+    await finding.click();
+    await still();
+    expect(await finding.getAttribute("aria-pressed")).toBe("true");
+    expect(await view()).not.toBe(before);
+    expect(await page.locator(".console-labels .note.finding").count()).toBe(1);
+  }, 150_000);
+
+  test("can be given up at once", async () => {
+    await page.getByRole("button", { name: "Check the fit again" }).click();
+    await page.getByRole("button", { name: "Give it up" }).click();
+    await page.getByRole("button", { name: "Check the fit", exact: true }).waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await panelRow("voyage-recorder").filter({ hasText: "modules 37 to 40" }).waitFor();
+  });
+});
+
+test("two places are measured by keys alone", async () => {
+  await viewFrom("Bay aft");
+  await hand("Measure");
+  await page.locator(".stage").focus();
+  await page.keyboard.press("Enter");
+  await page.getByLabel("What happened").getByText("Choose the second place").waitFor();
+  await page.keyboard.press("Shift+ArrowRight");
+  await still();
+  await page.keyboard.press("Enter");
+  await page.locator(".measured").waitFor();
+  expect(await page.locator(".measured").textContent()).toMatch(/^[\d.]+ mm: .* up$/);
+});
+
+test("the camera moves by itself, and not for those who ask for stillness", async () => {
+  const before = await still();
+  await page.getByRole("button", { name: "Whole", exact: true }).click();
+  await drawn(before);
+  expect(await still()).toBe(before + 1);
+  await page.emulateMedia({ reducedMotion: "no-preference" });
+  await page.getByRole("button", { name: "Above", exact: true }).click();
+  await drawn(before + 1);
+  expect(await still()).toBeGreaterThan(before + 2);
+  await page.emulateMedia({ reducedMotion: "reduce" });
+});
+
+test("two fingers bring it nearer", async () => {
+  const before = (await view()).split(" ").map(Number);
+  await page.locator(".stage canvas").evaluate((canvas) => {
+    const box = canvas.getBoundingClientRect();
+    const send = (kind: string, id: number, x: number): void => {
+      const at = { clientX: box.left + x, clientY: box.top + 100 };
+      // A made-up pointer can't be captured; the canvas hears it all the same.
+      canvas.setPointerCapture = () => undefined;
+      canvas.dispatchEvent(
+        new PointerEvent(kind, { pointerId: id, pointerType: "touch", bubbles: true, ...at }),
+      );
+    };
+    send("pointerdown", 11, 150);
+    send("pointerdown", 12, 200);
+    send("pointermove", 12, 250);
+    send("pointerup", 11, 150);
+    send("pointerup", 12, 250);
+  });
+  await still();
+  const after = (await view()).split(" ").map(Number);
+  // Twice as far apart, half as far away.
+  expect(after[3]).toBeCloseTo((before[3] ?? 0) / 2, 0);
+});
+
+test("the chosen panel is opened in the panel's room", async () => {
+  await panelRow("winch").click();
+  await page.getByRole("button", { name: "Open the panel" }).click();
+  await page.getByRole("combobox", { name: "Panel", exact: true }).waitFor();
+  expect(await page.locator(".stage").count()).toBe(0);
+  expect(await page.getByRole("combobox", { name: "Panel", exact: true }).inputValue()).toBe(
+    "winch",
+  );
+});
+
+test("nothing was complained about in all of this", () => {
+  // The page is opened twice at the beginning: what the first was loading is broken off.
+  expect(open.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);
+  expect(stand.server.missing).toEqual([]);
+});
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+async function labelPlace(look: string, words: string): Promise<Place> {
+  const label = page.locator(`.console-labels .${look}`).getByText(words, { exact: true });
+  const box = await label.boundingBox();
+  if (box === null) throw new Error(`${words} is not in the picture`);
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/**
+ * The middle of a panel's face in bay aft. Names stand 14 mm left of their panels, the bay's own 30 mm right of a panel
+ * of 146 mm, in the middle of the bay: between winch and alarms.
+ */
+async function placeOf(name: string): Promise<Place> {
+  const [bay, winch, alarms, own] = [
+    await labelPlace("bay", "bay aft"),
+    await labelPlace("panel", "winch"),
+    await labelPlace("panel", "alarms"),
+    await labelPlace("panel", name),
+  ];
+  const share = (14 + 146 / 2) / (14 + 146 + 30);
+  return {
+    x: own.x + (bay.x - (winch.x + alarms.x) / 2) * share,
+    y: own.y + (bay.y - (winch.y + alarms.y) / 2) * share,
+  };
+}
