@@ -230,3 +230,33 @@ test("the depth that is said to do for a bay that lies too low does, and a milli
   expect(fault(works)).toBeUndefined();
   expect(fault(works + 1)).toBeDefined();
 });
+
+const partedAt = (apart: number, beyond: string): ReturnType<typeof framed> =>
+  framed({
+    bays: [
+      "aft: { mount: console-rail, at: [0, -420, 620], along: [1, 0, 0], length: 24 modules, depth: 120 mm }",
+      `forward: { mount: console-rail, at: [${apart}, -420, 620], along: [1, 0, 0], length: 24 modules, depth: 120 mm }`,
+    ],
+    frame: `{ type: side-console, sheet: birch-ply-12, beyond: ${beyond} mm }`,
+    bed: "[700, 500]",
+  });
+const tooClose = ({ findings }: ReturnType<typeof framed>): string | undefined =>
+  findings.find(({ code }) => code === "parts/frame-sections")?.message;
+
+// Each end stands `beyond` over: a length that both give up parts two sections by twice as much, and by no more than they have.
+test("what is said to part two sections does, and nothing is said that could not", () => {
+  const near = tooClose(partedAt(275.37, "11.3"));
+  const works = /make beyond: ([\d.]+) mm/.exec(near ?? "")?.[1];
+  expect(works).toBeDefined();
+  expect(tooClose(partedAt(275.37, works!))).toBeUndefined();
+  expect(tooClose(partedAt(240, "6"))).toContain("Move them apart by that.");
+});
+
+test("the tool that is said to work for the slots does", () => {
+  const slots = (diameter: string): string | undefined =>
+    framed({ tools: `[{ diameter: ${diameter} mm }]` }).findings.find(
+      ({ code }) => code === "parts/frame-tool",
+    )?.message;
+  const works = /A tool of ([\d.]+) mm works/.exec(slots("12") ?? "")?.[1];
+  expect(slots(works!)).toBeUndefined();
+});

@@ -91,7 +91,7 @@ const toolFindings = (
   if (tooThick === null || machine === null) return [];
   return [
     finding(TOOL, {
-      message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most)} at most. A tool of ${decimal(Math.floor(tooThick.most), 0)} mm works.`,
+      message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most)} at most. A tool of ${decimal(thinnerThan(tooThick.most), 1)} mm works.`,
       span: spanOf(design.written, "joints"),
       related: [{ what: machine.id, span: machine.written.span }],
       subjects: [machine.id],
@@ -101,6 +101,9 @@ const toolFindings = (
     }),
   ];
 };
+
+/** The next whole tenth that finds room: a tool as thick as the most does not. */
+const thinnerThan = (most: number): number => (Math.ceil(most * 10) - 1) / 10;
 
 export const partFindings = (
   parts: readonly FramePart[],

@@ -83,10 +83,12 @@ const tooClose = (plans: readonly FramePlan[], { design }: PartingOptions): read
     const before = plans[index]!;
     const overlap = before.ends.to - plan.ends.from;
     if (overlap <= 0) return [];
+    const beyond = Math.floor((design.beyond - overlap / 2) * TENTHS) / TENTHS;
+    const or = beyond >= 0 ? `, or make beyond: ${decimal(beyond, 1)} mm` : "";
     const [bay, last] = [plan.bays[0]!, before.bays.at(-1)!];
     return [
       finding(SECTIONS_CLOSE, {
-        message: `${last.id} and ${bay.id}: the frame is to be parted between them, and the two ends take ${decimal(overlap, 2)} mm more than there is. Move them apart by that, or make beyond: ${decimal(Math.max(0, design.beyond - overlap / 2), 1)} mm.`,
+        message: `${last.id} and ${bay.id}: the frame is to be parted between them, and the two ends take ${decimal(overlap, 2)} mm more than there is. Move them apart by that${or}.`,
         span: spanOf(bay.layout.design.written, "at"),
         related: [{ what: last.id, span: spanOf(last.layout.design.written, "at") }],
         subjects: [last.id, bay.id],
@@ -96,3 +98,6 @@ const tooClose = (plans: readonly FramePlan[], { design }: PartingOptions): read
       }),
     ];
   });
+
+/** `beyond` is offered in whole tenths, rounded so that the ends do part. */
+const TENTHS = 10;
