@@ -1,6 +1,7 @@
 // Does a piece lie on the machine's bed, turned a quarter where that helps? Gives what is missing, null where nothing is.
 
 import type { MachineDesign } from "../../design/workshop-design.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 
 export interface Shortage {
   readonly long: number;
@@ -25,13 +26,10 @@ export const shortage = (
 ): Shortage | null => {
   const [short, long] = inOrder(size);
   const [narrow, wide] = inOrder(room);
-  if (long > wide + ROUNDING) return { long, short, measured: long, limit: wide };
-  if (short > narrow + ROUNDING) return { long, short, measured: short, limit: narrow };
+  if (long > wide + samePlace) return { long, short, measured: long, limit: wide };
+  if (short > narrow + samePlace) return { long, short, measured: short, limit: narrow };
   return null;
 };
-
-/** Sums of lengths read to a nanometre. */
-const ROUNDING = 1e-6;
 
 const inOrder = ([a, b]: readonly [number, number]): readonly [number, number] =>
   a <= b ? [a, b] : [b, a];

@@ -1,9 +1,7 @@
 // Do two convex outlines of the profile share more than an edge? By the axes that could part them: the normals of their sides.
 
 import type { Point } from "../../geometry/contour.ts";
-
-/** What arithmetic may leave of a touch: a nanometre. */
-const TOUCH = 1e-6;
+import { samePlace } from "../../geometry/tolerance.ts";
 
 export const convexMeet = (a: readonly Point[], b: readonly Point[]): boolean =>
   !hasParting(a, b) && !hasParting(b, a);
@@ -15,7 +13,7 @@ const hasParting = (a: readonly Point[], b: readonly Point[]): boolean =>
     const size = Math.sqrt(normal.x * normal.x + normal.y * normal.y);
     const [low, high] = reach(a, normal, size);
     const [least, most] = reach(b, normal, size);
-    return least >= high - TOUCH || most <= low + TOUCH;
+    return least >= high - samePlace || most <= low + samePlace;
   });
 
 const reach = (

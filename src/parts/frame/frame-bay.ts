@@ -7,6 +7,7 @@ import { decimal } from "../../geometry/number.ts";
 import { dot } from "../../geometry/space/vector.ts";
 import { arcSine, type Direction, toDegrees } from "../../geometry/trigonometry.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
+import { offPlane, wholePitch } from "./frame-tolerance.ts";
 import { acrossOf, inProfile, leftOf, type Profile, stepped } from "./profile.ts";
 
 export interface FrameBay {
@@ -43,9 +44,6 @@ export interface BayFault {
   readonly limit: Measure | null;
 }
 
-/** Sine of the angle by which a bay may leave the plane of the others: 0.006 degrees, 0.1 mm in a metre. */
-const OFF_PLANE = 1e-4;
-
 export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
   const { x, y } = layout.frame;
   const { holes } = layout.mount;
@@ -58,8 +56,8 @@ export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
     x: dot(x, profile.right),
     y: dot(x, profile.forward) * up.x + dot(x, profile.up) * up.y,
   };
-  if (Math.abs(off) > OFF_PLANE) return offPlane(toDegrees(arcSine(Math.min(1, Math.abs(off)))));
-  if (tilt.x < OFF_PLANE) return refused("its panels look down, or along its own cheeks");
+  if (Math.abs(off) > offPlane) return outOfPlane(toDegrees(arcSine(Math.min(1, Math.abs(off)))));
+  if (tilt.x < offPlane) return refused("its panels look down, or along its own cheeks");
   const halfClear = layout.clearWidth / 2;
   return {
     kind: "carried",
@@ -76,22 +74,19 @@ export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
       halfColumns: holes.apart / 2,
       firstHole: holes.first,
       pitch: holes.pitch,
-      holes: Math.floor((layout.length - 2 * holes.first) / holes.pitch + ROUNDING) + 1,
+      holes: Math.floor((layout.length - 2 * holes.first) / holes.pitch + wholePitch) + 1,
       depth: layout.depth,
       lowest: -halfClear * Math.abs(tilt.y) - layout.depth * tilt.x,
     },
   };
 };
 
-/** A run of whole pitches is not one short for the last digit of a length. */
-const ROUNDING = 1e-6;
-
 const refused = (why: string): CarriedBay => ({
   kind: "refused",
   fault: { why, measured: null, limit: null },
 });
 
-const offPlane = (angle: number): CarriedBay => ({
+const outOfPlane = (angle: number): CarriedBay => ({
   kind: "refused",
   fault: {
     why: `it runs ${decimal(angle, 2)}° out of the plane of the first bay, and cheeks are flat: 0° can be carried`,

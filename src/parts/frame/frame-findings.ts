@@ -8,6 +8,7 @@ import { type Finding, finding, type Measure } from "../../diagnostics/finding.t
 import { contourDistance } from "../../geometry/distance.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { decimal } from "../../geometry/number.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import { thicknessOf } from "../../layout/stack.ts";
 import { fitsBed } from "./bed.ts";
 import { BED, DOORWAY, KNEES_FILLED, LEFT_OPEN, SHEET_UNMEASURED, TOOL, WEB } from "./codes.ts";
@@ -54,7 +55,7 @@ export const planFindings = (
 
 const kneeFindings = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
   const [, height] = design.knees;
-  if (kneeRoom === null || kneeRoom >= height) return [];
+  if (kneeRoom === null || kneeRoom >= height - samePlace) return [];
   return [
     finding(KNEES_FILLED, {
       message: `The knee space is to be ${millimetres(height)} high, and below the bays over it stay ${millimetres(kneeRoom)}, ${millimetres(height - kneeRoom)} less. Raise the bay by that, or give it less depth.`,
@@ -169,7 +170,7 @@ const webFinding = (part: FramePart, design: FrameDesign): readonly Finding[] =>
     },
   ]);
   const thinnest = webs.toSorted((a, b) => a.gap - b.gap)[0];
-  if (thinnest === undefined || thinnest.gap >= part.thickness) return [];
+  if (thinnest === undefined || thinnest.gap >= part.thickness - samePlace) return [];
   return [
     finding(WEB, {
       message: `${part.id}: ${millimetres(thinnest.gap)} stand between ${thinnest.between}; the sheet's thickness, ${millimetres(part.thickness)}, is common practice, ${millimetres(part.thickness - thinnest.gap)} more.`,

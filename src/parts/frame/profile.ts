@@ -13,6 +13,7 @@ import {
   vector,
 } from "../../geometry/space/vector.ts";
 import type { Direction } from "../../geometry/trigonometry.ts";
+import { upright } from "./frame-tolerance.ts";
 
 export interface Profile {
   readonly forward: Vector;
@@ -21,13 +22,12 @@ export interface Profile {
 }
 
 const UP = vector(0, 0, 1);
-const LEVEL = 1e-9;
 
 /** The plane in which a bay runs; one that runs straight up shows it by what is to its right. */
 export const profileOf = (bay: Frame): Profile => {
   const across = cross(bay.y, UP);
   const size = Math.sqrt(dot(across, across));
-  const level = size > LEVEL ? scaled(across, 1 / size) : bay.x;
+  const level = size > upright ? scaled(across, 1 / size) : bay.x;
   const right = dot(level, bay.x) < 0 ? scaled(level, -1) : level;
   return { forward: cross(UP, right), up: UP, right };
 };

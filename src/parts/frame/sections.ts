@@ -6,6 +6,7 @@ import type { MachineDesign } from "../../design/workshop-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import { fitsBed } from "./bed.ts";
 import type { Span } from "./board.ts";
 import { SECTIONS_CLOSE } from "./codes.ts";
@@ -82,7 +83,7 @@ const tooClose = (plans: readonly FramePlan[], { design }: PartingOptions): read
   plans.slice(1).flatMap((plan, index) => {
     const before = plans[index]!;
     const overlap = before.ends.to - plan.ends.from;
-    if (overlap <= 0) return [];
+    if (overlap <= samePlace) return [];
     const beyond = Math.floor((design.beyond - overlap / 2) * TENTHS) / TENTHS;
     const or = beyond >= 0 ? `, or make beyond: ${decimal(beyond, 1)} mm` : "";
     const [bay, last] = [plan.bays[0]!, before.bays.at(-1)!];

@@ -1,0 +1,10 @@
+// Tolerances of the frame, by the operation that needs each. Places are held against one another by `samePlace` of the geometry.
+
+/** Sine of the angle by which a bay may leave the plane of the others: 0.006 degrees, 0.1 mm in a metre. */
+export const offPlane = 1e-4;
+
+/** Of a pitch: a run of whole pitches is not one short for the last digit of a length read to a nanometre. */
+export const wholePitch = 1e-6;
+
+/** Sine of an angle off the vertical that is none: arithmetic on unit vectors leaves 1e-15, what a builder writes a millionth. */
+export const upright = 1e-9;
