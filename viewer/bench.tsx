@@ -7,7 +7,7 @@ import {
   ConsoleDoor,
   isConsoleOpen,
 } from "./console/console-door.tsx";
-import { choosePanel, panel, panels, progress } from "./desk.ts";
+import { panels, progress } from "./desk.ts";
 import { Decisions } from "./files/decisions.tsx";
 import { FileBar } from "./files/file-bar.tsx";
 import { SnapshotList } from "./files/snapshot-list.tsx";
@@ -31,7 +31,7 @@ export function Bench(): JSX.Element {
       </header>
       <main>
         <ConsoleDoor />
-        {isConsoleOpen() ? <ConsoleBehindDoor /> : <PanelRoom />}
+        {isConsoleOpen() ? <ConsoleBehindDoor /> : <PanelView />}
       </main>
       <aside>
         {isConsoleOpen() ? <ConsoleBesideDoor /> : <TextPane />}
@@ -39,32 +39,6 @@ export function Bench(): JSX.Element {
         <SnapshotList />
       </aside>
     </div>
-  );
-}
-
-const PanelRoom = (): JSX.Element => (
-  <>
-    <PanelChoice />
-    <PanelView />
-  </>
-);
-
-function PanelChoice(): JSX.Element | null {
-  if (panels.value.length < 2) return null;
-  return (
-    <label class="panel-choice">
-      Panel
-      <select
-        value={panel.value?.name ?? ""}
-        onChange={(event) => choosePanel(event.currentTarget.value)}
-      >
-        {panels.value.map(({ name, title }) => (
-          <option key={name} value={name}>
-            {title}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }
 

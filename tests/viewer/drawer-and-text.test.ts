@@ -18,6 +18,8 @@ test("the drawer holds every part, and finds by kind, by words and by dimension"
   const [some] = cards.filter(({ hole }) => hole !== "");
   const width = /hole ([\d.]+) x/.exec(some?.sizes ?? "")?.[1] ?? "none";
   expect(matching(cards, width).map(({ id }) => id)).toContain(some?.id);
+  // "6" is a dimension of others too: what goes by the name comes first.
+  expect(matching(cards, "toggle 6")[0]?.id).toBe("toggle-6");
   expect(matching(cards, "no-such-thing")).toEqual([]);
 });
 

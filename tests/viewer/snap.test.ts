@@ -20,10 +20,18 @@ const scene = (
   still,
   panel: extent(0, 0, 200, 100),
   grid,
+  stated: moving.at,
   reach: 1,
 });
 
 describe("the grid", () => {
+  test("is of the number that the design states: 37.2 from the top becomes 35.5, not 35.7", () => {
+    // From the top the number shrinks on the way up: minus 37.2 and 1.6 is minus 35.6, on the half minus 35.5.
+    const stated = { x: 20, y: -37.2 };
+    const { y } = snapped({ x: 0, y: 1.6 }, { ...scene(thing("a", 20, 30.1), []), stated });
+    expect(y).toBeCloseTo(37.2 - 35.5, 9);
+  });
+
   test("is of the place, not of the shift", () => {
     const { x, y, guides } = snapped({ x: 3.1, y: -2.3 }, scene(thing("a", 20.2, 30.1), []));
     // 20.2 + 3.1 = 23.3, on the half 23.5; 30.1 - 2.3 = 27.8, on the half 28.

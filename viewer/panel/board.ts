@@ -5,6 +5,7 @@ import { computed, signal } from "@preact/signals";
 import { usualUnit, type WritingUnit } from "../../src/design/length-text.ts";
 import type { TextEdit } from "../../src/diagnostics/text-edit.ts";
 import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
+import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import type { PanelReading, PlacedFinding } from "../core-messages.ts";
 import { findings, panel, selection, texts } from "../desk.ts";
 import type { PartCard } from "./panel-messages.ts";
@@ -55,7 +56,7 @@ export const unit = computed<WritingUnit>(() => {
 });
 
 /** Of coordinates: half a millimetre, or a thirty-second of an inch. */
-export const gridStep = computed(() => (unit.value === "in" ? 25.4 / 32 : 0.5));
+export const gridStep = computed(() => (unit.value === "in" ? MM_PER_INCH / 32 : 0.5));
 
 export const selectedComponents = computed<readonly PlacedComponent[]>(() => {
   const chosen = new Set(selection.value);

@@ -2,6 +2,8 @@
 // picture moves; letting go is one step of the history.
 
 import { effect } from "@preact/signals";
+import { dragOf } from "../../src/design/drag-table.ts";
+import type { AxisPlace } from "../../src/design/panel-design.ts";
 import { type Extent, joinedExtent } from "../../src/geometry/extent.ts";
 import { movedWith } from "../../src/layout/moved-with.ts";
 import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
@@ -30,9 +32,19 @@ export function dragScene(held: PlacedComponent, scale: number): SnapScene | nul
       .map((one) => ({ id: one.id, at: one.at, box: boxOf(one) })),
     panel: layout.nominal,
     grid: gridStep.value,
+    stated: {
+      x: statedNumber(held.place.across, held.at.x - layout.nominal.minX),
+      y: statedNumber(held.place.along, held.at.y - layout.nominal.minY),
+    },
     reach: Math.min(3, SNAP_PIXELS / scale),
   };
 }
+
+/** The design's own number is what is to be round: a distance from the top stays one of half millimetres. */
+const statedNumber = (place: AxisPlace, coordinate: number): number => {
+  const said = dragOf(place);
+  return said.kind === "number" ? said.value * said.sign : coordinate;
+};
 
 const goingAlong = (): {
   readonly across: ReadonlySet<string>;

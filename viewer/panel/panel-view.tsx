@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { useRef } from "preact/hooks";
 import type { PanelReading } from "../core-messages.ts";
-import { panel, panels } from "../desk.ts";
+import { choosePanel, panel, panels } from "../desk.ts";
 import { LayerList } from "../layer-list.tsx";
 import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
 import { BoardView } from "./board-view.tsx";
@@ -67,6 +67,7 @@ const EXTRAS: readonly { readonly name: Extra; readonly words: string }[] = [
 function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.Element {
   return (
     <div class="sheet-bar">
+      <PanelChoice />
       <button
         type="button"
         aria-expanded={isDrawerOpen.value}
@@ -138,5 +139,24 @@ function TwiceUsed({ reading }: { readonly reading: PanelReading | null }): JSX.
       {reading.file} stands in the console {others.length + 1} times: what is changed here changes
       in {others.map(({ name }) => name).join(", ")} too.
     </p>
+  );
+}
+
+function PanelChoice(): JSX.Element | null {
+  if (panels.value.length < 2) return null;
+  return (
+    <label class="panel-choice">
+      Panel
+      <select
+        value={panel.value?.name ?? ""}
+        onChange={(event) => choosePanel(event.currentTarget.value)}
+      >
+        {panels.value.map(({ name, title }) => (
+          <option key={name} value={name}>
+            {title}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }

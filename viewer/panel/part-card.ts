@@ -42,10 +42,14 @@ function seenContours(part: Part): readonly Contour[] {
 
 const figure = (value: number): string => decimal(value, 1);
 
-/** Every word must be found; a number is found by its digits: "12.2" finds a hole of 12.2 mm. */
+/** Every word must be found; a number is found by its digits: "12.2" finds a hole of 12.2 mm. What goes by the name comes first. */
 export function matching(cards: readonly PartCard[], search: string): readonly PartCard[] {
   const wanted = search.toLowerCase().split(/\s+/).filter(Boolean);
-  return cards.filter(({ words }) => wanted.every((word) => hasWord(words, word)));
+  const name = wanted.join("-");
+  const rank = ({ id }: PartCard): number => (id === name ? 0 : id.startsWith(name) ? 1 : 2);
+  return cards
+    .filter(({ words }) => wanted.every((word) => hasWord(words, word)))
+    .toSorted((a, b) => rank(a) - rank(b));
 }
 
 const hasWord = (words: string, wanted: string): boolean =>

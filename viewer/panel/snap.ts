@@ -13,8 +13,9 @@ export interface SnapScene {
   readonly moving: Omit<Still, "id">;
   readonly still: readonly Still[];
   readonly panel: Extent;
-  /** Of the coordinates, from the panel's corner. */
   readonly grid: number;
+  /** The number that is to be round, on each axis, before the shift: it grows to the right and up. */
+  readonly stated: Shift;
   /** How near is near enough, mm on the panel: a few pixels on the screen. */
   readonly reach: number;
 }
@@ -91,10 +92,9 @@ const ALIKE = 1e-4;
 /** More guides than this on an axis hide the panel. */
 const MOST = 4;
 
-function onGrid(axis: GuideAxis, asked: number, { moving, grid, panel }: SnapScene): number {
-  const zero = axis === "x" ? panel.minX : panel.minY;
-  const place = moving.at[axis] - zero;
-  return Math.round((place + asked) / grid) * grid - place;
+function onGrid(axis: GuideAxis, asked: number, { stated, grid }: SnapScene): number {
+  const number = stated[axis];
+  return Math.round((number + asked) / grid) * grid - number;
 }
 
 function centreLines(axis: GuideAxis, { moving, still }: SnapScene): readonly Candidate[] {

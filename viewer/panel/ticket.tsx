@@ -7,6 +7,7 @@ import { figureIn, lengthIn } from "../../src/design/length-text.ts";
 import type { AxisPlace } from "../../src/design/panel-design.ts";
 import { lowestCentre } from "../../src/layout/move-edits.ts";
 import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
+import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { panel, texts } from "../desk.ts";
 import {
   copySelection,
@@ -18,7 +19,7 @@ import {
   takeOffer,
   turnSelection,
 } from "./acts.ts";
-import { offer, said, selectedComponents, selectedEntries, unit } from "./board.ts";
+import { offer, said, say, selectedComponents, selectedEntries, unit } from "./board.ts";
 
 export function Ticket(): JSX.Element {
   return (
@@ -53,8 +54,8 @@ function Sentence(): JSX.Element {
   return (
     <div class="sentence">
       <p>
-        <b>{first.entry}</b> {first.id === first.entry ? "is" : `(here ${first.id}) is made of`}{" "}
-        {first.part.title}.
+        <b>{first.entry}</b>
+        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.part.title}
       </p>
       <p>
         <StatedAxis component={first} axis="across" />
@@ -108,22 +109,26 @@ function heldWords(place: AxisPlace, axis: "across" | "along"): string {
   }
 }
 
-/** Where it stands from the lower left corner; a new number moves it by the key that places it. */
+/** Where it stands from the lower left corner, where the design says it otherwise; a new number moves it by the key that does. */
 function Coordinates({ component }: { readonly component: PlacedComponent }): JSX.Element | null {
   const layout = panel.value?.layout ?? null;
   if (layout === null) return null;
   const low = lowestCentre(component.entry, layout);
+  const axes = (["x", "y"] as const).filter((axis) => !isStated(component, axis));
   return (
     <p class="coordinates">
-      that is{" "}
-      {(["x", "y"] as const).map((axis) => (
+      {axes.length > 0 && "that is "}
+      {axes.map((axis) => (
         <NumberField
           key={axis}
           label={`${axis}, from the ${axis === "x" ? "left" : "bottom"}`}
           value={lengthIn(unit.value, low[axis])}
           change={(typed) => {
             const value = millimetresOf(typed);
-            if (value === null) return;
+            if (value === null) {
+              say(`${axis}: "${typed}" is no length; write 12.5 mm or 0.5 in.`);
+              return;
+            }
             const by = value - low[axis];
             moveSelection(axis === "x" ? { x: by, y: 0 } : { x: 0, y: by });
           }}
@@ -134,13 +139,20 @@ function Coordinates({ component }: { readonly component: PlacedComponent }): JS
   );
 }
 
+function isStated({ place }: PlacedComponent, axis: "x" | "y"): boolean {
+  const said = axis === "x" ? place.across : place.along;
+  return said.kind === "from-low" && said.key === axis;
+}
+
+const MM_PER_CM = 10;
+
 /** Plain numbers in the file's unit, or with a unit of their own. */
 function millimetresOf(typed: string): number | null {
   const found = /^([+-]?\d*\.?\d+) ?(mm|cm|in|")?$/.exec(typed.trim());
   if (found === null) return null;
   const value = Number(found[1]);
   const own = found[2] ?? unit.value;
-  return own === "mm" ? value : own === "cm" ? value * 10 : value * 25.4;
+  return own === "mm" ? value : own === "cm" ? value * MM_PER_CM : value * MM_PER_INCH;
 }
 
 function NumberField(props: {
