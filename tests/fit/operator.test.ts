@@ -177,3 +177,17 @@ describe("what stands before a legend", () => {
     expect(hiders(120)[0]).toBeUndefined();
   });
 });
+
+// The seat alone is 1100 high and the thighs 186 on it: nothing hangs over the lap, so that no height is too little.
+test("a high seat with nothing over the lap has all the height that it wants", () => {
+  const high = `operator: { seat-height: 1100 mm, at: [0, 0], hand: right }
+bays:
+  desk: { mount: console-rail, at: [350, 0, 700], along: [1, 0, 0], length: 40 modules, depth: 60 mm }
+panels:
+  - { file: one.yaml, as: one, bay: desk, module: 0 }
+`;
+  const console = consoleOf(high, { one: TOGGLE });
+  const { knees } = operatorFacts(console.layout, console.bodies);
+  expect(knees?.height.by).toEqual([]);
+  expect(knees?.height.has).toBeGreaterThan(kneeHeightNeeded(1100));
+});

@@ -40,12 +40,12 @@ export const kneeFact = (
     width: widthOf(sidesOf(under, place)),
     depthAtKnee: roomTo(knee),
     depthAtFoot: roomTo(foot),
-    height: roomTo(above),
+    height: roomTo(above, highestLooked(place.seat)),
   };
 };
 
-const roomTo = (near: Nearest | null): KneeRoom => ({
-  has: mm(near?.far ?? FAR_ENOUGH),
+const roomTo = (near: Nearest | null, looked: number = FAR_ENOUGH): KneeRoom => ({
+  has: mm(near?.far ?? looked),
   by: near === null ? [] : [near.body],
 });
 
@@ -73,7 +73,10 @@ const isUnder = ({ box }: ConsoleBody, { edge, middle, seat }: KneePlace): boole
   box.minY < middle + FAR_ENOUGH / 2 &&
   box.maxY > middle - FAR_ENOUGH / 2 &&
   box.maxZ > 0 &&
-  box.minZ < kneeHeightNeeded(seat) + FAR_ENOUGH;
+  box.minZ < highestLooked(seat);
+
+/** As far again over what knees want: of a high seat that alone may be more than is far enough elsewhere. */
+const highestLooked = (seat: number): number => kneeHeightNeeded(seat) + FAR_ENOUGH;
 
 /** Its middle half: what stands there is before the knees and not beside them. */
 const isInMiddle = ({ box }: ConsoleBody, { middle }: KneePlace): boolean =>
