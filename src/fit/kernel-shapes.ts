@@ -56,25 +56,27 @@ const shapeInKernel = (shape: BodyShape, kernel: Kernel): Manifold => {
   const pieces = shapePieces(shape);
   const [only] = pieces;
   if (only !== undefined && pieces.length === 1 && only.filling.kind === "solid")
-    return hullOf(only, kernel);
+    return hullOf(pieces, kernel);
   const mesh = shape.kind === "recipe" ? keptMesh(shape.solid, kernel) : shape.mesh;
   const { positions, triangles } = mesh;
   const solid = new kernel.Manifold(
     new kernel.Mesh({ numProp: 3, vertProperties: positions, triVerts: triangles }),
   );
   if (solid.status() === "NoError" && !solid.isEmpty()) return solid;
-  // A mesh from a file that does not close has no inside: its hull stands for it, which is never smaller.
+  // What the kernel takes for no solid has no inside: the hull of all its pieces stands for it, which is never smaller.
   solid.delete();
-  return hullOf(only!, kernel);
+  return hullOf(pieces, kernel);
 };
 
-const hullOf = ({ corners }: ConvexPiece, kernel: Kernel): Manifold =>
+const hullOf = (pieces: readonly ConvexPiece[], kernel: Kernel): Manifold =>
   kernel.Manifold.hull(
-    Array.from({ length: corners.length / 3 }, (_, index): [number, number, number] => [
-      corners[3 * index]!,
-      corners[3 * index + 1]!,
-      corners[3 * index + 2]!,
-    ]),
+    pieces.flatMap(({ corners }) =>
+      Array.from({ length: corners.length / 3 }, (_, index): [number, number, number] => [
+        corners[3 * index]!,
+        corners[3 * index + 1]!,
+        corners[3 * index + 2]!,
+      ]),
+    ),
   );
 
 const MESHES = new WeakMap<Solid, Mesh>();
