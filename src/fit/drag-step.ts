@@ -9,6 +9,7 @@ import type { ConsoleBody } from "./console-body.ts";
 import { searchLength } from "./fit-tolerance.ts";
 import { frameSeenFrom, type HullRelation, hullRelation } from "./hull-relation.ts";
 import { pairsBetween } from "./near-pairs.ts";
+import { byIds } from "./pair-order.ts";
 
 export interface DragMove {
   readonly panel: string;
@@ -43,10 +44,8 @@ export const dragStep = (
       if (relation === null || (relation.kind !== "meet" && isLyingOn(a, b))) return [];
       return [{ a, b, relation }];
     })
-    .sort((one, other) => compared(one.a.id, other.a.id) || compared(one.b.id, other.b.id));
+    .sort(byIds);
 };
-
-const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 const movedBody = (body: ConsoleBody, { from, to }: DragMove): ConsoleBody => {
   const frame = frameWithin(to, frameSeenFrom(from, body.frame));

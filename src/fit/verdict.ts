@@ -13,6 +13,7 @@ import { hullRelation } from "./hull-relation.ts";
 import { type KernelShapes, kernelShapes } from "./kernel-shapes.ts";
 import { nearPairs } from "./near-pairs.ts";
 import { outsideFacts } from "./outside-facts.ts";
+import { byIds } from "./pair-order.ts";
 import { pairRelation } from "./pair-relation.ts";
 
 export interface PreparedBodies {
@@ -66,10 +67,4 @@ const pairFacts = ({ groups, shapes }: PreparedBodies): readonly PairFact[] =>
         ? []
         : [{ a, b, relation }];
     })
-    .sort(inOrder);
-
-/** By the ids of the two. */
-const inOrder = (one: PairFact, other: PairFact): number =>
-  compared(one.a.id, other.a.id) || compared(one.b.id, other.b.id);
-
-const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+    .sort(byIds);
