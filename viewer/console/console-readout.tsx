@@ -139,7 +139,11 @@ function DragWords(): JSX.Element | null {
   if (now === null) return null;
   const reading = now.reading;
   return (
-    <div class="dragged" data-module={now.module}>
+    <div
+      class="dragged"
+      data-module={now.module}
+      data-milliseconds={reading?.milliseconds.toFixed(2)}
+    >
       <h3>
         {now.panel}: module {decimal(now.from, 2)} to {decimal(now.module, 2)}
       </h3>

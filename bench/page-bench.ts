@@ -1,0 +1,130 @@
+// `npm run bench:page`: the console's picture in the tests' browser, drawn by software. Its first picture beside a bare
+// scene of the same triangles, in turns; and what each step of a drag takes in the built page. Needs `npm run build`.
+
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { dirname, join } from "node:path";
+import type { Browser } from "playwright-core";
+import { build } from "vite";
+import { exampleFiles } from "../scripts/example-files.ts";
+import { consoleBodies } from "../src/fit/bodies/console-bodies.ts";
+import { compile, openLibrary } from "../src/project.ts";
+import { openPage, standOf } from "../tests/support/open-page.ts";
+import type { ConsoleScene } from "../viewer/console/console-messages.ts";
+import { consoleScene } from "../viewer/console/console-scene.ts";
+import { rounded } from "./harness.ts";
+
+const root = dirname(import.meta.dirname);
+const ROUNDS = 7;
+const STEPS = 24;
+
+const stand = await standOf("dist/viewer");
+await firstPicture(stand.browser);
+await dragSteps();
+await stand.close();
+
+async function firstPicture(browser: Browser): Promise<void> {
+  const folder = mkdtempSync(join(root, ".cache/page-bench-"));
+  await build({
+    configFile: false,
+    logLevel: "warn",
+    publicDir: false,
+    build: {
+      outDir: folder,
+      target: "es2023",
+      lib: {
+        entry: join(import.meta.dirname, "page/first-picture.ts"),
+        formats: ["es"],
+        fileName: "bench",
+      },
+    },
+  });
+  const page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
+  await page.addScriptTag({
+    content: readFileSync(join(folder, "bench.js"), "utf8"),
+    type: "module",
+  });
+  rmSync(folder, { recursive: true });
+  await page.waitForFunction(() => "bench" in window);
+  const times = await page.evaluate(
+    async ([text, rounds]) => {
+      const scene: ConsoleScene = JSON.parse(text, (_key, value) =>
+        value?.floats !== undefined
+          ? Float32Array.from(value.floats)
+          : value?.wholes !== undefined
+            ? Uint32Array.from(value.wholes)
+            : value,
+      );
+      const found: { page: number[]; bare: number[] } = { page: [], bare: [] };
+      for (let round = 0; round <= rounds; round += 1)
+        for (const kind of ["page", "bare"] as const) {
+          const time = await window.bench[kind](scene);
+          // The first of each warms the browser up.
+          if (round > 0) found[kind].push(time);
+        }
+      return found;
+    },
+    [sceneText(), ROUNDS] as const,
+  );
+  const [mine, bare] = [median(times.page), median(times.bare)];
+  tell(
+    "first picture of the tug trainer (yardstick: a bare scene of its triangles and lines)",
+    mine,
+    mine / bare,
+  );
+  await page.close();
+}
+
+/** Typed arrays as lists under a name: the way to the browser is text. */
+function sceneText(): string {
+  const library = openLibrary(JSON.parse(readFileSync(join(root, "dist/library.json"), "utf8")));
+  const files = new Map(Object.entries(exampleFiles(root)["tug-trainer"] ?? {}));
+  const project = compile({ entry: "console.yaml", files }, library);
+  if (project.console === null) throw new Error("the tug trainer has no console");
+  const { layout, frame } = project.console;
+  const printedParts = new Map(project.panels.map((panel) => [panel.name, panel.printedParts]));
+  const bodies = consoleBodies({ layout, frame, printedParts });
+  const { scene } = consoleScene(layout, bodies, { sent: new Map(), trueShape: () => null });
+  const triangles = scene.groups
+    .flatMap(({ lots }) => lots ?? [])
+    .reduce((sum, lot) => sum + lot.triangles.length / 3, 0);
+  console.log(`${bodies.length} bodies, ${triangles} triangles`);
+  return JSON.stringify(scene, (_key, value) => {
+    if (value instanceof Float32Array) return { floats: [...value] };
+    if (value instanceof Uint32Array) return { wholes: [...value] };
+    return value;
+  });
+}
+
+/** By keys, in the built page: each step says itself what it took in the worker. */
+async function dragSteps(): Promise<void> {
+  const { page } = await openPage(stand);
+  await page.goto(`${stand.server.address}?picture=plain`);
+  await page.getByLabel("Example").selectOption("tug-trainer");
+  await page.getByRole("button", { name: "Console", exact: true }).click();
+  await page.getByRole("button", { name: /^voyage-recorder/ }).click();
+  await page.getByRole("radio", { name: "Move panels" }).check();
+  const row = page.getByRole("button", { name: /^voyage-recorder/ });
+  const times: number[] = [];
+  for (let step = 0; step < STEPS + 6; step += 1) {
+    // Down into its neighbour by three modules, and up again.
+    await row.press(step % 6 < 3 ? "ArrowDown" : "ArrowUp");
+    await page.waitForTimeout(150);
+    const took = await page.locator(".dragged").getAttribute("data-milliseconds");
+    if (step >= 6) times.push(Number(took));
+  }
+  tell(
+    `a step of a drag, ${STEPS} of them (worst ${rounded(Math.max(...times))} ms)`,
+    median(times),
+    null,
+  );
+}
+
+function tell(name: string, ms: number, ratio: number | null): void {
+  const words = ratio === null ? "" : `  ratio ${ratio.toFixed(2)}`;
+  console.log(`${ms.toFixed(1).padStart(9)} ms${words}  ${name}`);
+}
+
+function median(times: readonly number[]): number {
+  const sorted = [...times].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}
