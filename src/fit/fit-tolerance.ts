@@ -26,3 +26,24 @@ export const searchGain = 1e-12;
 
 /** Corners turn right here at most by arithmetic: an outline is still convex. In mm² of the two edges beside the corner. */
 export const convexNoise = 1e-9;
+
+/** Of a distance squared: two pieces that the search brings nearer than 1e-9 mm, a thousandth of what lengths are read to, meet. */
+export const noDistance = 1e-18;
+
+/** Of the product of two squared lengths: corners within an angle of a hundred-millionth lie in a line, and its edges answer. */
+export const flatTriangle = 1e-16;
+
+/** Of a body's volume: what another shares this much of lies wholly within it, but for the kernel's arithmetic on floats. */
+export const wholeShare = 1 - 1e-6;
+
+/**
+ * What reaches into the room of a way, or stands before a panel that comes out, by less than 10 µm only touches it: a
+ * hundredth of what a hand, a tool or an eye tells apart in a console.
+ */
+export const wayTouch = 0.01;
+
+/** Panels that share an edge lie on one count of their bay: less than a micrometre apart is arithmetic. */
+export const oneEdge = 0.001;
+
+/** Bays that meet overlap by what their tilt makes of a rail's width: a few millimetres are one front edge. */
+export const sameFrontEdge = 10;

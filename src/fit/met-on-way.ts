@@ -8,6 +8,7 @@ import { pointIn } from "../geometry/space/frame.ts";
 import type { SpaceBox } from "../geometry/space/space-box.ts";
 import { minus, plus, scaled, type Vector, vectorLength } from "../geometry/space/vector.ts";
 import type { ConsoleBody } from "./console-body.ts";
+import { wayTouch } from "./fit-tolerance.ts";
 
 export interface Way {
   readonly from: Vector;
@@ -61,19 +62,13 @@ const firstMeeting = (way: Way, body: ConsoleBody): Mm | null => {
   for (let step = 0; step < MOST_STEPS && along <= length; step += 1) {
     const at = length === 0 ? way.from : plus(way.from, scaled(toward, along / length));
     const free = bodyDistance(body, at) - way.radius;
-    if (free <= -NEARLY) return mm(along);
-    along += Math.max(free, NEARLY);
+    if (free <= -wayTouch) return mm(along);
+    along += Math.max(free, wayTouch);
   }
   return null;
 };
 
-/**
- * 10 µm, a hundredth of what a hand, a tool or an eye tells apart in a console: what reaches into the room by less is
- * passed over, so that what only touches it is free.
- */
-const NEARLY = 0.01;
-
-/** A way that runs along a surface takes the shortest steps that there are: 2 m of them. */
+/** A way that runs along a surface takes the shortest steps that there are: 2 m of them. What touches it farther on is not looked for. */
 const MOST_STEPS = 200_000;
 
 const bodyDistance = ({ shape, frame }: ConsoleBody, at: Vector): number => {
@@ -82,6 +77,7 @@ const bodyDistance = ({ shape, frame }: ConsoleBody, at: Vector): number => {
     case "recipe":
       return solidDistance(shape.solid, within);
     case "mesh":
-      return meshDistance(shape.mesh, within) - 2 * NEARLY;
+      // A mesh tells no inside: its surface is taken so much outward that a way through it is met and not only touched.
+      return meshDistance(shape.mesh, within) - 2 * wayTouch;
   }
 };

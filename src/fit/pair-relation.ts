@@ -8,7 +8,7 @@ import { pointOut } from "../geometry/space/frame.ts";
 import { type Vector, vector } from "../geometry/space/vector.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import type { PairRelation } from "./fit-facts.ts";
-import { sharedVolume, touchDepth } from "./fit-tolerance.ts";
+import { sharedVolume, touchDepth, wholeShare } from "./fit-tolerance.ts";
 import { frameSeenFrom, type HullRelation, hullRelation } from "./hull-relation.ts";
 import { type KernelShapes, kernelFrame } from "./kernel-shapes.ts";
 
@@ -41,9 +41,6 @@ const ofHulls = (hulls: Exclude<HullRelation, { kind: "meet" }>): PairRelation =
     ? { kind: "touching", at: hulls.at }
     : { kind: "apart", gap: hulls.gap, at: hulls.at };
 
-/** Of a body's volume: all of it, but for the kernel's arithmetic. */
-const WHOLE = 1 - 1e-6;
-
 const clashOf = (
   shared: Manifold,
   of: { readonly first: Manifold; readonly second: Manifold; readonly a: ConsoleBody },
@@ -59,7 +56,7 @@ const clashOf = (
     volume,
     depth: mm(depth),
     at: pointOut(of.a.frame, middle),
-    isWithin: volume >= smaller * WHOLE,
+    isWithin: volume >= smaller * wholeShare,
   };
 };
 

@@ -4,7 +4,7 @@
 
 import { directionIn, type Frame, pointOut } from "../../geometry/space/frame.ts";
 import { dot, minus, scaled, type Vector, vector } from "../../geometry/space/vector.ts";
-import { searchGain } from "../fit-tolerance.ts";
+import { noDistance, searchGain } from "../fit-tolerance.ts";
 import type { ConvexPiece } from "./convex-piece.ts";
 import { nearestOfSimplex, type SimplexCorner } from "./simplex.ts";
 
@@ -24,7 +24,7 @@ export const nearestPoints = (first: ConvexPiece, second: ConvexPiece, frame: Fr
   if (dot(toward, toward) === 0) return { kind: "meet" };
   let simplex: readonly SimplexCorner[] = [];
   let best = Infinity;
-  for (let step = 0; step < mostSteps; step += 1) {
+  for (let step = 0; step < MOST_STEPS; step += 1) {
     const corner = farthestPair(first, second, { frame, along: scaled(toward, -1) });
     const squared = dot(toward, toward);
     if (simplex.length > 0 && squared - dot(toward, corner.difference) <= searchGain * squared)
@@ -32,7 +32,7 @@ export const nearestPoints = (first: ConvexPiece, second: ConvexPiece, frame: Fr
     if (simplex.some((known) => isSame(known.difference, corner.difference))) break;
     const nearest = nearestOfSimplex([...simplex, corner]);
     const now = dot(nearest.point, nearest.point);
-    if (nearest.isInside || now <= smallest) return { kind: "meet" };
+    if (nearest.isInside || now <= noDistance) return { kind: "meet" };
     // Arithmetic alone can't bring the search nearer.
     if (now >= best) break;
     best = now;
@@ -43,9 +43,7 @@ export const nearestPoints = (first: ConvexPiece, second: ConvexPiece, frame: Fr
 };
 
 /** No search of 100,000 pairs of boxes and prisms took more than 40. */
-const mostSteps = 100;
-/** Of a distance squared: 1e-9 mm is a thousandth of what lengths are read to. */
-const smallest = 1e-18;
+const MOST_STEPS = 100;
 
 const apart = (simplex: readonly SimplexCorner[]): Nearest => {
   const { point, weights, corners } = nearestOfSimplex(simplex);

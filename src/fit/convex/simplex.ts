@@ -2,6 +2,7 @@
 // small sums, and no case is told apart by a sign that arithmetic could turn.
 
 import { dot, minus, plus, scaled, type Vector } from "../../geometry/space/vector.ts";
+import { flatTriangle } from "../fit-tolerance.ts";
 
 export interface SimplexCorner {
   readonly difference: Vector;
@@ -86,8 +87,7 @@ const triangleShares = (a: Vector, b: Vector, c: Vector): readonly number[] | nu
   const uv = dot(u, v);
   const vv = dot(v, v);
   const area = uu * vv - uv * uv;
-  // Corners in a line: its edges answer.
-  if (area <= flat * uu * vv) return null;
+  if (area <= flatTriangle * uu * vv) return null;
   const au = -dot(a, u);
   const av = -dot(a, v);
   const ofB = (au * vv - av * uv) / area;
@@ -95,9 +95,6 @@ const triangleShares = (a: Vector, b: Vector, c: Vector): readonly number[] | nu
   const ofA = 1 - ofB - ofC;
   return ofA > 0 && ofB > 0 && ofC > 0 ? [ofA, ofB, ofC] : null;
 };
-
-/** Of the product of two squared lengths: an angle of a hundred-millionth. */
-const flat = 1e-16;
 
 const tetrahedronShares = (
   a: Vector,

@@ -14,6 +14,7 @@ import type {
   PosedOperator,
 } from "../../layout/console/console-layout.ts";
 import type { FrontEdgeFact } from "../fit-facts.ts";
+import { sameFrontEdge } from "../fit-tolerance.ts";
 import { touchedOf, touchPoint } from "../touched.ts";
 import { edgesOfSurface, type Surface, type SurfaceEdge, surfacesOf } from "./surfaces.ts";
 
@@ -97,12 +98,12 @@ const liesBefore = (nearer: SurfaceWay, further: SurfaceWay): boolean => {
   const [aBox, bBox] = [a.box, b.box];
   if (a.seat === "before")
     return (
-      nearer.far.middle.x <= further.near.middle.x + SAME_EDGE &&
+      nearer.far.middle.x <= further.near.middle.x + sameFrontEdge &&
       nearer.near.middle.x < further.near.middle.x &&
       aBox.minY < bBox.maxY &&
       bBox.minY < aBox.maxY
     );
-  const isOneSide = aBox.minY > bBox.maxY - SAME_EDGE || bBox.minY > aBox.maxY - SAME_EDGE;
+  const isOneSide = aBox.minY > bBox.maxY - sameFrontEdge || bBox.minY > aBox.maxY - sameFrontEdge;
   return isOneSide && outward(nearer, further) && aBox.minX < bBox.maxX && bBox.minX < aBox.maxX;
 };
 
@@ -112,6 +113,3 @@ const outward = (nearer: SurfaceWay, further: SurfaceWay): boolean => {
   const beyond = further.near.middle.y - nearer.far.middle.y;
   return across * beyond >= 0 && across !== 0;
 };
-
-/** Bays that meet overlap by what their tilt makes of a rail's width: a few millimetres are one edge. */
-const SAME_EDGE = 10;

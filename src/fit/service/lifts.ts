@@ -11,10 +11,11 @@ import { boxCorners, boxRound, joinedBox, type SpaceBox } from "../../geometry/s
 import type { PlacedPanel } from "../../layout/console/console-layout.ts";
 import type { ConsoleBody } from "../console-body.ts";
 import type { LiftFact, LiftWay } from "../fit-facts.ts";
+import { wayTouch } from "../fit-tolerance.ts";
 import { materialBoxes } from "./material-boxes.ts";
 import { runFrameOf } from "./run-frame.ts";
 import type { ServiceFigures } from "./service-figures.ts";
-import { leastTilt, type SidePair, TOUCH } from "./tilted-way.ts";
+import { leastTilt, type SidePair } from "./tilted-way.ts";
 
 export const liftFacts = (
   panels: readonly PlacedPanel[],
@@ -75,10 +76,10 @@ const liftOf = (panel: PlacedPanel, pieces: readonly Piece[], room: Mm): Lift =>
 const boxAt = ({ body, box }: Piece, frame: Frame): SpaceBox =>
   boxRound(boxCorners(box).map((corner) => pointIn(frame, pointOut(body.frame, corner))));
 
-const overlap = (a: SpaceBox, b: SpaceBox, by: number = TOUCH): boolean =>
+const overlap = (a: SpaceBox, b: SpaceBox, by: number = wayTouch): boolean =>
   isOver(a, b, by) && a.minZ < b.maxZ - by && b.minZ < a.maxZ - by;
 
-const isOver = (a: SpaceBox, b: SpaceBox, by: number = TOUCH): boolean =>
+const isOver = (a: SpaceBox, b: SpaceBox, by: number = wayTouch): boolean =>
   a.minX < b.maxX - by && b.minX < a.maxX - by && a.minY < b.maxY - by && b.minY < a.maxY - by;
 
 interface Barring {
@@ -100,8 +101,8 @@ const barring = ({ moving, still, travel }: Lift): readonly Barring[] => {
 
 const isBefore = (moving: SpaceBox, still: SpaceBox, travel: number): boolean =>
   isOver(moving, still) &&
-  still.maxZ > moving.minZ + TOUCH &&
-  still.minZ < moving.maxZ + travel - TOUCH;
+  still.maxZ > moving.minZ + wayTouch &&
+  still.minZ < moving.maxZ + travel - wayTouch;
 
 /** The way with the least tilt, whichever end is lifted. */
 const tiltedWay = (lift: Lift): LiftWay | null => {
@@ -117,7 +118,7 @@ const tiltedWay = (lift: Lift): LiftWay | null => {
 const besideEachOther = ({ moving, still }: Lift): readonly SidePair[] =>
   still.flatMap(({ box }) =>
     moving.flatMap((own) =>
-      own.minX < box.maxX - TOUCH && box.minX < own.maxX - TOUCH && !overlap(own, box)
+      own.minX < box.maxX - wayTouch && box.minX < own.maxX - wayTouch && !overlap(own, box)
         ? [{ moving: own, still: box }]
         : [],
     ),

@@ -12,6 +12,7 @@ import { type Vector, vector } from "../../geometry/space/vector.ts";
 import type { ConsoleLayout, PlacedPanel } from "../../layout/console/console-layout.ts";
 import type { ConsoleBody } from "../console-body.ts";
 import type { LoopFact } from "../fit-facts.ts";
+import { oneEdge } from "../fit-tolerance.ts";
 import { runFrameOf } from "./run-frame.ts";
 import type { ServiceFigures } from "./service-figures.ts";
 
@@ -105,10 +106,7 @@ const isBeside = (
   place.kind === "bay" &&
   other.kind === "bay" &&
   place.bay === other.bay &&
-  Math.abs(side === "after" ? other.from - place.to : place.from - other.to) < ONE_PLACE;
-
-/** Panels that share an edge lie on one count of the bay: less than this apart is arithmetic. */
-const ONE_PLACE = 0.001;
+  Math.abs(side === "after" ? other.from - place.to : place.from - other.to) < oneEdge;
 
 /** How far the tallest thing stands before its face. */
 const proud = ({ layout }: PlacedPanel): Mm =>

@@ -9,6 +9,7 @@
 
 import { type Degrees, degrees } from "../../geometry/quantity.ts";
 import { type Direction, direction } from "../../geometry/trigonometry.ts";
+import { wayTouch } from "../fit-tolerance.ts";
 
 /** What a box is from the side. */
 export interface SideBox {
@@ -73,19 +74,16 @@ const alongItself =
       ? { ...box, maxY: box.maxY + high - low }
       : { ...box, minY: box.minY - (high - low) };
 
-/** 10 µm: less is a touch, as of a panel on its rails, and what arithmetic makes of it. */
-export const TOUCH = 0.01;
-
 /** The moving box turned about the hinge, which is at y = 0, z = 0. */
 const meet = (moving: SideBox, still: SideBox, turn: Direction): boolean =>
   overlap(boxTurned(moving, turn), still) &&
   overlap(boxTurned(still, { x: turn.x, y: -turn.y }), moving);
 
 const overlap = (a: SideBox, b: SideBox): boolean =>
-  a.minY < b.maxY - TOUCH &&
-  b.minY < a.maxY - TOUCH &&
-  a.minZ < b.maxZ - TOUCH &&
-  b.minZ < a.maxZ - TOUCH;
+  a.minY < b.maxY - wayTouch &&
+  b.minY < a.maxY - wayTouch &&
+  a.minZ < b.maxZ - wayTouch &&
+  b.minZ < a.maxZ - wayTouch;
 
 const boxTurned = (
   { minY, maxY, minZ, maxZ }: SideBox,
