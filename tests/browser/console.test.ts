@@ -117,7 +117,9 @@ describe("a panel moved into its neighbour by hand", () => {
     const list = page.locator(".dragged");
     await list.getByText("Clash").first().waitFor();
     // A module of 9.525 mm less the undersize of both panels.
-    expect(await list.textContent()).toMatch(/sheet of face on lighting.*clash, 9\.\d+ mm/);
+    expect(await list.textContent()).toMatch(
+      /sheet of face on lighting.*: 9\.\d+ mm along the rail/,
+    );
     await page.locator(".console-labels .note.clash").first().waitFor();
     await page.keyboard.press("Escape");
     await list.waitFor({ state: "detached" });

@@ -13,7 +13,7 @@ import {
   turnedGoal,
 } from "../../viewer/console/camera-goal.ts";
 import { measuredPair, snapped } from "../../viewer/console/measured-pair.ts";
-import { alongLine, pulledModule } from "../../viewer/console/space-point.ts";
+import { alongLine, crossesBox, pulledModule } from "../../viewer/console/space-point.ts";
 
 const goal: CameraGoal = { target: vector(100, 0, 700), distance: 1000, side: 0, rise: 0 };
 
@@ -87,6 +87,16 @@ describe("a pointer's ray and a rail", () => {
   ])("pull a panel from module %d by %d mm to %d", (from, by, to) =>
     expect(pulledModule(from, { by, pitch: 9.525 })).toBe(to),
   );
+});
+
+test("a way crosses a box, misses it, or ends before it", () => {
+  const box = { low: vector(0, 0, 0), high: vector(10, 10, 10) };
+  const eye = vector(-10, 5, 5);
+  expect(crossesBox(eye, vector(20, 5, 5), box)).toBe(true);
+  expect(crossesBox(eye, vector(20, 40, 5), box)).toBe(false);
+  expect(crossesBox(eye, vector(-1, 5, 5), box)).toBe(false);
+  expect(crossesBox(vector(5, 5, 20), vector(5, 5, -1), box)).toBe(true);
+  expect(crossesBox(vector(11, 5, 20), vector(11, 5, -1), box)).toBe(false);
 });
 
 describe("measuring", () => {

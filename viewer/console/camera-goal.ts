@@ -21,7 +21,7 @@ export interface CameraGoal {
 }
 
 /** Toward the camera from what it looks at. */
-export const outward = ({ side, rise }: CameraGoal): Vector => {
+const outward = ({ side, rise }: CameraGoal): Vector => {
   const [turn, up] = [radians(side), radians(rise)];
   return vector(-Math.cos(turn) * Math.cos(up), -Math.sin(turn) * Math.cos(up), Math.sin(up));
 };
@@ -47,8 +47,8 @@ export const shiftedGoal = (goal: CameraGoal, by: { right: number; up: number })
   return { ...goal, target: plus(goal.target, move) };
 };
 
-export const NEAREST = 30;
-export const FARTHEST = 20_000;
+const NEAREST = 30;
+const FARTHEST = 20_000;
 
 export const nearedGoal = (goal: CameraGoal, factor: number): CameraGoal => ({
   ...goal,

@@ -34,8 +34,8 @@ export function ConsoleDoor(): JSX.Element | null {
 const enter = (next: "panel" | "console"): void => {
   room.value = next;
   if (next === "console" && loaded.value === null)
-    void import("./console-room.tsx").then((behind) => {
-      loaded.value = behind;
+    void import("./console-room.tsx").then(({ ConsoleRoom, ConsoleSide }) => {
+      loaded.value = { ConsoleRoom, ConsoleSide };
     });
 };
 

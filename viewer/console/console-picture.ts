@@ -215,7 +215,9 @@ export class ConsolePicture {
     this.#aim();
     this.#renderer.render(this.#scene, this.#camera);
     if (this.#shown !== null)
-      showLabels(this.#labels, labelsOf(this.#shown, this.#look), (at) => this.#onScreen(at));
+      showLabels(this.#labels, labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)), (at) =>
+        this.#onScreen(at),
+      );
     this.#frames += 1;
     const { target, distance, side, rise } = this.#goal;
     this.#canvas.dataset["frames"] = `${this.#frames}`;

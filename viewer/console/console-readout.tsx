@@ -18,7 +18,7 @@ import {
 import { LIFT } from "./look.ts";
 import { measureWords } from "./measure-words.ts";
 import { room } from "./open-room.ts";
-import { cancelDrag, drag, lengthWords, offer, settleDrag, takeOption } from "./panel-drag.ts";
+import { cancelDrag, drag, offer, settleDrag, takeOption } from "./panel-drag.ts";
 import { cameraNow } from "./shown-picture.ts";
 import { panelGoal } from "./standing-views.ts";
 
@@ -156,8 +156,9 @@ function DragWords(): JSX.Element | null {
           )}
           {reading.meetings.slice(0, LISTED).map((met) => (
             <li key={`${met.a.id} ${met.b.id}`} class={met.kind}>
-              <b>{KINDS[met.kind]}</b> {met.a.words}, {met.b.words}:{" "}
-              {lengthWords(met.kind, met.length)}
+              <b>{KINDS[met.kind]}</b> {met.a.words}, {met.b.words}
+              {met.kind !== "touching" && `: ${decimal(met.length, 2)} mm`}
+              {met.kind === "clash" && " along the rail"}
             </li>
           ))}
           {reading.meetings.length > LISTED && <li>{reading.meetings.length - LISTED} more</li>}

@@ -41,7 +41,7 @@ export const client = consoleClient();
 const bodies = new Map<string, readonly SceneBody[]>();
 
 /** What a group is made of, as it was last sent. */
-export const bodiesOf = (group: string): readonly SceneBody[] => bodies.get(group) ?? [];
+const bodiesOf = (group: string): readonly SceneBody[] => bodies.get(group) ?? [];
 
 export const changeLook = (change: Partial<Look>): void => {
   look.value = { ...look.value, ...change };
@@ -56,7 +56,7 @@ export const followDesign = (): (() => void) =>
     });
   });
 
-export const take = (reply: ConsoleReply): void => {
+const take = (reply: ConsoleReply): void => {
   switch (reply.kind) {
     case "scene":
       takeScene(reply.scene);

@@ -77,7 +77,8 @@ async function openedFrom({ texts, binaries }: DesignSources): Promise<Opened | 
   library ??= fetchLibrary();
   const ready = await library;
   for (const entry of firstFiles(texts)) {
-    const project = compile({ entry, files: texts, binaries }, ready);
+    // Whatever an edit leaves alone is not worked out again.
+    const project = compile({ entry, files: texts, binaries }, ready, opened?.project.memory);
     const { console } = project;
     if (console === null) continue;
     const printedParts = new Map(

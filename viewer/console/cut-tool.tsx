@@ -26,7 +26,7 @@ interface Chosen {
 
 const chosen = signal<Chosen | null>(null);
 
-export const cutWays = ({ bays, box }: ConsoleScene): readonly Way[] => [
+const cutWays = ({ bays, box }: ConsoleScene): readonly Way[] => [
   ...bays.flatMap(({ id, frame, length, width }) => [
     {
       id: `along ${id}`,

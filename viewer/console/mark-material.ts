@@ -54,6 +54,6 @@ void main() {
     pattern == 1 ? length(mod(at, 7.0) - 3.5) < 2.0 :
     pattern == 2 ? mod(at.x - at.y, 14.0) < 2.0 :
     mod(at.x + at.y, 10.0) < 1.6 || mod(at.x - at.y, 10.0) < 1.6;
-  gl_FragColor = vec4(ink, isInk ? 0.85 : 0.12);
+  gl_FragColor = vec4(ink, isInk ? 0.8 : 0.03);
   #include <colorspace_fragment>
 }`;

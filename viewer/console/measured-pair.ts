@@ -1,16 +1,8 @@
 // Measuring between two places of a picture: a click is pulled to the nearest corner, else to the nearest line; the pair
 // gives its distance and what of it lies forward, to the left and up.
 
-import {
-  dot,
-  minus,
-  plus,
-  scaled,
-  spaceDistance,
-  type Vector,
-  vector,
-} from "../../src/geometry/space/vector.ts";
-import { nearestOnStretch, type Ray } from "./space-point.ts";
+import { minus, spaceDistance, type Vector, vector } from "../../src/geometry/space/vector.ts";
+import { nearestOnStretch } from "./space-point.ts";
 
 export interface Snapped {
   readonly at: Vector;
@@ -55,10 +47,4 @@ export const measuredPair = (a: Vector, b: Vector): MeasuredPair => {
     aside: Math.abs(y),
     up: Math.abs(z),
   };
-};
-
-/** How far beside a ray a point lies. */
-export const besideRay = (ray: Ray, point: Vector): number => {
-  const out = minus(point, ray.from);
-  return spaceDistance(plus(ray.from, scaled(ray.way, dot(out, ray.way))), point);
 };

@@ -125,7 +125,7 @@ const notesOf = ({ meetings }: DragReading): readonly Note[] =>
     .slice(0, 3)
     .map(({ kind, at, length }) => ({ kind, at, words: lengthWords(kind, length) }));
 
-export const lengthWords = (kind: Mark["kind"], length: number): string => {
+const lengthWords = (kind: Mark["kind"], length: number): string => {
   switch (kind) {
     case "clash":
       return `clash, ${decimal(length, 2)} mm`;

@@ -5,6 +5,7 @@ import { plus, scaled, type Vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "./console-messages.ts";
 import { floorGrid } from "./floor-grid.ts";
 import type { Look } from "./look.ts";
+import { crossesBox } from "./space-point.ts";
 
 export interface Label {
   readonly key: string;
@@ -13,14 +14,12 @@ export interface Label {
   readonly look: string;
 }
 
-export const labelsOf = (scene: ConsoleScene, look: Look): readonly Label[] => [
+/** `eye`: numbers of the floor that the console hides from there are left out. */
+export const labelsOf = (scene: ConsoleScene, look: Look, eye: Vector): readonly Label[] => [
   ...(look.showNames ? names(scene, look) : []),
-  ...floorGrid(scene).numbers.map(({ at, words }) => ({
-    key: `floor ${at.x} ${at.y}`,
-    at,
-    words,
-    look: "floor",
-  })),
+  ...floorGrid(scene)
+    .numbers.filter(({ at }) => !crossesBox(eye, at, scene.box))
+    .map(({ at, words }) => ({ key: `floor ${at.x} ${at.y}`, at, words, look: "floor" })),
   ...look.notes.map(({ kind, at, words }, index) => ({
     key: `note ${index}`,
     at,

@@ -84,7 +84,11 @@ const markedPart = (
     const lines = new BufferGeometry();
     const ends = lot.edges.slice(6 * edges.from, 6 * (edges.from + edges.count));
     lines.setAttribute("position", new BufferAttribute(ends, 3));
-    const parts = [new Mesh(faces, face), new LineSegments(lines, line)];
+    // What is merely near is often large, a rib or a rail: its lines would hide the rest.
+    const parts =
+      mark.kind === "near"
+        ? [new Mesh(faces, face)]
+        : [new Mesh(faces, face), new LineSegments(lines, line)];
     for (const part of parts) part.renderOrder = 10;
     made.add(...parts);
   }

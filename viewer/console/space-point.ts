@@ -33,3 +33,23 @@ export const pulledModule = (
   from: number,
   dragged: { readonly by: number; readonly pitch: number },
 ): number => Math.max(0, from + Math.round(dragged.by / dragged.pitch));
+
+/** Whether the way from one point to another goes through a box that is parallel to the axes. */
+export const crossesBox = (
+  from: Vector,
+  to: Vector,
+  box: { readonly low: Vector; readonly high: Vector },
+): boolean => {
+  let [enters, leaves] = [0, 1];
+  for (const axis of ["x", "y", "z"] as const) {
+    const way = to[axis] - from[axis];
+    const [a, b] = [box.low[axis] - from[axis], box.high[axis] - from[axis]];
+    if (way === 0) {
+      if (a > 0 || b < 0) return false;
+      continue;
+    }
+    enters = Math.max(enters, Math.min(a / way, b / way));
+    leaves = Math.min(leaves, Math.max(a / way, b / way));
+  }
+  return enters < leaves;
+};

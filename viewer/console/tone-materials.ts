@@ -57,7 +57,7 @@ export interface Materials {
   readonly dispose: () => void;
 }
 
-export const INK = { day: "#22262a", night: "#0c0e10" } as const;
+const INK = { day: "#22262a", night: "#0c0e10" } as const;
 
 export const toneMaterials = (): Materials => {
   const made = new Map<
