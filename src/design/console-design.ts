@@ -14,6 +14,8 @@ export interface ConsoleDesign {
   readonly workshop: string | null;
   readonly catalogue: readonly string[];
   readonly bays: Readonly<Record<string, BayDesign>>;
+  /** Bays of the text that could not be read (each has its finding): nothing more is said of who names them. */
+  readonly unreadBays: readonly string[];
   readonly panels: readonly PanelUse[];
   readonly blankings: readonly BlankingUse[];
   readonly operator: OperatorDesign | null;

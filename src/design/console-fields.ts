@@ -28,7 +28,7 @@ import { filePath } from "./file-field.ts";
 import { FILE_KEYS } from "./file-keys.ts";
 import { FRAME } from "./frame-fields.ts";
 import { someMillimetres } from "./length-fields.ts";
-import { lookup, lookupOf } from "./map-fields.ts";
+import { lookupOf, mapById } from "./map-fields.ts";
 import { angle, count, number } from "./number-fields.ts";
 import { pitches, size } from "./size-fields.ts";
 import { name, oneOf, text } from "./text-fields.ts";
@@ -217,8 +217,18 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
     operator: dispensable(optional(OPERATOR, "Who sits at it, and where")),
     bays: dispensable(
       usual(
-        lookup("bays by name", BAY, (bay, id) => ({ id, ...bay })),
-        { value: lookupOf<never>([]), about: "Pairs of rails that panels stand on" },
+        mapped(mapById("bays by name", BAY), (entries) => ({
+          read: lookupOf(
+            entries.flatMap((entry) =>
+              entry.kind === "read" ? [[entry.id, { id: entry.id, ...entry.value }] as const] : [],
+            ),
+          ),
+          unread: entries.flatMap(({ kind, id }) => (kind === "unreadable" ? [id] : [])),
+        })),
+        {
+          value: { read: lookupOf<BayDesign>([]), unread: [] },
+          about: "Pairs of rails that panels stand on",
+        },
       ),
     ),
     panels: dispensable(usual(PANELS, { value: [], about: "The panels and where they stand" })),
@@ -242,7 +252,8 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
         title: title ?? rest.name,
         workshop: rest.workshop,
         catalogue: rest.catalogue,
-        bays: rest.bays,
+        bays: rest.bays.read,
+        unreadBays: rest.bays.unread,
         panels: panels.flatMap((each) => (each.kind === "panel" ? [each.use] : [])),
         blankings: panels.flatMap((each) => (each.kind === "blanking" ? [each.use] : [])),
         operator: rest.operator,

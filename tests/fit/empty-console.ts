@@ -16,6 +16,7 @@ export const emptyConsole = (of: Partial<ConsoleLayout> = {}): ConsoleLayout => 
     workshop: null,
     catalogue: [],
     bays: {},
+    unreadBays: [],
     panels: [],
     blankings: [],
     operator: null,

@@ -53,6 +53,15 @@ export const BAD_OUTLINE: CodeEntry = {
   example: "envelope: { profile: [[0, 0], [100, 100], [100, 0], [0, 100]], across: [-500, -300] }",
 };
 
+export const RIB_OUTSIDE: CodeEntry = {
+  code: "layout/rib-outside",
+  severity: "fault",
+  title: "a rib that does not stand in the console",
+  why: "A rib fills the profile from where it begins to where it ends. One that lies outside is nowhere, and what it would be in the way of is not judged.",
+  example:
+    "envelope: { profile: [[0, 0], [600, 0], [600, 700], [0, 700]], across: [-500, -300], ribs: [{ name: bulkhead, at: 900, thickness: 12 }] }",
+};
+
 export const OBSTACLE_FILE: CodeEntry = {
   code: "layout/obstacle-file",
   severity: "fault",
@@ -68,5 +77,6 @@ export const CONSOLE_LAYOUT_CODES: readonly CodeEntry[] = [
   BAY_UNIT,
   BAY_MOUNT,
   BAD_OUTLINE,
+  RIB_OUTSIDE,
   OBSTACLE_FILE,
 ];

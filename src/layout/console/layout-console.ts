@@ -29,7 +29,7 @@ export const layoutConsole = (design: ConsoleDesign, context: ConsoleContext): L
   const bare = laidBays(Object.values(design.bays), catalogue.mounts);
   const { envelope, obstacles } = design;
   const round = surroundingsOf({ envelope, obstacles, meshes });
-  const named = new Set(Object.keys(design.bays));
+  const named = new Set([...Object.keys(design.bays), ...unreadBays(design, panels)]);
   const placed = standingPanels(panels, { bays: bare.bays, named });
   return {
     layout: {
@@ -46,3 +46,10 @@ export const layoutConsole = (design: ConsoleDesign, context: ConsoleContext): L
     findings: [...bare.findings, ...placed.findings, ...round.findings],
   };
 };
+
+/** Where the map itself could not be read, every bay that a panel names may have been in it. */
+const unreadBays = (
+  { unreadBays: unread, unread: keys }: ConsoleDesign,
+  panels: readonly LaidPanel[],
+): readonly string[] =>
+  keys.includes("bays") ? panels.flatMap(({ use }) => (use.bay === null ? [] : [use.bay])) : unread;

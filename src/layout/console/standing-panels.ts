@@ -62,7 +62,7 @@ export const standingPanels = (
     bays: console.bays.map((bay) => ({ ...bay, free: freeRuns(bay, stretchesIn(bay, inBays)) })),
     panels: [...console.bays.flatMap((bay) => panelsIn(bay, inBays)), ...panels.flatMap(onItsFeet)],
     lost: [...lost, ...misplaced],
-    findings: [...findings, ...orderFindings(found)],
+    findings: [...findings, ...orderFindings(found, panels)],
   };
 };
 
@@ -116,10 +116,19 @@ const otherMount = (panel: LaidPanel, { mount }: PanelLayout, bay: BareBay): Fin
     subjects: [panel.name],
   });
 
-const orderFindings = (found: readonly Stretched[]): readonly Finding[] => [
-  ...found.flatMap((one) =>
-    one.kind === "unknown-neighbour" ? [unknownNeighbour(one.use, found)] : [],
-  ),
+const orderFindings = (
+  found: readonly Stretched[],
+  panels: readonly LaidPanel[],
+): readonly Finding[] => [
+  ...found.flatMap((one) => {
+    if (one.kind !== "unknown-neighbour") return [];
+    const elsewhere = panels.find(({ name }) => name === one.use.after);
+    return [
+      elsewhere === undefined
+        ? unknownNeighbour(one.use, found)
+        : neighbourElsewhere(one.use, elsewhere),
+    ];
+  }),
   ...circlesIn(found).map(circular),
 ];
 
@@ -140,6 +149,19 @@ const unknownNeighbour = (use: BayUse, found: readonly Stretched[]): Finding =>
     ),
     subjects: [use.name],
   });
+
+const neighbourElsewhere = ({ name, bay, span }: BayUse, other: LaidPanel): Finding => {
+  const [stands, write] =
+    other.use.bay === null
+      ? ["stands in no bay", "a module"]
+      : [`stands in bay ${other.use.bay}`, `bay: ${other.use.bay}, or a module`];
+  return finding(UNKNOWN_PANEL, {
+    message: `${name} stands in bay ${bay.id} and follows ${other.name}, which ${stands}; a panel follows a neighbour of its own bay. Write ${write} in place of after.`,
+    span,
+    related: [{ what: other.name, span: other.use.written.span }],
+    subjects: [name],
+  });
+};
 
 const circular = (uses: readonly BayUse[]): Finding => {
   const [first] = uses;

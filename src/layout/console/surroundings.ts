@@ -10,7 +10,7 @@ import { spanOf } from "../../design/written.ts";
 import { type Finding, finding, type Span } from "../../diagnostics/finding.ts";
 import { intersection } from "../../geometry/boolean.ts";
 import { type Contour, circle, type Point, point, type Region } from "../../geometry/contour.ts";
-import { extent } from "../../geometry/extent.ts";
+import { type Extent, extent } from "../../geometry/extent.ts";
 import { contourArea, contourExtent, reversedContour } from "../../geometry/measure.ts";
 import { decimal } from "../../geometry/number.ts";
 import { polygon, rectangle } from "../../geometry/shapes.ts";
@@ -19,7 +19,7 @@ import type { Mesh } from "../../geometry/solid/mesh.ts";
 import { layered, prism, type Solid, solidLayer, solidRegion } from "../../geometry/solid/solid.ts";
 import { type Frame, turnedFrame, WORLD } from "../../geometry/space/frame.ts";
 import { vector } from "../../geometry/space/vector.ts";
-import { BAD_OUTLINE } from "./codes-of-console.ts";
+import { BAD_OUTLINE, RIB_OUTSIDE } from "./codes-of-console.ts";
 import type { EnvelopeLayout, ObstacleLayout } from "./console-layout.ts";
 
 export interface Surroundings {
@@ -64,7 +64,12 @@ const insideOf = (design: EnvelopeDesign, findings: Finding[]): Inside | null =>
   const { profile, across, ribs, written } = design;
   const span = spanOf(written, "profile");
   const corners = profile.map(([forward, up]) => point(up, forward));
-  const outline = outlineOf(corners, { what: "The profile of the envelope", span, findings });
+  const outline = outlineOf(corners, {
+    what: "The profile of the envelope",
+    written: ({ x, y }) => [y, x],
+    span,
+    findings,
+  });
   if (outline === null) return null;
   const [right, left] = across;
   const frame: Frame = {
@@ -77,19 +82,28 @@ const insideOf = (design: EnvelopeDesign, findings: Finding[]): Inside | null =>
   const across0 = left - right;
   return {
     envelope: { solid: prism(0, across0, solidRegion(whole)), frame, span: written.span },
-    ribs: ribs.flatMap((rib) => ribOf(rib, { whole, across: across0, frame })),
+    ribs: ribs.flatMap((rib) => ribOf(rib, { whole, across: across0, frame, findings })),
   };
 };
 
 const ribOf = (
   rib: RibDesign,
-  inside: { readonly whole: Region; readonly across: number; readonly frame: Frame },
+  inside: {
+    readonly whole: Region;
+    readonly across: number;
+    readonly frame: Frame;
+    readonly findings: Finding[];
+  },
 ): readonly ObstacleLayout[] => {
-  const { whole, across, frame } = inside;
+  const { whole, across, frame, findings } = inside;
   const box = contourExtent(whole.outline);
-  const slab = rectangle(extent(box.minX, rib.at, rib.upTo ?? box.maxX, rib.at + rib.thickness));
-  const regions = intersection([whole], [{ outline: slab, holes: [] }]);
-  if (regions.length === 0) return [];
+  const top = rib.upTo ?? box.maxX;
+  const slab = rectangle(extent(box.minX, rib.at, top, rib.at + rib.thickness));
+  const regions = top <= box.minX ? [] : intersection([whole], [{ outline: slab, holes: [] }]);
+  if (regions.length === 0) {
+    findings.push(ribOutside(rib, box));
+    return [];
+  }
   const solid = layered([
     solidLayer(
       0,
@@ -100,6 +114,24 @@ const ribOf = (
   const { name, written } = rib;
   return [{ name, role: "rib", shape: { kind: "recipe", solid }, frame, span: written.span }];
 };
+
+/** `box`: of the profile, x up and y forward. */
+const ribOutside = ({ name, at, thickness, upTo, written }: RibDesign, box: Extent): Finding => {
+  const nothing = `Nothing of the rib ${name} stands in the console`;
+  const isBelow = upTo !== null && upTo <= box.minX;
+  const message = isBelow
+    ? `${nothing}: it ends at ${millimetres(upTo)}, and the profile goes from ${millimetres(box.minX)} to ${millimetres(box.maxX)} up. up-to: ${millimetres(box.maxX)} is the most.`
+    : `${nothing}: it goes from ${millimetres(at)} to ${millimetres(at + thickness)} forward, and the profile from ${millimetres(box.minY)} to ${millimetres(box.maxY)}. ${placeInside({ at, thickness }, box)}`;
+  const span = spanOf(written, isBelow ? "up-to" : "at");
+  return finding(RIB_OUTSIDE, { message, span, subjects: [name] });
+};
+
+const placeInside = (rib: Pick<RibDesign, "at" | "thickness">, box: Extent): string =>
+  rib.at < box.minY
+    ? `at: ${millimetres(box.minY)} is the first place for it.`
+    : `at: ${millimetres(box.maxY - rib.thickness)} is the last place for it.`;
+
+const millimetres = (value: number): string => `${decimal(value, 3)} mm`;
 
 const obstacleOf = (
   design: ObstacleDesign,
@@ -137,7 +169,8 @@ const shapeOf = (
     case "prism": {
       const corners = shape.corners.map(([forward, left]) => point(forward, left));
       const { findings, span } = context;
-      const base = outlineOf(corners, { what: `The prism of ${context.name}`, span, findings });
+      const what = `The prism of ${context.name}`;
+      const base = outlineOf(corners, { what, written: ({ x, y }) => [x, y], span, findings });
       return base === null ? null : standing(base, shape.height);
     }
     case "mesh": {
@@ -158,12 +191,21 @@ const standing = (
 /** Counter-clockwise, whichever way it was written; null with a finding where it encloses nothing. */
 const outlineOf = (
   corners: readonly Point[],
-  context: { readonly what: string; readonly span: Span; readonly findings: Finding[] },
+  context: {
+    readonly what: string;
+    /** A corner's two numbers in the order of the text. */
+    readonly written: (corner: Point) => readonly [number, number];
+    readonly span: Span;
+    readonly findings: Finding[];
+  },
 ): Contour | null => {
   const outline = polygon(corners);
   const [fault] = loopFaults(outline);
   if (fault === undefined) return contourArea(outline) < 0 ? reversedContour(outline) : outline;
-  const place = `${decimal(fault.at.x, 3)}, ${decimal(fault.at.y, 3)}`;
+  const place = context
+    .written(fault.at)
+    .map((value) => decimal(value, 3))
+    .join(", ");
   context.findings.push(
     finding(BAD_OUTLINE, {
       message: `${context.what} does not go round a surface: ${fault.why} at ${place}. Write its corners one after the other.`,

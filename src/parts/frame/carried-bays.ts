@@ -28,6 +28,7 @@ export const carriedBays = (
   thickness: number,
 ): CarriedBays => {
   const first = layout.bays[0];
+  if (first === undefined && hasUnreadBays(layout)) return refused(null, []);
   if (first === undefined)
     return refused(null, [
       finding(BAY_NOT_CARRIED, {
@@ -60,6 +61,9 @@ export const carriedBays = (
   const crossing = crossings(row, design, thickness);
   return crossing.length > 0 ? refused(profile, crossing) : { kind: "carried", profile, bays: row };
 };
+
+const hasUnreadBays = ({ design }: ConsoleLayout): boolean =>
+  design.unreadBays.length > 0 || design.unread.includes("bays");
 
 const refused = (profile: Profile | null, findings: readonly Finding[]): CarriedBays => ({
   kind: "refused",
