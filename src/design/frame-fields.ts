@@ -24,7 +24,7 @@ const RIB_WEB = mm(60);
 /** From the clear width outward: the panel's edge, a slot for the rib, and a web on both sides of it. */
 const RAIL_WIDTH = mm(30);
 /** The panel's own stud hole (MIL-F-25173A, secondary copies); a receptacle wants its own: measure yours. */
-const RAIL_HOLE = mm(6.6);
+export const RAIL_HOLE = mm(6.6);
 /** 440 deep at the knee and the knee height of large people, 604, with air above it (NUREG-0700 Rev 3, Table 11.4). */
 const KNEES: readonly [Mm, Mm] = [mm(440), mm(620)];
 const CABLE_PASS = mm(40);

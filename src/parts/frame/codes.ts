@@ -39,9 +39,17 @@ export const BAYS_CROSS: CodeEntry = {
 export const KNEES_FILLED: CodeEntry = {
   code: "parts/frame-knees",
   severity: "fault",
-  title: "a knee space that the bays above it fill",
-  why: "The room behind the panels and the ribs below it hang over the knees. Raise the bay, give it less depth, or make the knee space lower if those who sit there are small.",
+  title: "a knee space that does not go into its desk",
+  why: "The room behind the panels and the ribs below it hang over the knees: raise the bay, give it less depth, or make the knee space lower if those who sit there are small. And behind the knees stands the desk's foot: make the knee space less deep, or the bays longer.",
   example: "frame: { type: front-desk, sheet: birch-ply-12, knees: [440, 700] }",
+};
+
+export const RAIL_HOLES_MEET: CodeEntry = {
+  code: "parts/frame-rail-hole",
+  severity: "fault",
+  title: "holes of the rails that run together",
+  why: "Rail bars carry holes on the mount's pitch, beside their inner edge. Holes as wide as the pitch are a slit, and the panel's screws hold in nothing.",
+  example: "frame: { type: side-console, sheet: birch-ply-12, rails: { hole: 12 mm } }",
 };
 
 export const DOORWAY: CodeEntry = {
@@ -98,6 +106,7 @@ export const FRAME_CODES: readonly CodeEntry[] = [
   BAY_NOT_CARRIED,
   BAYS_CROSS,
   KNEES_FILLED,
+  RAIL_HOLES_MEET,
   DOORWAY,
   SECTIONS_CLOSE,
   BED,

@@ -2,6 +2,7 @@
 
 import type { MaterialRecord } from "../../catalogue/record.ts";
 import type { FrameDesign } from "../../design/frame-design.ts";
+import { RAIL_HOLE } from "../../design/frame-fields.ts";
 import type { MachineDesign, StockDesign } from "../../design/workshop-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding, type Measure } from "../../diagnostics/finding.ts";
@@ -11,10 +12,20 @@ import { decimal } from "../../geometry/number.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import { thicknessOf } from "../../layout/stack.ts";
 import { fitsBed } from "./bed.ts";
-import { BED, DOORWAY, KNEES_FILLED, LEFT_OPEN, SHEET_UNMEASURED, TOOL, WEB } from "./codes.ts";
+import {
+  BED,
+  DOORWAY,
+  KNEES_FILLED,
+  LEFT_OPEN,
+  RAIL_HOLES_MEET,
+  SHEET_UNMEASURED,
+  TOOL,
+  WEB,
+} from "./codes.ts";
 import { doorwayRoom } from "./doorway.ts";
 import type { FramePart } from "./frame-part.ts";
 import type { FramePlan } from "./frame-plan.ts";
+import { railHoleLimit } from "./rail-hole-limit.ts";
 import type { Relief } from "./relief.ts";
 
 const millimetres = (value: number): string => `${decimal(value, 2)} mm`;
@@ -43,8 +54,9 @@ export const planFindings = (
   machine: MachineDesign | null,
 ): readonly Finding[] => [
   ...kneeFindings(plan),
+  ...kneeDepthFindings(plan),
   ...doorwayFindings(plan),
-  ...toolFindings(plan, relief, machine),
+  ...holeOrToolFindings(plan, relief, machine),
   ...plan.leftOpen.map((gap) =>
     finding(LEFT_OPEN, {
       message: `A gap of ${millimetres(gap)} between bays or before an end board stays open: a strip with tabs does not fit into it.`,
@@ -55,16 +67,70 @@ export const planFindings = (
 
 const kneeFindings = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
   const [, height] = design.knees;
-  if (kneeRoom === null || kneeRoom >= height - samePlace) return [];
+  if (kneeRoom === null || kneeRoom.high >= height - samePlace) return [];
+  const { high } = kneeRoom;
   return [
     finding(KNEES_FILLED, {
-      message: `The knee space is to be ${millimetres(height)} high, and below the bays over it stay ${millimetres(kneeRoom)}, ${millimetres(height - kneeRoom)} less. Raise the bay by that, or give it less depth.`,
+      message: `The knee space is to be ${millimetres(height)} high, and below the bays over it stay ${millimetres(high)}, ${millimetres(height - high)} less. Raise the bay by that, or give it less depth.`,
       span: spanOf(design.written, "knees"),
-      measured: measure(kneeRoom),
+      measured: measure(high),
       limit: measure(height),
       source: { kind: "geometry", name: "knees and panels lie apart" },
     }),
   ];
+};
+
+const kneeDepthFindings = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
+  const [deep, height] = design.knees;
+  if (kneeRoom === null || kneeRoom.deep >= deep - samePlace) return [];
+  const most = Math.max(0, kneeRoom.deep);
+  const written = Math.floor(most * TENTHS) / TENTHS;
+  const remedy =
+    written > 0
+      ? `knees: [${decimal(written, 1)}, ${decimal(height, 2)}] goes in; longer bays leave more.`
+      : "Longer bays leave more.";
+  return [
+    finding(KNEES_FILLED, {
+      message: `The knee space is to be ${millimetres(deep)} deep, and before the boards behind it the desk leaves ${millimetres(most)}, ${millimetres(deep - most)} less. ${remedy}`,
+      span: spanOf(design.written, "knees"),
+      measured: measure(most),
+      limit: measure(deep),
+      source: { kind: "geometry", name: "knees and the boards behind them" },
+    }),
+  ];
+};
+
+const TENTHS = 10;
+
+/** Holes that leave the ribs' tabs no room make slots that no tool enters: one cause, told once. */
+const holeOrToolFindings = (
+  plan: FramePlan,
+  relief: Relief,
+  machine: MachineDesign | null,
+): readonly Finding[] => {
+  const holes = railHoleFindings(plan);
+  return holes.length > 0 ? holes : toolFindings(plan, relief, machine);
+};
+
+const railHoleFindings = (plan: FramePlan): readonly Finding[] => {
+  const { hole } = plan.design.rails;
+  return worst(
+    plan.bays.flatMap((bay) => {
+      const most = railHoleLimit(bay, plan);
+      if (hole < most) return [];
+      const does = RAIL_HOLE < most ? RAIL_HOLE : most / 2;
+      return [
+        finding(RAIL_HOLES_MEET, {
+          message: `The rails of ${bay.id}: holes of ${decimal(hole, 3)} mm run into one another, the bar's edge or the ribs' slots; less than ${decimal(most, 3)} mm leaves wood between them. hole: ${decimal(does, 1)} mm does.`,
+          span: spanOf(plan.design.written, "rails"),
+          subjects: [bay.id],
+          measured: measure(hole),
+          limit: measure(most),
+          source: { kind: "geometry", name: "holes on the mount's pitch in a bar" },
+        }),
+      ];
+    }),
+  );
 };
 
 const doorwayFindings = (plan: FramePlan): readonly Finding[] => {

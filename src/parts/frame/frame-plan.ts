@@ -31,8 +31,8 @@ export interface FramePlan {
   readonly below: { readonly along: Span; readonly up: Span };
   /** Lengths of the gaps that no strip closes. */
   readonly leftOpen: readonly number[];
-  /** Height that a knee space would find; null where there is none to find. */
-  readonly kneeRoom: number | null;
+  /** Depth and height that a knee space would find; null where there is none to find. */
+  readonly kneeRoom: { readonly deep: number; readonly high: number } | null;
 }
 
 /** Inner faces of cheeks that all these bays find room between. */
@@ -94,7 +94,7 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
       up: { from: design.toe + thickness, to: Math.min(...corners.map(({ y }) => y)) },
     },
     leftOpen: strips.open,
-    kneeRoom: knees?.room ?? null,
+    kneeRoom: knees === null ? null : { deep: knees.deepest, high: knees.room },
   };
 };
 

@@ -1,0 +1,47 @@
+// What is said of a frame that can't be cut: before any board of it is made, with a value that works. Expectations are sums
+// over the text, done by hand beside each.
+
+import { describe, expect, test } from "vitest";
+import { framed } from "./framed.ts";
+
+const BAY =
+  "near: { mount: console-rail, at: [480, 0, 800], along: [1, 0, 0], length: 20 modules, depth: 80 mm }";
+
+const faultsOf = (frame: string): readonly string[] =>
+  framed({ bays: [BAY], frame })
+    .findings.filter(({ severity }) => severity === "fault")
+    .map(({ code, message }) => `${code}: ${message}`);
+
+describe("a knee space deeper than its desk", () => {
+  // 20 modules of 9.525 are 190.5; behind the knees stand 40 for the floor's tab and its webs: 150.5.
+  test("says how deep it can be", () => {
+    expect(faultsOf("{ type: front-desk, sheet: birch-ply-12 }")).toEqual([
+      "parts/frame-knees: The knee space is to be 440 mm deep, and before the boards behind it the desk leaves 150.5 mm, 289.5 mm less. knees: [150.5, 620] goes in; longer bays leave more.",
+    ]);
+  });
+
+  test("and that much it can be", () => {
+    const { frame, findings } = framed({
+      bays: [BAY],
+      frame: "{ type: front-desk, sheet: birch-ply-12, knees: [150.5, 620] }",
+    });
+    expect(findings.filter(({ severity }) => severity === "fault")).toEqual([]);
+    expect(frame?.parts.map(({ id }) => id)).toContain("floor");
+  });
+});
+
+describe("holes of the rails that run together", () => {
+  // The pitch is 9.525, and as much is twice the 4.7625 from a column of holes to its bar's edge.
+  test.each(["9.525", "40"])("%s mm", (hole) => {
+    const frame = `{ type: side-console, sheet: birch-ply-12, rails: { hole: ${hole} mm } }`;
+    expect(faultsOf(frame)).toEqual([
+      `parts/frame-rail-hole: The rails of near: holes of ${hole} mm run into one another, the bar's edge or the ribs' slots; less than 9.525 mm leaves wood between them. hole: 6.6 mm does.`,
+    ]);
+  });
+
+  test("with wood between them nothing is said", () => {
+    expect(
+      faultsOf("{ type: side-console, sheet: birch-ply-12, rails: { hole: 9.4 mm } }"),
+    ).toEqual([]);
+  });
+});
