@@ -1,7 +1,7 @@
 // Contours as the path data of an SVG drawing, y turned down, arcs as arcs. Takes millimetres, gives millimetres:
 // the drawing's viewBox is in them, so that no transform is needed.
 
-import type { Contour, Path, Region } from "../src/geometry/contour.ts";
+import type { Contour, Path } from "../src/geometry/contour.ts";
 import { type Edge, edgesOf } from "../src/geometry/edges.ts";
 import { decimal } from "../src/geometry/number.ts";
 
@@ -11,10 +11,6 @@ const PLACES = 4;
 export const contourData = (contour: Contour): string => `${runData(edgesOf(contour))}Z`;
 
 export const pathData = (path: Path): string => runData(edgesOf(path));
-
-/** Outline and holes in one path: to be filled by the even-odd rule. */
-export const regionData = (region: Region): string =>
-  [region.outline, ...region.holes].map(contourData).join("");
 
 function runData(edges: readonly Edge[]): string {
   const [first] = edges;

@@ -2,6 +2,7 @@
 // pointed at: what it speaks of is then marked in the drawing, under the same number. A remedy that edits is one button.
 
 import type { JSX } from "preact";
+import { useEffect, useRef } from "preact/hooks";
 import type { LimitSource, Measure, Severity } from "../src/diagnostics/finding.ts";
 import { decimal } from "../src/geometry/number.ts";
 import type { PlacedFinding } from "./core-messages.ts";
@@ -33,8 +34,13 @@ export function FindingList(props: {
 function FindingItem({ number, placed }: NumberedFinding): JSX.Element {
   const { finding, line, column } = placed;
   const isPointed = pointedAt.value === placed;
+  const item = useRef<HTMLLIElement>(null);
+  // Pointed at from the picture or from the text, it comes into sight here.
+  useEffect(() => {
+    if (isPointed) item.current?.scrollIntoView({ block: "nearest" });
+  }, [isPointed]);
   return (
-    <li class={`finding ${finding.severity}`} id={`finding-${number}`}>
+    <li ref={item} class={`finding ${finding.severity}`} id={`finding-${number}`}>
       <button
         type="button"
         aria-pressed={isPointed}

@@ -21,8 +21,7 @@ export const lengthLike = (like: string, millimetres: number): string =>
     ? figureIn("mm", millimetres)
     : lengthIn(unitOf(like), millimetres);
 
-export const unitOf = (length: string): WritingUnit =>
-  /(?:\d\s*in|")\s*$/.test(length) ? "in" : "mm";
+const unitOf = (length: string): WritingUnit => (/(?:\d\s*in|")\s*$/.test(length) ? "in" : "mm");
 
 /** The unit that a file is written in: the one that more of its lengths carry. */
 export const usualUnit = (text: string): WritingUnit => {

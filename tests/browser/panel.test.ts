@@ -126,6 +126,11 @@ describe("by keyboard alone", () => {
       await page.keyboard.press("Enter");
       await expect.poll(() => textOf(page)).not.toBe(before);
 
+      // Loose files are saved by handing them over.
+      const saved = page.waitForEvent("download");
+      await page.keyboard.press("Control+s");
+      expect((await saved).suggestedFilename()).toBe("pumps.yaml");
+
       await sheet.focus();
       for (let step = 0; step < 3; step += 1) await page.keyboard.press("Control+z");
       await expect.poll(() => textOf(page)).toBe(PANEL);
@@ -159,6 +164,48 @@ describe("on the sheet by keyboard", () => {
     expect(complaints).toEqual([]);
     await page.close();
   });
+});
+
+test("a design in inches has its rulers and its steps in inches", async () => {
+  const { page, complaints } = await benchWith(
+    PANEL.replace("x: 40 mm, y: 50 mm", "x: 1 1/2 in, y: 2 in").replace("40 mm", "1.5 in"),
+  );
+  await page.locator(".rulers").getByText("in", { exact: true }).waitFor();
+  await page.getByRole("application").focus();
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("ArrowRight");
+  // A thirty-second of an inch to the right of one and a half.
+  await textHas(page, "x: 1.53125 in, y: 2 in");
+  expect(complaints).toEqual([]);
+  await page.close();
+});
+
+test("one finger pans, two make it larger", async () => {
+  const { page, complaints } = await benchWith(PANEL);
+  const outline = page.locator(".front .outline");
+  const before = (await outline.boundingBox())!;
+  const session = await page.context().newCDPSession(page);
+  const board = (await page.getByRole("application").boundingBox())!;
+  const [x, y] = [board.x + board.width - 40, board.y + board.height - 40];
+  const touch = (kind: "touchStart" | "touchMove" | "touchEnd", ...points: readonly number[][]) =>
+    session.send("Input.dispatchTouchEvent", {
+      type: kind,
+      touchPoints: points.map(([at = 0, down = 0], id) => ({ x: at, y: down, id })),
+    });
+  await touch("touchStart", [x, y]);
+  await touch("touchMove", [x - 30, y - 20]);
+  await touch("touchEnd");
+  await expect.poll(async () => (await outline.boundingBox())!.x - before.x).toBeCloseTo(-30, 0);
+  await touch("touchStart", [x - 100, y]);
+  await touch("touchStart", [x - 100, y], [x, y]);
+  await touch("touchMove", [x - 200, y], [x, y]);
+  await touch("touchEnd");
+  await expect
+    .poll(async () => (await outline.boundingBox())!.width / before.width)
+    .toBeCloseTo(2, 1);
+  expect(await textOf(page)).toBe(PANEL);
+  expect(complaints).toEqual([]);
+  await page.close();
 });
 
 describe("by mouse", () => {

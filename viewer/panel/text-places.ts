@@ -10,7 +10,7 @@ export interface Lines {
 }
 
 /** The entry's own stretch of the text, its name included. */
-export function stretchOf(
+function stretchOf(
   component: PlacedComponent,
   text: string,
 ): { readonly start: number; readonly end: number } {
