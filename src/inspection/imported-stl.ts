@@ -13,6 +13,8 @@ export const importedStl = (bytes: Uint8Array): ImportedStl => {
   const read = isText(bytes) ? textCorners(bytes) : binaryCorners(bytes);
   if (typeof read === "string") return refused(read);
   if (read.length === 0) return refused("it holds no triangle");
+  if (read.some((value) => Math.abs(value) > FURTHEST))
+    return refused("a corner stands more than 100 m from its origin");
   const mesh = cleanMesh({
     corners: read,
     triangles: Uint32Array.from({ length: read.length / 3 }, (_, corner) => corner),
@@ -21,6 +23,9 @@ export const importedStl = (bytes: Uint8Array): ImportedStl => {
     return refused("its surface has gaps or edges that more than two triangles share");
   return meshVolume(mesh) > 0 ? { kind: "solid", mesh } : refused("its triangles look inward");
 };
+
+/** As far as the text of a design may place a thing; beyond, a solid's corners lose their tenths of a millimetre as well. */
+const FURTHEST = 100_000;
 
 const refused = (why: string): ImportedStl => ({ kind: "refused", why });
 

@@ -85,6 +85,7 @@ describe("an STL file of somebody else", () => {
       new TextEncoder().encode("solid x\nvertex 1 2 east\n"),
       "a corner is no number",
     ],
+    ["of another planet", binaryFile(1e30), "a corner stands more than 100 m from its origin"],
     ["cut short", binaryFile(30).subarray(0, 200), "it is no STL file: 200 bytes for 4 triangles"],
     ["that is empty", new Uint8Array(0), "it is no STL file: 0 bytes for 0 triangles"],
   ])("%s is refused", (_, bytes, why) => {

@@ -45,3 +45,25 @@ describe("holes of the rails that run together", () => {
     ).toEqual([]);
   });
 });
+
+describe("bays whose ribs want the same place", () => {
+  const bayAt = (id: string, at: string): string =>
+    `${id}: { mount: console-rail, at: ${at}, along: [1, 0, 0], length: 60 modules, depth: 80 mm }`;
+  const saidOf = (at: string): readonly string[] =>
+    framed({
+      bays: [bayAt("left", "[480, 110, 800]"), bayAt("right", at)],
+      frame: "{ type: front-desk, sheet: birch-ply-12 }",
+    })
+      .findings.filter(({ severity }) => severity === "fault")
+      .map(({ message }) => message);
+
+  test("stand side by side: moving one along helps nobody", () => {
+    expect(saidOf("[480, -110, 800]")).toEqual([
+      "left and right stand side by side: the two cheeks of a frame carry one row of bays, one behind another. Write a console of its own for each row, or leave the frame out.",
+    ]);
+  });
+
+  test("or one within another", () => {
+    expect(saidOf("[700, 110, 800]")[0]).toContain("Move one of them along");
+  });
+});

@@ -114,6 +114,12 @@ const tooShort = (bay: FrameBay, design: FrameDesign, thickness: number): readon
 
 const inMm = (value: number): Measure => ({ value: Number(decimal(value, 6)), unit: "mm" });
 
+/** No rail of one lies over a rail of the other. */
+const isBeside = (bay: FrameBay, other: FrameBay): boolean =>
+  Math.abs(bay.centre - other.centre) >= reachAcross(bay) + reachAcross(other);
+
+const reachAcross = ({ halfClear, tilt }: FrameBay): number => halfClear * tilt.x;
+
 const crossings = (
   bays: readonly FrameBay[],
   design: FrameDesign,
@@ -122,7 +128,9 @@ const crossings = (
   const across = acrossBays(bays, design, thickness);
   return crossingBays(bays, { design, across }).map(([bay, other]) =>
     finding(BAYS_CROSS, {
-      message: `${bay.id} and ${other.id}: their ribs, ${decimal(design.ribs.web, 2)} mm below the room of the panels, want the same place. Move one of them along, or give it less depth.`,
+      message: isBeside(bay, other)
+        ? `${bay.id} and ${other.id} stand side by side: the two cheeks of a frame carry one row of bays, one behind another. Write a console of its own for each row, or leave the frame out.`
+        : `${bay.id} and ${other.id}: their ribs, ${decimal(design.ribs.web, 2)} mm below the room of the panels, want the same place. Move one of them along, or give it less depth.`,
       span: spanOf(other.layout.design.written, "at"),
       related: [{ what: bay.id, span: spanOf(bay.layout.design.written, "at") }],
       subjects: [bay.id, other.id],
