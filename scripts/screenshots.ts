@@ -6,7 +6,7 @@ import { dirname, join } from "node:path";
 import type { Page } from "playwright-core";
 import { openPage, standOf } from "../tests/support/open-page.ts";
 
-const folder = join(dirname(import.meta.dirname), "examples/tug-trainer/pictures");
+const folder = join(dirname(import.meta.dirname), "pictures");
 /** A README is read over slow lines too. */
 const LARGEST = 300_000;
 

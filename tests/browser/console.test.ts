@@ -121,6 +121,8 @@ describe("a panel moved into its neighbour by hand", () => {
       /sheet of face on lighting.*: 9\.\d+ mm along the rail/,
     );
     await page.locator(".console-labels .note.clash").first().waitFor();
+    // Wherever the focus is.
+    await page.getByRole("radio", { name: "Move panels" }).focus();
     await page.keyboard.press("Escape");
     await list.waitFor({ state: "detached" });
     expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);

@@ -17,6 +17,7 @@ import {
   wanted,
 } from "./console-state.ts";
 import { ConsoleTools } from "./console-tools.tsx";
+import { cancelDrag } from "./panel-drag.ts";
 import { shownPicture } from "./shown-picture.ts";
 import { standingViews } from "./standing-views.ts";
 import "./console.css";
@@ -101,6 +102,11 @@ const hung = (on: {
   };
   night.addEventListener("change", toNight);
   toNight();
+  // Wherever the focus is: what is held is put back.
+  const toBack = (event: KeyboardEvent): void => {
+    if (event.key === "Escape") cancelDrag();
+  };
+  document.addEventListener("keydown", toBack);
   let isFirst = true;
   const stops = [
     scene.subscribe((next) => {
@@ -122,6 +128,7 @@ const hung = (on: {
   return () => {
     for (const stop of stops) stop();
     night.removeEventListener("change", toNight);
+    document.removeEventListener("keydown", toBack);
     size.disconnect();
     shownPicture.value = null;
     wanted.value = null;
