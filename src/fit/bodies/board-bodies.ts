@@ -2,7 +2,7 @@
 // it lies can be read from them.
 
 import type { Span } from "../../diagnostics/finding.ts";
-import { type Contour, circle } from "../../geometry/contour.ts";
+import type { Contour } from "../../geometry/contour.ts";
 import { degrees } from "../../geometry/quantity.ts";
 import { rectangle } from "../../geometry/shapes.ts";
 import { turnedFrame, WORLD } from "../../geometry/space/frame.ts";
@@ -10,6 +10,7 @@ import { placedContour, placement } from "../../geometry/transform.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
 import type { BoardFact } from "../../parts/printed/printed-facts.ts";
 import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import { uprightPlug } from "../../parts/printed/upright-plug.ts";
 import { prismBody, type StandingBody } from "./standing-body.ts";
 
 export const boardBodies = (
@@ -52,12 +53,9 @@ const bodiesOf = (
     ...fact.connectors.map(({ name, at, room, height }) =>
       prismBody(
         { id: `${id}/${name}`, role: "plug", thing: board, what: `plug of ${name}`, span },
-        within(room === null ? circle(at, UPRIGHT) : rectangle(room)),
+        within(room === null ? uprightPlug(at) : rectangle(room)),
         { low: fact.front, high: fact.front + height, frame },
       ),
     ),
   ];
 };
-
-/** Half a two-way plug on 2.5 mm pitch, of a connector that looks up: common practice. */
-const UPRIGHT = 3;
