@@ -273,10 +273,11 @@ export function* fitSteps(
   kernel: Kernel,
 ): Generator<string, ConsoleFit, void> {
   const { layout, frame } = console;
+  const { catalogue } = project;
   const printedParts = new Map(project.panels.map((panel) => [panel.name, panel.printedParts]));
   const facts = yield* consoleFactSteps({ layout, frame, printedParts }, kernel);
   const edit = editor(project.files);
-  const findings = judgeFit({ layout, frame, fit: facts, edit, texts: project.files });
+  const findings = judgeFit({ layout, frame, catalogue, fit: facts, edit, texts: project.files });
   return { facts, findings: inTextOrder(findings) };
 }
 

@@ -23,6 +23,8 @@ export interface Measure {
 export type LimitSource =
   | { readonly kind: "standard"; readonly name: string }
   | { readonly kind: "datasheet"; readonly name: string }
+  /** No document was seen: the name says from memory. */
+  | { readonly kind: "memory"; readonly name: string }
   | { readonly kind: "machine"; readonly name: string }
   | { readonly kind: "workshop"; readonly name: string }
   /** `key` is the key of the workshop's `house-rules` that overrides it. */

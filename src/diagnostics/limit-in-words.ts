@@ -5,6 +5,7 @@ import type { LimitSource } from "./finding.ts";
 export const limitInWords = (source: LimitSource): string => {
   switch (source.kind) {
     case "standard":
+    case "memory":
       return source.name;
     case "datasheet":
       return `datasheet, ${source.name}`;

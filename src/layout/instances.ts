@@ -3,6 +3,7 @@
 
 import type { Hardware } from "../catalogue/hardware.ts";
 import { partAsMeasured } from "../catalogue/library.ts";
+import { limitOfFigures } from "../catalogue/limit-of-figures.ts";
 import { unknownPaths } from "../catalogue/own-records.ts";
 import type { Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
@@ -120,7 +121,7 @@ const holeAsCut = (component: Readable, part: Part, findings: Finding[]): Mm | n
       subjects: [component.id],
       measured: { value: size, unit: "mm" },
       limit: { value: least, unit: "mm" },
-      source: { kind: "datasheet", name: part.figures.source },
+      source: limitOfFigures(part.figures),
     }),
   );
   return null;

@@ -34,8 +34,11 @@ export function separation(a: HandKind, b: HandKind): Separation | null {
   return ROWS[`${a}/${b}`] ?? ROWS[`${b}/${a}`] ?? null;
 }
 
-/** Whether a document gives the figure. What is remembered, or taken over from another pair, is practice. */
-export const isPublished = (source: string): boolean => source !== MEMORY && source !== AS_KNOB;
+/** Whether a document gives the figure, nobody has seen one, or it is taken over from another pair. */
+export const separationKind = (source: string): "standard" | "memory" | "practice" => {
+  if (source === MEMORY) return "memory";
+  return source === AS_KNOB ? "practice" : "standard";
+};
 
 const row = (least: number, source: string): Separation => ({ least: mm(least), source });
 

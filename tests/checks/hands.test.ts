@@ -114,7 +114,7 @@ test.each(pairs)("$name", ({ a, b, least }) => {
   expect(others).toEqual([]);
   expect(found?.measured?.value).toBeCloseTo(least - 0.01, 3);
   expect(found?.limit).toEqual({ value: least, unit: "mm" });
-  expect(found?.source?.kind).toBe(REMEMBERED.has(`${a.hand} ${b.hand}`) ? "practice" : "standard");
+  expect(found?.source?.kind).toBe(REMEMBERED.has(`${a.hand} ${b.hand}`) ? "memory" : "standard");
 });
 
 test("lamps, displays and connectors ask for no room for a hand", () => {

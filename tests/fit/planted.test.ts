@@ -19,6 +19,7 @@ import { vector } from "../../src/geometry/space/vector.ts";
 import { toRadians } from "../../src/geometry/trigonometry.ts";
 import type { ConsoleLayout } from "../../src/layout/console/console-layout.ts";
 import { openKernel } from "../support/kernel.ts";
+import { testLibrary } from "../support/test-library.ts";
 import { consoleOf, panelOf } from "./console-of.ts";
 import { emptyConsole } from "./empty-console.ts";
 import { boxSolid, cylinderSolid, madeBody } from "./made-bodies.ts";
@@ -49,6 +50,7 @@ const judged = (
     return judgeFit({
       layout,
       frame: null,
+      catalogue: testLibrary().catalogue,
       fit: { ...NOTHING, bodies, ...verdict(prepared, layout) },
       edit: (span, text) => ({ ...span, baseHash: "", text }),
       texts: new Map(),

@@ -1,5 +1,6 @@
 // What a rule over a console is: its row in the table of codes, and a judgement over facts that lower floors made.
 
+import type { Catalogue } from "../../catalogue/record.ts";
 import type { CodeEntry, Finding, Span } from "../../diagnostics/finding.ts";
 import type { TextEdit } from "../../diagnostics/text-edit.ts";
 import type { FitFacts } from "../../fit/fit-facts.ts";
@@ -18,6 +19,7 @@ export interface BayFacts {
 /** Everything that a console's rules may look at. */
 export interface ConsoleFacts extends BayFacts {
   readonly frame: ConsoleFrame | null;
+  readonly catalogue: Catalogue;
   readonly fit: FitFacts;
 }
 

@@ -1,6 +1,14 @@
 // Plugs, with the bend of their cables, that have no room in the console.
 
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
+import {
+  type CodeEntry,
+  type Finding,
+  finding,
+  type LimitSource,
+} from "../../diagnostics/finding.ts";
+import type { ConsoleBody } from "../../fit/console-body.ts";
+import { boardSource } from "../board-source.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { turnedBoardRemedies } from "./board-turned.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
@@ -39,8 +47,18 @@ const cramped = (pair: PairOf<"clash">, others: number, facts: ConsoleFacts): Fi
     subjects: [plug.id, other.id],
     measured: measureMm(has),
     limit: measureMm(needs),
-    source: { kind: "datasheet", name: plug.thing },
+    source: sourceOf(plug, facts),
     remedies: turnedBoardRemedies(plug, facts),
     suppressed: others,
   });
+};
+
+/** A plug hangs on a component of its panel, or on a board of a tray. */
+const sourceOf = (plug: ConsoleBody, { layout, catalogue }: ConsoleFacts): LimitSource => {
+  const component = layout.panels
+    .find(({ name }) => name === plug.panel)
+    ?.layout.components.find(({ id }) => id === plug.thing);
+  if (component === undefined) return boardSource(plug.thing, catalogue);
+  const fitted = component.fitted.find(({ kind }) => kind === "plug");
+  return limitOfFigures((fitted ?? component.part).figures);
 };

@@ -1,6 +1,7 @@
 // A body that would stand in the material of a layer: a nut wider than the opening in front of it, a case too wide for
 // the sheet behind.
 
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { containsContour } from "../../geometry/containment.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
@@ -82,7 +83,7 @@ const foul = (component: PlacedComponent, body: PlacedBody, layer: LayerLayout):
     subjects: [component.id, layer.id],
     measured: measureMm(opened),
     limit: measureMm(needed),
-    source: { kind: "datasheet", name: component.part.figures.source },
+    source: limitOfFigures(component.part.figures),
   });
 };
 

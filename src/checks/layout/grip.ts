@@ -5,7 +5,7 @@ import { isOver, isUnder } from "../limits.ts";
 import { onePerEntry } from "../one-finding.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
-import { datasheetOf, withUnmeasured, worstStack } from "./depth-words.ts";
+import { recordOf, withUnmeasured, worstStack } from "./depth-words.ts";
 
 const entry: CodeEntry = {
   code: "checks/grip",
@@ -37,7 +37,7 @@ export const grip: Rule = {
         subjects: withUnmeasured(component, layout, component.clamped),
         measured: measureMm(value),
         limit: measureMm(limit),
-        source: datasheetOf(component),
+        source: recordOf(component),
       });
     }),
 };

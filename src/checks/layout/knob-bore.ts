@@ -1,6 +1,7 @@
 // A knob that does not go with its shaft.
 
 import type { Knob } from "../../catalogue/hardware.ts";
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
 import type { Shaft } from "../../catalogue/part.ts";
 import { spanOf } from "../../design/written.ts";
 import {
@@ -92,7 +93,7 @@ const boundOf = (
     return {
       limit: shaft.diameter,
       wrong: "it is too thick for the bore",
-      source: { kind: "datasheet", name: part.figures.source },
+      source: limitOfFigures(part.figures),
     };
   const play = houseLimit(facts, PLAY);
   return {

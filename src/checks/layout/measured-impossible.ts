@@ -1,6 +1,7 @@
 // A size under `measured` that no part of its kind can have: on the wrong side of nothing, or of a piece that goes round it.
 
 import { fieldAt } from "../../catalogue/field-path.ts";
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
 import type { Part } from "../../catalogue/part.ts";
 import { spanOf } from "../../design/written.ts";
 import {
@@ -112,7 +113,7 @@ const bushSlips = (part: Part, { catalogue }: PanelFacts): readonly Slip[] => {
   ];
 };
 
-const recordOf = ({ figures }: Part): LimitSource => ({ kind: "datasheet", name: figures.source });
+const recordOf = ({ figures }: Part): LimitSource => limitOfFigures(figures);
 
 const said = (
   component: PlacedComponent,

@@ -1,5 +1,6 @@
 // A scale with more marks than the selector has stops.
 
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
 import type { ScaleDesign } from "../../design/panel-design.ts";
 import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
@@ -52,7 +53,7 @@ const tooMany = (
     subjects: [component.id],
     measured: measureOf(marks, "count"),
     limit: measureOf(positions, "count"),
-    source: { kind: "datasheet", name: component.part.figures.source },
+    source: limitOfFigures(component.part.figures),
     remedies: lastMark(component, decimal(last, 6), of),
   });
 };

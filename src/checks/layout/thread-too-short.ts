@@ -6,7 +6,7 @@ import { isUnder } from "../limits.ts";
 import { onePerEntry } from "../one-finding.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
-import { datasheetOf, withUnmeasured, worstStack } from "./depth-words.ts";
+import { recordOf, withUnmeasured, worstStack } from "./depth-words.ts";
 
 const entry: CodeEntry = {
   code: "checks/thread-too-short",
@@ -33,7 +33,7 @@ export const threadTooShort: Rule = {
         subjects: withUnmeasured(component, layout, component.clamped),
         measured: measureMm(threadLeft.low),
         limit: measureMm(nutThickness),
-        source: datasheetOf(component),
+        source: recordOf(component),
       });
     }),
 };

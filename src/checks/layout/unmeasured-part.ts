@@ -1,6 +1,7 @@
 // Parts whose fit hangs on figures that nobody has measured: their sheets are on hold until somebody does, or says so.
 
 import { fieldAt } from "../../catalogue/field-path.ts";
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
@@ -41,7 +42,7 @@ const partFinding = (components: readonly PlacedComponent[]): readonly Finding[]
       message: `${first.part.id} (${entries.join(", ")}): ${typical} ${figures.length === 1 ? "is a typical figure, not yours" : "are typical figures, not yours"}. Measure one and write measured: { ${figures[0] ?? ""}: ..., dated: ... }.`,
       span: spanOf(first.written, "part"),
       subjects: components.map(({ id }) => id),
-      source: { kind: "datasheet", name: first.part.figures.source },
+      source: limitOfFigures(first.part.figures),
       suppressed: components.length - 1,
     }),
   ];

@@ -1,12 +1,14 @@
 // Plugs of a tray's boards that can't be mated: the layer in front, or a body that hangs down from it, is in their room.
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import { circle } from "../../geometry/contour.ts";
+import type { Contour } from "../../geometry/contour.ts";
 import { contoursOverlap } from "../../geometry/distance.ts";
 import type { Extent } from "../../geometry/extent.ts";
 import { rectangle } from "../../geometry/shapes.ts";
 import type { BoardFact } from "../../parts/printed/printed-facts.ts";
 import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import { uprightPlug } from "../../parts/printed/upright-plug.ts";
+import { boardSource } from "../board-source.ts";
 import { isOver } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
@@ -52,7 +54,7 @@ const tooHigh = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readon
       subjects: [part.owner],
       measured: measureMm(highest.height),
       limit: measureMm(room),
-      source: { kind: "datasheet", name: board.board },
+      source: boardSource(board.board, facts.catalogue),
     }),
   ];
 };
@@ -78,17 +80,11 @@ const inTheWay = (board: BoardFact, part: PrintedPart, facts: PanelFacts): reado
         subjects: [part.owner, body.owner],
         measured: measureMm(top - body.low),
         limit: measureMm(0),
-        source: { kind: "datasheet", name: board.board },
+        source: boardSource(board.board, facts.catalogue),
       }),
     ];
   });
 
 /** A plug that looks up stands over its own place. */
-const roomOf = ({
-  room,
-  at,
-}: Connector): ReturnType<typeof rectangle> | ReturnType<typeof circle> =>
-  room === null ? circle(at, UPRIGHT) : rectangle(room satisfies Extent);
-
-/** Half a two-way plug on 2.5 mm pitch: common practice. */
-const UPRIGHT = 3;
+const roomOf = ({ room, at }: Connector): Contour =>
+  room === null ? uprightPlug(at) : rectangle(room satisfies Extent);

@@ -1,5 +1,6 @@
 // What a lamp box has to say: windows that are no grid, walls without room, or LEDs without seats.
 
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
@@ -74,7 +75,7 @@ const noSeats = (scene: LampBoxScene, sizes: LampBoxSizes): readonly Finding[] =
       subjects: [entryOf(scene)],
       measured: { value: room, unit: "mm" },
       limit: { value: needed, unit: "mm" },
-      source: { kind: "datasheet", name: scene.led.part.figures.source },
+      source: limitOfFigures(scene.led.part.figures),
     }),
   ];
 };
