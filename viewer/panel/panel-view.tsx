@@ -121,7 +121,7 @@ function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.E
           isListOpen.value = !isListOpen.value;
         }}
       >
-        New panel from a list
+        New from a list
       </button>
       <TwiceUsed reading={reading} />
     </div>
