@@ -18,6 +18,7 @@ import { boxCorners } from "../geometry/space/space-box.ts";
 import { plus, scaled } from "../geometry/space/vector.ts";
 import type { BayLayout } from "../layout/console/console-layout.ts";
 import type { Lettering } from "../lettering/lettering.ts";
+import { SEATED_PERSON } from "../standards/reach.ts";
 import { placesBox, seenBodies } from "./console-bodies-view.ts";
 import { solidCut } from "./console-cut.ts";
 import { viewDimensions } from "./console-dimensions.ts";
@@ -165,6 +166,7 @@ const floorItems = (view: ConsoleView, drawn: Extent): readonly DrawingItem[] =>
     ? []
     : [stroked([segment(drawn.minX, 0, drawn.maxX, 0)], { ink: "line", width: THIN })];
 
+/** Less than this off the vertical nobody sees: a micrometre in a metre. */
 const UPRIGHT = 1e-6;
 
 const boardTags = (
@@ -247,7 +249,7 @@ const operatorNotes = (layout: ConsoleScene["layout"], view: ConsoleView): reado
   if (view.kind === "section") return [];
   if (operator === null) return ["No operator is written: reach and sight are not drawn."];
   const [functional, extended] = [operator.functionalReach.small, operator.extendedReach.small];
-  const arcs = `Arcs ${arcPlace(layout, view)}: reach of a 5th-percentile woman from the shoulder of the ${operator.hand} hand, functional ${decimal(functional, 1)} mm, extended ${decimal(extended, 1)} mm (broken). NUREG-0700 Rev 3, table 11.4.`;
+  const arcs = `Arcs ${arcPlace(layout, view)}: reach of a 5th-percentile woman from the shoulder of the ${operator.hand} hand, functional ${decimal(functional, 1)} mm, extended ${decimal(extended, 1)} mm (broken). ${SEATED_PERSON.source}.`;
   const sight = "Green broken lines: from the eyes to the middle of each bay.";
   return view.kind === "front" ? [sight] : [arcs, sight];
 };

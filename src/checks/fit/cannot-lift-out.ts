@@ -2,6 +2,7 @@
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { LiftFact } from "../../fit/fit-facts.ts";
+import { MOST_TILT } from "../../fit/service/tilted-way.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { wantSameStretch } from "./pair-groups.ts";
 import { andMore, asSeverity, bodyName } from "./panel-words.ts";
@@ -48,6 +49,9 @@ const stuck = ({ panel, blockers }: LiftFact, facts: ConsoleFacts): Finding => {
     span,
     related: blockers.map((body) => ({ what: bodyName(body), span: body.span })),
     subjects: [panel, ...blockers.map(({ id }) => id)],
-    source: { kind: "geometry", name: "the way out, straight or tilted up to 45 degrees" },
+    source: {
+      kind: "geometry",
+      name: `the way out, straight or tilted up to ${MOST_TILT} degrees`,
+    },
   });
 };

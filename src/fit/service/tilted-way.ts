@@ -37,7 +37,7 @@ export interface Tilting {
 }
 
 const STEP = 0.25;
-const MOST_TILT = 45;
+export const MOST_TILT = 45;
 
 export const leastTilt = (tilting: Tilting): Degrees | null => {
   const hinge = tilting.first === "high-end" ? tilting.low : tilting.high;
