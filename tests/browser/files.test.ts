@@ -95,8 +95,10 @@ describe("edits", () => {
     const first = read(PANEL);
     await replaceIn(page, revise("A", "B"));
     await marked(page, `Not saved: ${PANEL}`);
+    expect(await page.title()).toBe("Not saved: Consolewright");
     await page.keyboard.press("Control+s");
     await news(page, SAVED);
+    expect(await page.title()).toBe("Consolewright");
     expect(read(PANEL)).toBe(first.replace("revision: A", "revision: B"));
     await replaceIn(page, revise("B", "C"));
     await page.keyboard.press("Control+z");

@@ -1,6 +1,7 @@
 // The keys of saving and of the history, anywhere on the page; where a text is being typed, undo and redo are its own.
 // And the question of the browser before a window with unsaved edits is closed.
 
+import { effect } from "@preact/signals";
 import { redo, undo } from "../desk.ts";
 import { save } from "./saving.ts";
 import { unsaved } from "./stored-state.ts";
@@ -11,6 +12,10 @@ export function takeFileKeys(): void {
     if (act === null) return;
     event.preventDefault();
     act();
+  });
+  // Seen on the window's tab, whatever stands before it.
+  effect(() => {
+    document.title = unsaved.value.length === 0 ? "Consolewright" : "Not saved: Consolewright";
   });
   window.addEventListener("beforeunload", (event) => {
     if (unsaved.value.length > 0) event.preventDefault();
