@@ -67,3 +67,19 @@ describe("bays whose ribs want the same place", () => {
     expect(saidOf("[700, 110, 800]")[0]).toContain("Move one of them along");
   });
 });
+
+describe("ribs nearer than they are thick", () => {
+  const ribs = (spacing: string): string =>
+    `{ type: side-console, sheet: birch-ply-12, ribs: { spacing: ${spacing} } }`;
+
+  // The run is 190.5 less twice the web of 14.5 and a board of 11.6: 149.9, in 150 parts of 0.9993.
+  test("want the same place", () => {
+    expect(faultsOf(ribs("1 mm"))).toEqual([
+      "parts/frame-ribs: The ribs of near begin 1 mm apart, and their slots are 11.8 mm wide: 10.8 mm more are wanted before any wood stands between them. spacing: 47 mm does.",
+    ]);
+  });
+
+  test("further apart nothing is said", () => {
+    expect(faultsOf(ribs("47 mm"))).toEqual([]);
+  });
+});

@@ -52,6 +52,14 @@ export const RAIL_HOLES_MEET: CodeEntry = {
   example: "frame: { type: side-console, sheet: birch-ply-12, rails: { hole: 12 mm } }",
 };
 
+export const RIBS_MEET: CodeEntry = {
+  code: "parts/frame-ribs",
+  severity: "fault",
+  title: "ribs of a frame that want the same place",
+  why: "Each rib stands in a slot of the cheeks. Where ribs are nearer than the sheet is thick, the boards meet and the slots run together.",
+  example: "frame: { type: side-console, sheet: birch-ply-12, ribs: { spacing: 10 mm } }",
+};
+
 export const DOORWAY: CodeEntry = {
   code: "parts/frame-doorway",
   severity: "fault",
@@ -107,6 +115,7 @@ export const FRAME_CODES: readonly CodeEntry[] = [
   BAYS_CROSS,
   KNEES_FILLED,
   RAIL_HOLES_MEET,
+  RIBS_MEET,
   DOORWAY,
   SECTIONS_CLOSE,
   BED,

@@ -18,6 +18,7 @@ import {
   KNEES_FILLED,
   LEFT_OPEN,
   RAIL_HOLES_MEET,
+  RIBS_MEET,
   SHEET_UNMEASURED,
   TOOL,
   WEB,
@@ -27,6 +28,7 @@ import type { FramePart } from "./frame-part.ts";
 import type { FramePlan } from "./frame-plan.ts";
 import { railHoleLimit } from "./rail-hole-limit.ts";
 import type { Relief } from "./relief.ts";
+import { ribPlaces } from "./rib-boards.ts";
 
 const millimetres = (value: number): string => `${decimal(value, 2)} mm`;
 
@@ -55,6 +57,7 @@ export const planFindings = (
 ): readonly Finding[] => [
   ...kneeFindings(plan),
   ...kneeDepthFindings(plan),
+  ...ribFindings(plan),
   ...doorwayFindings(plan),
   ...holeOrToolFindings(plan, relief, machine),
   ...plan.leftOpen.map((gap) =>
@@ -127,6 +130,28 @@ const railHoleFindings = (plan: FramePlan): readonly Finding[] => {
           measured: measure(hole),
           limit: measure(most),
           source: { kind: "geometry", name: "holes on the mount's pitch in a bar" },
+        }),
+      ];
+    }),
+  );
+};
+
+/** Ribs whose slots meet in the cheeks. At four thicknesses even a run that is parted unevenly leaves one between them. */
+const ribFindings = ({ design, bays, thickness }: FramePlan): readonly Finding[] => {
+  const slot = thickness + design.clearance;
+  return worst(
+    bays.flatMap((bay) => {
+      const [first, second] = ribPlaces(bay.length, { thickness, spacing: design.ribs.spacing });
+      if (first === undefined || second === undefined || second - first > slot) return [];
+      const apart = second - first;
+      return [
+        finding(RIBS_MEET, {
+          message: `The ribs of ${bay.id} begin ${millimetres(apart)} apart, and their slots are ${millimetres(slot)} wide: ${millimetres(slot - apart)} more are wanted before any wood stands between them. spacing: ${decimal(Math.ceil(4 * thickness), 0)} mm does.`,
+          span: spanOf(design.written, "ribs"),
+          subjects: [bay.id],
+          measured: measure(apart),
+          limit: measure(slot),
+          source: { kind: "geometry", name: "two boards lie apart" },
         }),
       ];
     }),
