@@ -14,7 +14,7 @@ import {
 import { dirname, join } from "node:path";
 import { build, type InlineConfig } from "vite";
 import { buildLibrary } from "./build-library.ts";
-import { exampleFiles } from "./example-files.ts";
+import { exampleFiles, openedFiles } from "./example-files.ts";
 import { noticesText } from "./notices.ts";
 
 const root = dirname(import.meta.dirname);
@@ -62,8 +62,7 @@ async function page(): Promise<void> {
   const data = join(dist, "page-data");
   mkdirSync(data, { recursive: true });
   copyFileSync(join(dist, "library.json"), join(data, "library.json"));
-  copyFileSync(join(dist, "manifold.wasm"), join(data, "manifold.wasm"));
-  writeFileSync(join(data, "examples.json"), JSON.stringify(exampleFiles(root)));
+  writeFileSync(join(data, "examples.json"), JSON.stringify(openedFiles(exampleFiles(root))));
   await build({
     logLevel: "warn",
     configFile: join(root, "vite.config.ts"),

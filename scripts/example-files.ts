@@ -17,6 +17,15 @@ export function exampleFiles(root: string): ExampleFiles {
   return Object.fromEntries(files.filter(([, texts]) => Object.keys(texts).length > 0));
 }
 
+/** Without variants: consoles of their own over the same panels, every one of which the page would read. */
+export const openedFiles = (examples: ExampleFiles): ExampleFiles =>
+  Object.fromEntries(
+    Object.entries(examples).map(([name, texts]) => [
+      name,
+      Object.fromEntries(Object.entries(texts).filter(([path]) => !path.startsWith("variants/"))),
+    ]),
+  );
+
 function designFiles(folder: string): Readonly<Record<string, string>> {
   const paths = readdirSync(folder, { recursive: true, encoding: "utf8" })
     .map((path) => path.replaceAll("\\", "/"))

@@ -4,6 +4,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type OpenPage, openPage, type PageStand, standOf } from "../support/open-page.ts";
+import { SMALL_CONSOLE } from "../support/small-console.ts";
 
 let stand: PageStand;
 let open: OpenPage;
@@ -59,18 +60,10 @@ async function viewFrom(name: string): Promise<void> {
 }
 
 describe("the tug trainer's console", () => {
-  test("is drawn, and what lies behind the door was not loaded before it was opened", async () => {
+  test("is drawn", async () => {
     const shot = await page.locator(".stage").screenshot();
     // A picture of one colour packs to far less: 400 by 300 of plain paper are under 2 kB.
     expect(shot.length).toBeGreaterThan(15_000);
-    const other = await openPage(stand);
-    const loaded: string[] = [];
-    other.page.on("request", (request) => loaded.push(request.url()));
-    await other.page.getByLabel("Example").selectOption("tug-trainer");
-    await other.page.getByRole("button", { name: "Console", exact: true }).waitFor();
-    await other.page.waitForLoadState("networkidle");
-    expect(loaded.filter((address) => /console-|manifold/.test(address))).toEqual([]);
-    await other.page.close();
   });
 
   test("draws nothing while nobody touches it", async () => {
@@ -159,30 +152,65 @@ describe("a panel moved into its neighbour by hand", () => {
     expect(await choice.textContent()).toContain("written to stand behind lighting");
     await choice.getByRole("button", { name: "Set free at module 36" }).click();
     await panelRow("voyage-recorder").filter({ hasText: "modules 36 to 39" }).waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await panelRow("voyage-recorder").filter({ hasText: "modules 37 to 40" }).waitFor();
   });
 });
 
-describe("the fit", () => {
-  test("is worked out with its progress, and choosing a finding moves the view and marks", async () => {
-    await viewFrom("Whole");
-    await page.getByRole("button", { name: "Check the fit" }).click();
-    await page.getByRole("progressbar", { name: "Working on the fit" }).waitFor();
-    await page.getByRole("button", { name: "Check the fit again" }).waitFor({ timeout: 120_000 });
-    const before = await view();
-    const finding = page.locator(".console-fit .finding button").first();
-    await finding.click();
-    await still();
-    expect(await finding.getAttribute("aria-pressed")).toBe("true");
-    expect(await view()).not.toBe(before);
-    expect(await page.locator(".console-labels .note.finding").count()).toBe(1);
-  }, 150_000);
+describe("a small console whose panel stands in a shelf", () => {
+  let small: OpenPage;
+  const loaded: string[] = [];
 
-  test("can be given up at once", async () => {
-    await page.getByRole("button", { name: "Check the fit again" }).click();
-    await page.getByRole("button", { name: "Give it up" }).click();
-    await page.getByRole("button", { name: "Check the fit", exact: true }).waitFor();
-    await page.getByRole("button", { name: "Undo" }).click();
-    await panelRow("voyage-recorder").filter({ hasText: "modules 37 to 40" }).waitFor();
+  beforeAll(async () => {
+    small = await openPage(stand);
+    small.page.on("request", (request) => loaded.push(request.url()));
+    await small.page.goto(`${stand.server.address}?picture=plain`);
+    await small.page.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
+    await small.page.getByLabel("Open files").setInputFiles(
+      Object.entries(SMALL_CONSOLE).map(([name, text]) => ({
+        name,
+        mimeType: "text/yaml",
+        buffer: Buffer.from(text),
+      })),
+    );
+    await small.page.getByRole("button", { name: "Console", exact: true }).waitFor();
+  });
+
+  afterAll(() => small?.page.close());
+
+  test("has nothing of the picture loaded before its door is opened, and no kernel before the fit", async () => {
+    const isBehindDoor = (address: string): boolean => /console[.-]|manifold/.test(address);
+    await small.page.waitForLoadState("networkidle");
+    expect(loaded.filter(isBehindDoor)).toEqual([]);
+    await small.page.getByRole("button", { name: "Console", exact: true }).click();
+    await small.page.getByRole("button", { name: /^two / }).waitFor();
+    expect(loaded.filter(isBehindDoor).length).toBeGreaterThan(0);
+    expect(loaded.filter((address) => address.endsWith(".wasm"))).toEqual([]);
+  });
+
+  test("has its fit worked out with progress, and choosing a finding moves the view and marks", async () => {
+    await small.page.getByRole("button", { name: "Check the fit" }).click();
+    await small.page.getByRole("progressbar", { name: "Working on the fit" }).waitFor();
+    await small.page.getByRole("button", { name: "Check the fit again" }).waitFor();
+    const canvas = small.page.locator(".stage canvas");
+    const before = await canvas.getAttribute("data-view");
+    const finding = small.page.getByRole("button", {
+      name: /Fault The case of start on one and the shelf/,
+    });
+    await finding.click();
+    await small.page.locator(".console-labels .note.finding").waitFor();
+    await small.page.waitForFunction(
+      (view) => document.querySelector<HTMLElement>(".stage canvas")?.dataset["view"] !== view,
+      before,
+    );
+    expect(await finding.getAttribute("aria-pressed")).toBe("true");
+  });
+
+  test("has a fit that can be given up at once", async () => {
+    await small.page.getByRole("button", { name: "Check the fit again" }).click();
+    await small.page.getByRole("button", { name: "Give it up" }).click();
+    await small.page.getByRole("button", { name: "Check the fit", exact: true }).waitFor();
+    expect(small.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);
   });
 });
 
