@@ -42,7 +42,7 @@ describe("the towing winch", () => {
         { kind: "sheet", id: "face", sheet: "opal-acrylic-3", finish: "paint-and-engrave" },
         { kind: "sheet", id: "backing", finish: null },
         { kind: "spacer", id: "spacer", depth: 14, lighting: { circuit: "night" } },
-        { kind: "tray", id: "tray", behind: 18, boards: ["avr-328-45x18"] },
+        { kind: "tray", id: "tray", behind: 18, boards: [{ board: "avr-328-45x18", turn: null }] },
       ],
       fixings: { screws: "m3", dowels: 3, at: null },
     });
@@ -126,7 +126,9 @@ test("the starboard console has two bays, two panels and a blanking panel", () =
     ],
     blankings: [{ length: { count: 4, unit: "modules" }, bay: "aft", after: "winch" }],
     frame: { type: "side-console", doorway: [700, 1900] },
-    obstacles: [{ name: "seat bracket", shape: { kind: "box", size: [40, 120, 90] }, at: [300, -360, 500] }],
+    obstacles: [
+      { name: "seat bracket", shape: { kind: "box", size: [40, 120, 90] }, at: [300, -360, 500] },
+    ],
   });
   expect(includesOf("console.yaml", sample("starboard.yaml"))).toEqual([
     "workshop.yaml",

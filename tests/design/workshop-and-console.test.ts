@@ -86,9 +86,14 @@ describe("a console", () => {
   const bay = (change: string): string =>
     `bays:\n  aft: { mount: console-rail, at: [0, 0, 600], along: [1, 0, 0], length: 60 modules, depth: 180 mm${change} }`;
 
+  test("counts the length of a bay in its mount's own count, or in mm", () => {
+    const { design } = console_(bay("").replace("60 modules", "571.5 mm"));
+    expect(design).toMatchObject({ bays: { aft: { length: { kind: "length", mm: 571.5 } } } });
+  });
+
   test("has bays that lie level unless they say so", () => {
     expect(console_(bay("")).design).toMatchObject({
-      bays: { aft: { slope: 0, cant: 0, unit: "modules" } },
+      bays: { aft: { slope: 0, cant: 0, length: { unit: "modules" } } },
     });
     expect(console_(bay(", slope: -12°")).design).toMatchObject({ bays: { aft: { slope: -12 } } });
   });
@@ -96,7 +101,7 @@ describe("a console", () => {
   test.each([
     [bay("").replace("[1, 0, 0]", "[0, 0, 0]"), "no-direction"],
     [bay("").replace("[1, 0, 0]", "[1, 0]"), "wrong-count"],
-    [bay("").replace("60 modules", "571.5 mm"), "not-a-size"],
+    [bay("").replace("60 modules", "sixty"), "not-a-size"],
     [bay(", slope: 100"), "out-of-range"],
     ["panels:\n  - { file: a.yaml }", "missing-key"],
     ["panels:\n  - { as: a }", "one-of-keys"],
