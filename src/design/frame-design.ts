@@ -24,6 +24,10 @@ export interface FrameDesign {
   readonly clearance: Mm;
   /** Width and height of the door that its sections must pass; null where none is in the way. */
   readonly doorway: readonly [Mm, Mm] | null;
+  /**
+   * Between the cheeks; null: as narrow as the bays allow, and before a front desk no narrower than the knees that go there.
+   */
+  readonly width: Mm | null;
   /** Underside of the floor board above the floor. */
   readonly toe: Mm;
   /** How far the cheeks stand beyond bays, top, front and back. */

@@ -87,6 +87,7 @@ const KEYS = {
     tuple("a doorway", someMillimetres("a length"), ["width", "height"]),
     "What its sections must pass",
   ),
+  width: optional(someMillimetres("a width"), "Between its cheeks, where wider than its bays ask"),
   toe: usual(noOrSomeMillimetres("a height"), {
     value: TOE,
     about: "Underside of its floor board above the floor",

@@ -83,3 +83,26 @@ describe("ribs nearer than they are thick", () => {
     expect(faultsOf(ribs("47 mm"))).toEqual([]);
   });
 });
+
+describe("how wide a frame stands", () => {
+  const apart = (frame: string): number => {
+    const parts = framed({ bays: [BAY], frame }).frame?.parts ?? [];
+    const place = (id: string): number =>
+      parts.find((part) => part.id === id)?.frame.origin.y ?? Number.NaN;
+    // Good faces look outward: between the boards there is less by both thicknesses of 11.6.
+    return Math.abs(place("cheek-left") - place("cheek-right")) - 2 * 11.6;
+  };
+
+  test("before knees it leaves the room that a seated person's take", () => {
+    // OSHA workstation guidance: 520 wide.
+    expect(apart("{ type: front-desk, sheet: birch-ply-12, knees: [150, 620] }")).toBeCloseTo(
+      520,
+      6,
+    );
+  });
+
+  test("beside a seat it is as narrow as its bays, unless it says how wide", () => {
+    expect(apart("{ type: side-console, sheet: birch-ply-12 }")).toBeCloseTo(188, 6);
+    expect(apart("{ type: side-console, sheet: birch-ply-12, width: 300 mm }")).toBeCloseTo(300, 6);
+  });
+});

@@ -36,6 +36,14 @@ export const BAYS_CROSS: CodeEntry = {
   example: FRAME_LINE,
 };
 
+export const TOO_NARROW: CodeEntry = {
+  code: "parts/frame-width",
+  severity: "fault",
+  title: "cheeks that are to stand closer than their bays allow",
+  why: "Between the cheeks go the panels, the rails beside them, and the ribs that carry both; a canted bay takes more. A frame may be wider than that, not narrower.",
+  example: "frame: { type: side-console, sheet: birch-ply-12, width: 150 mm }",
+};
+
 export const KNEES_FILLED: CodeEntry = {
   code: "parts/frame-knees",
   severity: "fault",
@@ -113,6 +121,7 @@ export const FRAME_CODES: readonly CodeEntry[] = [
   SHEET_UNMEASURED,
   BAY_NOT_CARRIED,
   BAYS_CROSS,
+  TOO_NARROW,
   KNEES_FILLED,
   RAIL_HOLES_MEET,
   RIBS_MEET,

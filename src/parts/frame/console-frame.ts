@@ -23,9 +23,9 @@ import { assembled } from "./assembly.ts";
 import { type CarriedBays, carriedBays } from "./carried-bays.ts";
 import { SHEET_UNKNOWN } from "./codes.ts";
 import { finishedPart, type Making } from "./finished-part.ts";
-import { partFindings, planFindings, stockFindings } from "./frame-findings.ts";
+import { partFindings, planFindings, stockFindings, widthFindings } from "./frame-findings.ts";
 import type { ConsoleFrame } from "./frame-part.ts";
-import { acrossBays, type FramePlan } from "./frame-plan.ts";
+import { acrossBays, type FramePlan, leastAcross } from "./frame-plan.ts";
 import { proud, withOpenings } from "./openings.ts";
 import type { Piece, Pieces } from "./piece.ts";
 import type { Profile } from "./profile.ts";
@@ -97,6 +97,9 @@ interface Scene {
 const framedBays = ({ bays, profile }: RowOfBays, scene: Scene): FramedConsole => {
   const { design, stock, machine } = scene;
   const thickness = stock.measured ?? stock.nominal;
+  const least = leastAcross(bays, design, thickness);
+  const narrow = widthFindings(design, least.to - least.from);
+  if (narrow.length > 0) return { frame: null, findings: narrow };
   const across = acrossBays(bays, design, thickness);
   const { plans, findings } = parted(bays, { design, thickness, across, machine });
   const relief = machine === null ? SHARP : reliefFor(machine, narrowestSlot(plans));

@@ -20,6 +20,7 @@ import {
   RAIL_HOLES_MEET,
   RIBS_MEET,
   SHEET_UNMEASURED,
+  TOO_NARROW,
   TOOL,
   WEB,
 } from "./codes.ts";
@@ -46,6 +47,23 @@ export const stockFindings = (
       message: `Slots of the frame follow ${millimetres(stock.nominal)}, the name of ${stock.id}; it may be ${millimetres(low)} to ${millimetres(high)}. Measure the sheet and write measured: and dated: under stock, ${stock.id}.`,
       span: spanOf(design.written, "sheet"),
       subjects: [stock.id],
+    }),
+  ];
+};
+
+/** `least`: between the cheeks, as its bays need it. */
+export const widthFindings = (design: FrameDesign, least: number): readonly Finding[] => {
+  const { width, written } = design;
+  if (width === null || width >= least - samePlace) return [];
+  // Up to the next tenth, where the cheeks stand.
+  const works = Math.ceil(least * 10 - samePlace) / 10;
+  return [
+    finding(TOO_NARROW, {
+      message: `The frame is to be ${millimetres(width)} wide between its cheeks, and its bays with rails and ribs take ${millimetres(least)}, ${millimetres(least - width)} more. width: ${millimetres(works)} does.`,
+      span: spanOf(written, "width"),
+      measured: measure(width),
+      limit: measure(least),
+      source: { kind: "geometry", name: "the bays, their rails and ribs" },
     }),
   ];
 };

@@ -3,6 +3,7 @@
 
 import type { FrameDesign } from "../../design/frame-design.ts";
 import { type Point, point } from "../../geometry/contour.ts";
+import { KNEE_BOX } from "../../standards/reach.ts";
 import { type Board, boardRun, boardSection, type Span } from "./board.ts";
 import { cheekCorners } from "./cheek-corners.ts";
 import { closingPlace } from "./closing-place.ts";
@@ -40,6 +41,26 @@ export const acrossBays = (
   bays: readonly FrameBay[],
   design: FrameDesign,
   thickness: number,
+): Span => widened(leastAcross(bays, design, thickness), wantedWidth(design));
+
+/** Written, or the room for knees of somebody who sits before it. */
+const wantedWidth = ({ width, type }: FrameDesign): number =>
+  width ?? (type === "front-desk" ? KNEE_BOX.width : 0);
+
+/** As much wider to the left as to the right, so that the panels stay in the middle. */
+const widened = ({ from, to }: Span, width: number): Span => {
+  const more = Math.max(0, width - (to - from)) / 2;
+  return {
+    from: Math.floor((from - more) * TENTHS) / TENTHS,
+    to: Math.ceil((to + more) * TENTHS) / TENTHS,
+  };
+};
+
+/** As near to one another as the cheeks can stand. */
+export const leastAcross = (
+  bays: readonly FrameBay[],
+  design: FrameDesign,
+  thickness: number,
 ): Span => {
   const places = bays.flatMap((bay) => {
     const rail = bay.halfClear + design.rails.width;
@@ -51,10 +72,7 @@ export const acrossBays = (
     ]);
     return [...rails, ...room];
   });
-  return {
-    from: Math.floor((Math.min(...places) - GAP) * TENTHS) / TENTHS,
-    to: Math.ceil((Math.max(...places) + GAP) * TENTHS) / TENTHS,
-  };
+  return { from: Math.min(...places) - GAP, to: Math.max(...places) + GAP };
 };
 
 /** Cheeks stand at whole tenths of a millimetre, so that the boards between them are cut to lengths that can be measured. */
