@@ -49,7 +49,7 @@ export interface Sources {
   readonly entry: string;
   readonly files: ReadonlyMap<string, string>;
   /** Files of other kinds that the texts name, such as shapes of obstacles; absent: none. */
-  readonly binaries?: ReadonlyMap<string, Uint8Array>;
+  readonly binaries?: ReadonlyMap<string, Uint8Array | null>;
 }
 
 /** What the texts say, laid out and judged. `stopped`: no panel could be read at all, the findings say why. */

@@ -13,8 +13,8 @@ import { isBelow } from "./is-below.ts";
 export interface LoadedDesign extends DesignPlace {
   /** Text by path from the root. */
   readonly files: ReadonlyMap<string, string>;
-  /** Bytes by path from the root: what the texts name that is no text. */
-  readonly binaries: ReadonlyMap<string, Uint8Array>;
+  /** Bytes by path from the root: what the texts name that is no text; null where it is there and was refused. */
+  readonly binaries: ReadonlyMap<string, Uint8Array | null>;
   readonly findings: readonly Finding[];
 }
 
@@ -55,13 +55,15 @@ export const loadDesign = (place: DesignPlace, disk: Disk): LoadedDesign => {
 
 /** With the bytes that its texts name. */
 const withShapes = (loaded: Omit<LoadedDesign, "binaries">, disk: Disk): LoadedDesign => {
-  const binaries = new Map<string, Uint8Array>();
+  const binaries = new Map<string, Uint8Array | null>();
   const findings = [...loaded.findings];
   const named = new Set([...loaded.files].flatMap(([path, text]) => binariesOf(path, text)));
   for (const path of named) {
     const read = readBytes(path, loaded.root, { disk, most: MOST_SHAPE_BYTES });
     if (read.kind === "bytes") binaries.set(path, read.bytes);
-    if (read.kind === "refused") findings.push(read.finding);
+    if (read.kind !== "refused") continue;
+    binaries.set(path, null);
+    findings.push(read.finding);
   }
   return { ...loaded, binaries, findings };
 };

@@ -17,7 +17,8 @@ export interface ObstacleMeshes {
 
 export const obstacleMeshes = (
   design: ConsoleDesign,
-  binaries: ReadonlyMap<string, Uint8Array>,
+  /** By path from the root; null: it is there and could not be read, which whoever tried has said. */
+  binaries: ReadonlyMap<string, Uint8Array | null>,
 ): ObstacleMeshes => {
   const meshes = new Map<string, Mesh>();
   const findings: Finding[] = [];
@@ -26,24 +27,29 @@ export const obstacleMeshes = (
     if (shape.kind !== "mesh" || meshes.has(shape.file)) continue;
     const read = readObstacle(obstacle, shape.file, { design, binaries });
     if (read.kind === "solid") meshes.set(shape.file, read.mesh);
-    else findings.push(read.finding);
+    if (read.kind === "finding") findings.push(read.finding);
   }
   return { meshes, findings };
 };
 
 type ReadObstacle =
   | { readonly kind: "solid"; readonly mesh: Mesh }
-  | { readonly kind: "finding"; readonly finding: Finding };
+  | { readonly kind: "finding"; readonly finding: Finding }
+  | { readonly kind: "told" };
 
 const readObstacle = (
   { name, written }: ObstacleDesign,
   file: string,
-  from: { readonly design: ConsoleDesign; readonly binaries: ReadonlyMap<string, Uint8Array> },
+  from: {
+    readonly design: ConsoleDesign;
+    readonly binaries: ReadonlyMap<string, Uint8Array | null>;
+  },
 ): ReadObstacle => {
   const span = spanOf(written, "stl");
   const resolved = resolveInclude(from.design.file, file);
   const path = resolved.kind === "resolved" ? resolved.path : file;
   const bytes = from.binaries.get(path);
+  if (bytes === null) return { kind: "told" };
   if (bytes === undefined)
     return { kind: "finding", finding: fileMissing({ path, span }, from.binaries.keys()) };
   const read = importedStl(bytes);

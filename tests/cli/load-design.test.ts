@@ -3,6 +3,8 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { realDisk } from "../../src/cli/disk.ts";
 import { type LoadedDesign, loadDesign } from "../../src/cli/load-design.ts";
+import { compile } from "../../src/project.ts";
+import { testLibrary } from "../support/test-library.ts";
 import { temporaryFolder } from "./temporary-folder.ts";
 
 const load = (root: string): LoadedDesign => loadDesign({ root, entry: "panel.yaml" }, realDisk);
@@ -68,4 +70,19 @@ test("links inside the root are followed, links out of it and round in a circle 
   const loaded = load(root);
   expect(codes(loaded)).toEqual(["cli/outside-root", "cli/unreadable-file"]);
   expect([...loaded.files.keys()]).toEqual(["panel.yaml", "near.yaml"]);
+});
+
+test("an obstacle's shape that leads out of the root is told of once", () => {
+  const root = temporaryFolder();
+  const elsewhere = temporaryFolder();
+  writeFileSync(join(elsewhere, "seat.stl"), "solid");
+  symlinkSync(join(elsewhere, "seat.stl"), join(root, "seat.stl"));
+  writeFileSync(
+    join(root, "panel.yaml"),
+    "consolewright: 1\nkind: console\nname: c\nobstacles:\n  - { name: seat, stl: seat.stl, at: [0, 0, 0] }\n",
+  );
+  const loaded = load(root);
+  expect(codes(loaded)).toEqual(["cli/outside-root"]);
+  const { findings } = compile({ ...loaded, entry: "panel.yaml" }, testLibrary());
+  expect(findings.map(({ code }) => code)).toEqual([]);
 });

@@ -180,7 +180,7 @@ const answerDesign = async (asked: Asked, address: string, desk: ServedDesk): Pr
 };
 
 const shapeAt = (path: string, { source }: ServedDesk): Uint8Array | undefined =>
-  servedDesign(source).loaded.binaries.get(path);
+  servedDesign(source).loaded.binaries.get(path) ?? undefined;
 
 const listenTo = ({ response, method }: Asked, { listeners }: ServedDesk): void => {
   response.writeHead(200, { ...HEADERS, "content-type": "text/event-stream" });

@@ -39,7 +39,7 @@ export const servedDesign = ({ place, isReadOnly, disk }: DesignSource): ServedD
       entry: place.entry,
       isReadOnly,
       files,
-      shapes: [...loaded.binaries.keys()],
+      shapes: [...loaded.binaries].flatMap(([path, bytes]) => (bytes === null ? [] : [path])),
       troubles: loaded.findings.map(({ message }) => message),
     },
   };
