@@ -1,5 +1,6 @@
 // One line a bay: how full it is, what is deepest behind it, what comes nearest to one another on it.
 
+import { countWords } from "../diagnostics/count-words.ts";
 import type { FitFacts, PairFact } from "../fit/fit-facts.ts";
 import { decimal } from "../geometry/number.ts";
 import type { BayLayout, ConsoleLayout } from "../layout/console/console-layout.ts";
@@ -12,7 +13,7 @@ export const bayLines = (layout: ConsoleLayout, facts: FitFacts): string =>
 const bayLine = (bay: BayLayout, layout: ConsoleLayout, facts: FitFacts): string => {
   const panels = panelsIn(bay, layout);
   const parts = [
-    `${panels.length} ${panels.length === 1 ? "panel" : "panels"} on ${fullness(bay)}`,
+    `${countWords(panels.length, "panel")} on ${fullness(bay)}`,
     ...deepest(bay, facts),
     ...nearest(panels, facts),
   ];
@@ -37,7 +38,7 @@ const deepest = (bay: BayLayout, { depths }: FitFacts): readonly string[] => {
 const nearest = (panels: readonly string[], { pairs }: FitFacts): readonly string[] => {
   const here = pairs.filter(({ a, b }) => [a, b].some(({ panel }) => panels.includes(panel ?? "")));
   const clashes = here.filter(({ relation }) => relation.kind === "clash").length;
-  if (clashes > 0) return [`${clashes} ${clashes === 1 ? "clash" : "clashes"}`];
+  if (clashes > 0) return [countWords(clashes, "clash", "clashes")];
   const [least] = here
     .map((pair) => ({ pair, gap: gapOf(pair) }))
     .toSorted((a, b) => a.gap - b.gap);

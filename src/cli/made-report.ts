@@ -1,6 +1,7 @@
 // What `make` says: for programs one record of files, findings and inspection; for people a line a panel.
 
 import { relative } from "node:path";
+import { countWords } from "../diagnostics/count-words.ts";
 import { findingRecord } from "../diagnostics/render-json.ts";
 import { changesSentence } from "../pack/changes.ts";
 import { sha256 } from "../pack/sha256.ts";
@@ -57,7 +58,7 @@ const panelLine = (panel: MadePanel, out: string): string => {
       ? `${panel.name}: not written; ${place} is kept and marked stale`
       : `${panel.name}: not written`;
   const measured = `${panel.pack.inspection.length} measurements right`;
-  const line = `${panel.name}: ${panel.pack.files.length} files in ${place}, ${measured}`;
+  const line = `${panel.name}: ${countWords(panel.pack.files.length, "file")} in ${place}, ${measured}`;
   return panel.changes === null || panel.changes.length === 0
     ? line
     : `${line}\n  since the last pack: ${changesSentence(panel.changes)}`;

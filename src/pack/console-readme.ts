@@ -1,5 +1,6 @@
 // The first paper of a console's pack: what it is, its plan, what is held, the cautions that apply, the order of work, the files.
 
+import { countWords } from "../diagnostics/count-words.ts";
 import { markdownTable, markdownText } from "../export/markdown-table.ts";
 import { consoleCautions } from "./console-cautions.ts";
 import type { ConsoleForPack } from "./console-pack.ts";
@@ -17,7 +18,7 @@ export const consoleReadme = (input: ConsoleForPack, files: readonly PackFile[])
       `# ${markdownText(layout.design.title)}`,
       "",
       markdownText(
-        `Console ${layout.name}: ${layout.bays.length} bays, ${layout.panels.length} panels. Each panel has a pack of its own.`,
+        `Console ${layout.name}: ${countWords(layout.bays.length, "bay")}, ${countWords(layout.panels.length, "panel")}. Each panel has a pack of its own.`,
       ),
       "",
       ...(plan === undefined ? [] : [`![plan of the console](${plan.path})`, ""]),

@@ -1,6 +1,7 @@
 // The fit report of a console: everything that is known of its fit, both numbers beside each other, and what was not asked.
 // Takes the layout, the facts and the findings; gives a report as data, in an order that is the same on every run.
 
+import { countWords } from "../diagnostics/count-words.ts";
 import type { Finding, Measure } from "../diagnostics/finding.ts";
 import { limitInWords } from "../diagnostics/limit-in-words.ts";
 import { lineAndColumn } from "../diagnostics/position.ts";
@@ -31,7 +32,7 @@ export const fitReport = (source: FitReportSource): Report => {
   return {
     title: `Fit of ${layout.design.title}`,
     facts: [
-      `Console ${layout.name}: ${layout.bays.length} bays, ${layout.panels.length} panels. ${severityWords(findings)}`,
+      `Console ${layout.name}: ${countWords(layout.bays.length, "bay")}, ${countWords(layout.panels.length, "panel")}. ${severityWords(findings)}`,
       "Lengths in millimetres; places forward, to the left and up from the console's origin on the floor. Sizes that nobody has measured are typical ones: measure before you cut.",
     ],
     sections: [
