@@ -1,7 +1,7 @@
 // Work on one panel in a real browser: place, move, mend, undo, by mouse, by keyboard alone, and in the text. What the page
 // shows is held against the design's text and against plain arithmetic on it.
 
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
 
@@ -40,6 +40,16 @@ async function benchWith(text: string): Promise<Bench> {
   await page.getByRole("status").filter({ hasText: "Opened: pumps.yaml" }).waitFor();
   await page.getByRole("application").waitFor();
   return { page, complaints };
+}
+
+/** Where a thing lies once the page round it no longer moves. */
+async function restingBox(thing: Locator): Promise<{ x: number; y: number; width: number }> {
+  for (;;) {
+    const before = (await thing.boundingBox())!;
+    await thing.page().waitForTimeout(200);
+    const after = (await thing.boundingBox())!;
+    if (before.x === after.x && before.y === after.y && before.width === after.width) return after;
+  }
 }
 
 const textOf = (page: Page): Promise<string> =>
@@ -94,6 +104,8 @@ describe("by keyboard alone", () => {
         if (await sheet.evaluate((one) => one === document.activeElement)) break;
       }
       await page.keyboard.press("p");
+      // Keys go where the page has put them: into the search, once the drawer is there.
+      await page.locator("input[type=search]:focus").waitFor();
       await page.keyboard.type("toggle-6");
       await page.getByText(/^\d+ of \d+ parts/).waitFor();
       await page
@@ -183,7 +195,7 @@ test("a design in inches has its rulers and its steps in inches", async () => {
 test("one finger pans, two make it larger", async () => {
   const { page, complaints } = await benchWith(PANEL);
   const outline = page.locator(".front .outline");
-  const before = (await outline.boundingBox())!;
+  const before = await restingBox(outline);
   const session = await page.context().newCDPSession(page);
   const board = (await page.getByRole("application").boundingBox())!;
   const [x, y] = [board.x + board.width - 40, board.y + board.height - 40];

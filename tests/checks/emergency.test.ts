@@ -9,16 +9,12 @@ const found = (part: string, legend: string): number =>
     "checks/emergency-look",
   ).length;
 
-test.each([
-  "EMERGENCY STOP",
-  "E-STOP",
-  "E STOP",
-  "ESTOP",
-  "E.STOP",
-  "EMERGENCY OFF",
-])("%s on an ordinary button is refused", (words) => {
-  expect(found("push-button-16", words)).toBe(1);
-});
+test.each(["EMERGENCY STOP", "E-STOP", "E STOP", "ESTOP", "E.STOP", "EMERGENCY OFF"])(
+  "%s on an ordinary button is refused",
+  (words) => {
+    expect(found("push-button-16", words)).toBe(1);
+  },
+);
 
 test.each(["STOP", "EMERGENCY LIGHT", "FREESTOP", "ENGINE STOP", "TIME STOP"])(
   "%s is not",

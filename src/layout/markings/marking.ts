@@ -2,7 +2,7 @@
 
 import type { Span } from "../../diagnostics/finding.ts";
 import { type Point, point, type Region } from "../../geometry/contour.ts";
-import { type Extent, extent, joinedExtent, movedExtent } from "../../geometry/extent.ts";
+import { type Extent, joinedExtent, movedExtent } from "../../geometry/extent.ts";
 import { pointDistance } from "../../geometry/point.ts";
 import { type Degrees, degrees, type Mm, mm } from "../../geometry/quantity.ts";
 import { slotContour } from "../../geometry/shapes.ts";
