@@ -1,6 +1,7 @@
 // A design as a command needs it: found, read, compiled, with everything that was found out about it.
 
 import { join, relative, sep } from "node:path";
+import { distinctFindings } from "../diagnostics/distinct-findings.ts";
 import type { Finding, Span } from "../diagnostics/finding.ts";
 import type { Project } from "../project.ts";
 import { isWrongUse, type WrongUse } from "./command.ts";
@@ -35,11 +36,12 @@ export const openProject = async (
   return { loaded, project, findings: findingsOf(loaded, project) };
 };
 
-export const findingsOf = (loaded: LoadedDesign, project: Project): readonly Finding[] => [
-  ...loaded.findings,
-  ...project.findings,
-  ...project.panels.flatMap(({ findings }) => findings),
-];
+export const findingsOf = (loaded: LoadedDesign, project: Project): readonly Finding[] =>
+  distinctFindings([
+    ...loaded.findings,
+    ...project.findings,
+    ...project.panels.flatMap(({ findings }) => findings),
+  ]);
 
 /** Paths as the user sees them from where the command was called, in findings and texts alike. */
 export interface SeenFromHere {
