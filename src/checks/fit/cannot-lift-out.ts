@@ -19,7 +19,7 @@ export const cannotLiftOut: ConsoleRule = {
   entry,
   judge: (facts) =>
     facts.fit.lifts.flatMap((lift) => {
-      if (lift.way !== null || overlaps(lift.panel, facts)) return [];
+      if (lift.way !== null || overlaps(lift.panel, facts) || isFollower(lift, facts)) return [];
       const fixed = lift.blockers.filter(({ panel }) => !comesOut(panel, facts));
       return [asSeverity(stuck(lift, facts), fixed.length > 0 ? "fault" : "query")];
     }),
@@ -29,6 +29,22 @@ export const cannotLiftOut: ConsoleRule = {
 const overlaps = (panel: string, { layout }: ConsoleFacts): boolean => {
   const place = layout.panels.find(({ name }) => name === panel)?.place;
   return layout.panels.some((other) => other.name !== panel && wantSameStretch(place, other.place));
+};
+
+/** What it already clashes with is in its way as well: `fit/clash` says so, and where the panel goes is not known yet. */
+const isFollower = ({ panel, blockers }: LiftFact, { fit }: ConsoleFacts): boolean => {
+  const clashing = fit.pairs.flatMap(({ a, b, relation }) => {
+    if (relation.kind !== "clash") return [];
+    return [a, b].filter((body, index) => [b, a][index]?.panel === panel && body.panel !== panel);
+  });
+  return (
+    blockers.length > 0 &&
+    blockers.every((blocker) =>
+      clashing.some(({ id, panel: other }) =>
+        other === null ? id === blocker.id : other === blocker.panel,
+      ),
+    )
+  );
 };
 
 const comesOut = (panel: string | null, { fit }: ConsoleFacts): boolean =>
