@@ -1,11 +1,11 @@
 // The first paper of a console's pack: what it is, its plan, what is held, the cautions that apply, the order of work, the files.
 
 import { countWords } from "../diagnostics/count-words.ts";
-import { markdownTable, markdownText } from "../export/markdown-table.ts";
+import { markdownText } from "../export/markdown-table.ts";
 import { consoleCautions } from "./console-cautions.ts";
 import type { ConsoleForPack } from "./console-pack.ts";
+import { fileTable } from "./file-table.ts";
 import type { PackFile } from "./pack-file.ts";
-import { FILE_MEANING } from "./pack-readme.ts";
 import { paperFile } from "./paper-file.ts";
 
 export const consoleReadme = (input: ConsoleForPack, files: readonly PackFile[]): PackFile => {
@@ -35,13 +35,7 @@ export const consoleReadme = (input: ConsoleForPack, files: readonly PackFile[])
       "",
       "## Files",
       "",
-      markdownTable(
-        [
-          { title: "file", align: "left" },
-          { title: "what it is", align: "left" },
-        ],
-        files.map(({ path, kind }) => [path, FILE_MEANING[kind]]),
-      ),
+      fileTable(files),
       "console.glb is in metres, y up; drawings and cut files are in millimetres.",
       "",
     ].join("\n"),
