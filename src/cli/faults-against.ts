@@ -1,5 +1,6 @@
 // Which faults outside a panel's own findings speak against it. A console's panel that is missing or can't be read says
-// nothing about its neighbours; a fault of the workshop, of own parts or of the console itself says something about all.
+// nothing about its neighbours, and what stands round the panels (frame, envelope, obstacles, operator) changes no panel;
+// a fault of the workshop, of own parts or of the console's bays says something about all.
 
 import { readDesign } from "../design/read-design.ts";
 import { resolveInclude } from "../design/resolve-include.ts";
@@ -14,11 +15,15 @@ export const faultsAgainst = ({
   const faults = [...loaded.findings, ...project.findings].filter(
     ({ severity }) => severity === "fault",
   );
-  const uses = faults.length === 0 ? [] : panelUses(loaded.entry, loaded.files);
+  const { uses, around } =
+    faults.length === 0 ? NO_CONSOLE : consoleParts(loaded.entry, loaded.files);
   const isOfOnePanel = ({ span }: Finding): boolean =>
     uses.some((use) => use.path === span.file || holds(use.span, span));
+  const isAround = ({ span }: Finding): boolean => around.some((part) => holds(part, span));
   return (panel) =>
-    faults.filter((fault) => fault.span.file === panel.design.file || !isOfOnePanel(fault));
+    faults.filter(
+      (fault) => fault.span.file === panel.design.file || !(isOfOnePanel(fault) || isAround(fault)),
+    );
 };
 
 interface PanelUseAt {
@@ -26,14 +31,26 @@ interface PanelUseAt {
   readonly span: Span;
 }
 
-/** Where a console names its panels; nothing where the design begins with a panel. */
-const panelUses = (entry: string, files: ReadonlyMap<string, string>): readonly PanelUseAt[] => {
+interface ConsoleParts {
+  /** Where the console names its panels. */
+  readonly uses: readonly PanelUseAt[];
+  /** What stands round them. */
+  readonly around: readonly Span[];
+}
+
+/** Of a design that begins with a panel. */
+const NO_CONSOLE: ConsoleParts = { uses: [], around: [] };
+
+const AROUND_KEYS = ["frame", "envelope", "obstacles", "operator"];
+
+const consoleParts = (entry: string, files: ReadonlyMap<string, string>): ConsoleParts => {
   const { design } = readDesign(entry, files.get(entry) ?? "");
-  if (design?.kind !== "console") return [];
-  return design.panels.map(({ file, written }) => {
+  if (design?.kind !== "console") return NO_CONSOLE;
+  const uses = design.panels.map(({ file, written }) => {
     const resolved = resolveInclude(entry, file);
     return { path: resolved.kind === "resolved" ? resolved.path : null, span: written.span };
   });
+  return { uses, around: AROUND_KEYS.flatMap((key) => design.written.keys[key] ?? []) };
 };
 
 const holds = (outer: Span, inner: Span): boolean =>

@@ -277,3 +277,19 @@ test("a workshop that is missing or wrong speaks against every panel", async () 
     expect(writtenPanels(folder)).toEqual([]);
   }
 });
+
+test("what stands round the panels speaks against the console's own pack alone", async () => {
+  const round = [
+    "frame: { type: side-console, sheet: no-such-sheet }",
+    "frame: { type: round-table, sheet: opal }",
+    "obstacles: [{ name: stool, box: [0, 40, 90], at: [300, -200, 0] }]",
+    "operator: { seat-height: high }",
+  ];
+  for (const wrong of round) {
+    const folder = layConsole(SOUND);
+    const path = join(folder, "console.yaml");
+    writeFileSync(path, `${readFileSync(path, "utf8")}\n${wrong}\n`);
+    expect((await make(folder, ["console.yaml", "--only", "fascia"])).code).toBe(1);
+    expect(writtenPanels(folder)).toEqual(["good", "other"]);
+  }
+});
