@@ -12,6 +12,7 @@ import type { BlankingUse, ConsoleDesign } from "./design/console-design.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
 import { projectFiles, type ReadFiles } from "./design/project-files.ts";
 import type { WorkshopDesign } from "./design/workshop-design.ts";
+import { comparedTexts } from "./diagnostics/compared-texts.ts";
 import type { Finding, Span } from "./diagnostics/finding.ts";
 import { type TextEdit, textHash } from "./diagnostics/text-edit.ts";
 import { processColours } from "./export/process-colours.ts";
@@ -380,10 +381,10 @@ const named = (panel: string, findings: readonly Finding[]): readonly Finding[] 
 const inTextOrder = (findings: readonly Finding[]): readonly Finding[] =>
   findings.toSorted(
     (a, b) =>
-      compared(a.span.file, b.span.file) || a.span.start - b.span.start || compared(a.code, b.code),
+      comparedTexts(a.span.file, b.span.file) ||
+      a.span.start - b.span.start ||
+      comparedTexts(a.code, b.code),
   );
-
-const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** Edits are made for the text as it was read: on any other text they are refused. */
 const editor = (files: ReadonlyMap<string, string>): ((span: Span, text: string) => TextEdit) => {

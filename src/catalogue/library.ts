@@ -3,6 +3,7 @@
 
 import type { MeasuredDesign } from "../design/panel-design.ts";
 import type { FinishDesign, MachineDesign, StockDesign } from "../design/workshop-design.ts";
+import { comparedTexts } from "../diagnostics/compared-texts.ts";
 import { invariant } from "../geometry/invariant.ts";
 import type { FontRecord } from "../lettering/font-record.ts";
 import { type Lettering, openLettering } from "../lettering/lettering.ts";
@@ -130,7 +131,7 @@ const byId = <Item extends { readonly id: string }>(
 ): ReadonlyMap<string, Item> =>
   new Map(
     [...new Map(items.map((item) => [item.id, item])).entries()].toSorted(([a], [b]) =>
-      a < b ? -1 : 1,
+      comparedTexts(a, b),
     ),
   );
 

@@ -1,6 +1,7 @@
 // The door to this folder: a file's text becomes a design with the findings of reading it.
 // Everything that can be read is read; `design` is null only where a part that nothing can do without is missing.
 
+import { comparedTexts } from "../diagnostics/compared-texts.ts";
 import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
 import { inWords, nearestNames } from "../diagnostics/nearest.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
@@ -116,9 +117,7 @@ const unknownKind = (from: Source, node: TextNode | undefined): Finding => {
 };
 
 const inOrder = (findings: readonly Finding[]): readonly Finding[] =>
-  findings.toSorted((a, b) => a.span.start - b.span.start || compared(a.code, b.code));
-
-const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+  findings.toSorted((a, b) => a.span.start - b.span.start || comparedTexts(a.code, b.code));
 
 const named = (findings: readonly Finding[], panel: string): readonly Finding[] =>
   findings.map((found) => (found.panel === "" ? { ...found, panel } : found));

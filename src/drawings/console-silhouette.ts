@@ -3,6 +3,7 @@
 
 import type { ConsoleBody } from "../fit/console-body.ts";
 import { type Contour, type Point, point, type Region } from "../geometry/contour.ts";
+import { convexHull } from "../geometry/convex-hull.ts";
 import { polygon } from "../geometry/shapes.ts";
 import type { Mesh } from "../geometry/solid/mesh.ts";
 import { recipeExtent } from "../geometry/solid/recipe-extent.ts";
@@ -11,9 +12,9 @@ import { turnMatrix } from "../geometry/solid/turn.ts";
 import { type Frame, frameWithin, pointOut } from "../geometry/space/frame.ts";
 import { boxCorners } from "../geometry/space/space-box.ts";
 import { dot, type Vector, vector } from "../geometry/space/vector.ts";
+import { samePlace } from "../geometry/tolerance.ts";
 import { drawnCorners } from "./console-corners.ts";
 import { type ConsoleView, onSheet } from "./console-view.ts";
-import { hull } from "./hull.ts";
 
 /** Nearer to square on than this nobody sees a difference: a part in a million. */
 const SQUARE_ON = 1 - 1e-6;
@@ -82,7 +83,10 @@ const meshCorners = ({ positions }: Mesh, frame: Frame): readonly Vector[] =>
 
 /** Nothing where all corners lie on one line: such a body can't be seen. */
 const hullRegions = (corners: readonly Vector[], view: ConsoleView): readonly Region[] => {
-  const outline = hull(corners.map((corner): Point => onSheet(view, corner)));
+  const outline = convexHull(
+    corners.map((corner): Point => onSheet(view, corner)),
+    samePlace,
+  );
   return outline.length < 3
     ? []
     : [{ outline: polygon(outline.map(({ x, y }) => point(x, y))), holes: [] }];

@@ -2,6 +2,7 @@
 // corner of the sheet with y up. Kerf and the mirror of a set-up with its rear up happen here, once; the writers of the
 // single formats only spell it out. Kept by identity: SVG, DXF and R12 of one set-up share one result.
 
+import { comparedTexts } from "../diagnostics/compared-texts.ts";
 import type { Contour, Path, Region } from "../geometry/contour.ts";
 import { type Extent, extentCentre, extentHeight, extentWidth } from "../geometry/extent.ts";
 import { contourArea, contourExtent, pathExtent } from "../geometry/measure.ts";
@@ -134,13 +135,11 @@ const toSheet = (setUp: SetUp): ((shape: MachineShape) => MachineShape) => {
 /** Small openings before large ones, so that nothing is cut out of a piece that is already free; then by name and place. */
 const inOrderOfWork = (a: MachineShape, b: MachineShape): number =>
   sizeInOrder(a) - sizeInOrder(b) ||
-  byName(a.feature, b.feature) ||
+  comparedTexts(a.feature, b.feature) ||
   byPlace(shapeExtent(a), shapeExtent(b));
 
 const sizeInOrder = (shape: MachineShape): number =>
   shape.kind === "cut" ? Math.abs(contourArea(shape.contour)) : 0;
-
-const byName = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 const byPlace = (a: Extent, b: Extent): number => a.minX - b.minX || a.minY - b.minY;
 

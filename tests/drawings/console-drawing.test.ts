@@ -7,10 +7,10 @@ import { consoleSheets } from "../../src/drawings/console-drawing.ts";
 import { operatorView } from "../../src/drawings/console-operator.ts";
 import { isFitting, possibleScales } from "../../src/drawings/console-scale.ts";
 import { FRONT, onSheet, PLAN, SIDE } from "../../src/drawings/console-view.ts";
-import { hull } from "../../src/drawings/hull.ts";
 import { svgDrawing } from "../../src/export/svg-drawing.ts";
 import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { circle, point } from "../../src/geometry/contour.ts";
+import { convexHull } from "../../src/geometry/convex-hull.ts";
 import { extent, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { contourExtent, regionArea } from "../../src/geometry/measure.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
@@ -178,8 +178,8 @@ test("a mesh is cut into the lines of its triangles", async () => {
 
 test("a hull is the outline round its points", () => {
   const points = [0, 1, 2, 3].flatMap((x) => [0, 1, 2].map((y) => point(x, y)));
-  expect(hull(points)).toEqual([point(0, 0), point(3, 0), point(3, 2), point(0, 2)]);
-  expect(hull([point(0, 0), point(1, 1), point(2, 2)]).length).toBeLessThan(3);
+  expect(convexHull(points)).toEqual([point(0, 0), point(3, 0), point(3, 2), point(0, 2)]);
+  expect(convexHull([point(0, 0), point(1, 1), point(2, 2)]).length).toBeLessThan(3);
 });
 
 test("what stands in the section of the level bay lies where the design says", () => {

@@ -2,6 +2,7 @@
 // Takes corners counter-clockwise, gives each piece's corners counter-clockwise.
 
 import type { Point } from "../../geometry/contour.ts";
+import { turn } from "../../geometry/convex-hull.ts";
 import { convexNoise } from "../fit-tolerance.ts";
 
 type Polygon = readonly Point[];
@@ -15,21 +16,6 @@ export const isConvex = (corners: Polygon): boolean =>
     const after = corners[(index + 1) % corners.length]!;
     return turn(before, at, after) >= -convexNoise;
   });
-
-/** The hull of any points, counter-clockwise (Andrew's monotone chain, Information Processing Letters 9, 1979). */
-export const hullPolygon = (points: Polygon): Polygon => {
-  const sorted = points.toSorted((a, b) => a.x - b.x || a.y - b.y);
-  return [...halfHull(sorted), ...halfHull(sorted.toReversed())];
-};
-
-const halfHull = (sorted: Polygon): Polygon => {
-  const chain: Point[] = [];
-  for (const at of sorted) {
-    while (chain.length >= 2 && turn(chain.at(-2)!, chain.at(-1)!, at) <= 0) chain.pop();
-    chain.push(at);
-  }
-  return chain.slice(0, -1);
-};
 
 /** Twice the area, positive counter-clockwise. */
 export const doubleArea = (corners: Polygon): number =>
@@ -64,9 +50,6 @@ const after = (corners: Polygon, index: number): Point => corners[(index + 1) % 
 
 const isInTriangle = (at: Point, [a, b, c]: readonly [Point, Point, Point]): boolean =>
   turn(a, b, at) >= 0 && turn(b, c, at) >= 0 && turn(c, a, at) >= 0;
-
-const turn = (a: Point, b: Point, c: Point): number =>
-  (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 
 /** Two pieces that share an edge become one where that one is convex. */
 const joined = (pieces: Polygon[]): readonly Polygon[] => {

@@ -2,10 +2,11 @@
 // one outline become one prism: a search for what is near wants few pieces, and the kernel looks into hollows.
 
 import type { Contour, Point } from "../../geometry/contour.ts";
+import { convexHull } from "../../geometry/convex-hull.ts";
 import type { LayeredSolid, SolidRegion } from "../../geometry/solid/solid.ts";
 import { vector } from "../../geometry/space/vector.ts";
 import { type ConvexPiece, convexPiece, type Filling } from "./convex-piece.ts";
-import { convexPolygons, doubleArea, hullPolygon, isConvex } from "./convex-polygons.ts";
+import { convexPolygons, doubleArea, isConvex } from "./convex-polygons.ts";
 import { outlineCorners } from "./outline-corners.ts";
 
 export const layeredPieces = ({ layers }: LayeredSolid): readonly ConvexPiece[] =>
@@ -38,7 +39,7 @@ const flatsOf = ({ outline, holes }: SolidRegion): readonly Flat[] => {
   const openings = holes.map(({ contour }) => contour);
   if (isConvex(corners)) return [{ corners, filling: fillingOf(outline.contour, openings) }];
   const filling: Filling = { kind: "outline", outline: outline.contour, openings };
-  const hull = hullPolygon(corners);
+  const hull = convexHull(corners);
   return doubleArea(hull) <= (1 + MOST_AIR) * doubleArea(corners)
     ? [{ corners: hull, filling }]
     : convexPolygons(corners).map((part) => ({ corners: part, filling }));
