@@ -5,6 +5,7 @@ import { isUnder } from "../limits.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { Rule } from "../rule.ts";
 import { lengthWords, measureMm, millimetres } from "../words.ts";
+import { gaugeSource } from "./gauge-source.ts";
 import { type GaugedHole, gaugedHoles, holeRemedies, holeThatWorks } from "./gauged-holes.ts";
 import { holeSpan } from "./hole-span.ts";
 
@@ -33,7 +34,7 @@ export const holeTooSmall: Rule = {
         subjects: [cutOut.owner],
         measured: measureMm(gauge.finishedSize),
         limit: measureMm(gauge.goSize),
-        source: { kind: "datasheet", name: gauge.what },
+        source: gaugeSource(hole, facts.layout),
         remedies: holeRemedies(hole, facts),
       });
     }),

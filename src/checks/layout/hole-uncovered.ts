@@ -5,6 +5,7 @@ import { isOver } from "../limits.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
+import { gaugeSource } from "./gauge-source.ts";
 import { gaugedHoles, holeRemedies, holeThatWorks } from "./gauged-holes.ts";
 import { holeSpan } from "./hole-span.ts";
 
@@ -33,7 +34,7 @@ export const holeUncovered: Rule = {
         subjects: [cutOut.owner],
         measured: measureMm(gauge.finishedSize),
         limit: measureMm(gauge.noGo),
-        source: { kind: "datasheet", name: gauge.what },
+        source: gaugeSource(hole, facts.layout),
         remedies: holeRemedies(hole, facts),
       });
     }),
