@@ -6,6 +6,7 @@ import type { Catalogue } from "./catalogue/record.ts";
 import { withOwnRecords } from "./catalogue/with-own-records.ts";
 import { judgeBays } from "./checks/fit/bay-rules.ts";
 import { judgeFit } from "./checks/fit/rules.ts";
+import { serviceFigures } from "./checks/fit/service-limits.ts";
 import { atTrueDistance } from "./checks/fit/true-distance.ts";
 import { judge } from "./checks/judge.ts";
 import type { BlankingUse, ConsoleDesign } from "./design/console-design.ts";
@@ -273,12 +274,13 @@ export function* fitSteps(
   console: ConsoleProject,
   kernel: Kernel,
 ): Generator<string, ConsoleFit, void> {
-  const { layout, frame } = console;
-  const { catalogue } = project;
+  const { layout, frame, workshop } = console;
+  const { catalogue, files: texts } = project;
   const printedParts = new Map(project.panels.map((panel) => [panel.name, panel.printedParts]));
-  const facts = yield* consoleFactSteps({ layout, frame, printedParts }, kernel);
+  const questions = { service: serviceFigures(console) };
+  const facts = yield* consoleFactSteps({ layout, frame, printedParts }, questions, kernel);
   const edit = editor(project.files);
-  const findings = judgeFit({ layout, frame, catalogue, fit: facts, edit, texts: project.files });
+  const findings = judgeFit({ layout, frame, workshop, catalogue, fit: facts, edit, texts });
   return { facts, findings: inTextOrder(findings) };
 }
 
@@ -293,6 +295,7 @@ export const packOfConsoleProject = (
     {
       layout,
       frame,
+      workshop,
       fit: fit.facts,
       findings: [...project.findings, ...fit.findings],
       catalogue: project.catalogue,

@@ -1,8 +1,8 @@
 // Limits that no standard sets. Each has a key in the workshop's `house-rules`, so that a shop which knows better says so.
 
+import type { WorkshopDesign } from "../design/workshop-design.ts";
 import type { LimitSource } from "../diagnostics/finding.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
-import type { PanelFacts } from "./rule.ts";
 
 export interface HouseRule {
   readonly key: string;
@@ -17,8 +17,11 @@ export interface HouseLimit {
   readonly source: LimitSource;
 }
 
-export const houseLimit = (facts: PanelFacts, rule: HouseRule): HouseLimit => {
-  const own = facts.workshop?.houseRules[rule.key];
+export const houseLimit = (
+  { workshop }: { readonly workshop: WorkshopDesign | null },
+  rule: HouseRule,
+): HouseLimit => {
+  const own = workshop?.houseRules[rule.key];
   if (own !== undefined)
     return { limit: own, source: { kind: "workshop", name: `house-rules: ${rule.key}` } };
   return { limit: mm(rule.usual), source: { kind: "house-rule", name: rule.name, key: rule.key } };

@@ -7,31 +7,41 @@ import { type BodySources, consoleBodies } from "./bodies/console-bodies.ts";
 import type { FitFacts } from "./fit-facts.ts";
 import { operatorFacts } from "./operator/operator-facts.ts";
 import { serviceFacts } from "./service/service-facts.ts";
+import type { ServiceFigures } from "./service/service-figures.ts";
 import { prepareBodies, verdict } from "./verdict.ts";
 
 /** What is done next, in words for whoever waits. */
 export type FitSteps = Generator<string, FitFacts, void>;
 
-export function* consoleFactSteps(sources: BodySources, kernel: Kernel): FitSteps {
-  const { layout } = sources;
+/** What whoever judges wants to know by. */
+export interface FitQuestions {
+  readonly service: ServiceFigures;
+}
+
+export function* consoleFactSteps(
+  sources: BodySources,
+  questions: FitQuestions,
+  kernel: Kernel,
+): FitSteps {
+  const { layout, frame } = sources;
   yield "bodies";
   const bodies = consoleBodies(sources);
   yield `clashes and gaps among ${bodies.length} bodies`;
-  const found = verdictOf(bodies, { kernel, layout });
+  const found = verdictOf(bodies, { kernel, layout, frame });
   yield "reach and sight";
   const operator = operatorFacts(layout, bodies);
   yield "service";
-  const service = serviceFacts(layout, bodies);
+  const service = serviceFacts(layout, bodies, questions.service);
   return { bodies, ...found, ...operator, ...service, tolerances: toleranceFacts(layout) };
 }
 
 const verdictOf = (
   bodies: FitFacts["bodies"],
-  { kernel, layout }: { readonly kernel: Kernel; readonly layout: BodySources["layout"] },
+  { kernel, layout, frame }: { readonly kernel: Kernel } & Pick<BodySources, "layout" | "frame">,
 ): ReturnType<typeof verdict> => {
   const prepared = prepareBodies(bodies, kernel);
   try {
-    return verdict(prepared, layout);
+    return verdict(prepared, layout, frame);
   } finally {
     prepared.delete();
   }

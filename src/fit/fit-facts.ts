@@ -46,11 +46,13 @@ export type PairRelation =
   | { readonly kind: "touching"; readonly at: Vector }
   | { readonly kind: "apart"; readonly gap: Mm; readonly at: Vector };
 
-/** What of a body stands out of the envelope. Only what lies behind its panel's seat is asked; touching the wall is inside. */
+/** What of a body stands out of the console. Only what lies behind its panel's seat is asked; touching the wall is inside. */
 export interface OutsideFact {
   readonly body: ConsoleBody;
+  /** Out of what: the envelope that is written, else what the frame's cheeks enclose. */
+  readonly of: "envelope" | "frame";
   readonly volume: number;
-  /** The least extent of what stands out, along an axis of the envelope. */
+  /** How far the farthest of it lies from the inside. */
   readonly depth: Mm;
   readonly at: Vector;
 }

@@ -3,9 +3,11 @@
 
 import type { Kernel } from "../geometry/solid/kernel.ts";
 import type { ConsoleLayout } from "../layout/console/console-layout.ts";
+import type { ConsoleFrame } from "../parts/frame/frame-part.ts";
 import { type BodyGroup, bodyGroups } from "./body-groups.ts";
 import { isLyingOn } from "./by-design.ts";
 import type { ConsoleBody } from "./console-body.ts";
+import { consoleInside } from "./console-inside.ts";
 import { depthFacts } from "./depth-facts.ts";
 import type { FitFacts, PairFact } from "./fit-facts.ts";
 import { searchLength } from "./fit-tolerance.ts";
@@ -43,7 +45,11 @@ export type Verdict = Pick<FitFacts, "pairs" | "outside" | "depths">;
  * apart: the least distance, up to 5 mm. Bodies of one panel are not held against one another: the panel's own checks do
  * that. Nor is a panel that lies on its rails a fact.
  */
-export const verdict = (prepared: PreparedBodies, layout: ConsoleLayout): Verdict => {
+export const verdict = (
+  prepared: PreparedBodies,
+  layout: ConsoleLayout,
+  frame: ConsoleFrame | null = null,
+): Verdict => {
   const byPanel = new Map(prepared.groups.map(({ panel, bodies }) => [panel, bodies]));
   const panels = layout.panels.flatMap((panel) => {
     const bodies = byPanel.get(panel.name);
@@ -51,7 +57,7 @@ export const verdict = (prepared: PreparedBodies, layout: ConsoleLayout): Verdic
   });
   return {
     pairs: pairFacts(prepared),
-    outside: outsideFacts(panels, layout.envelope, prepared.shapes),
+    outside: outsideFacts(panels, consoleInside(layout, frame), prepared.shapes),
     depths: depthFacts(panels, layout.bays),
   };
 };

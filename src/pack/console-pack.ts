@@ -1,6 +1,7 @@
 // What goes into the making of a console's pack.
 
 import type { Catalogue } from "../catalogue/record.ts";
+import type { WorkshopDesign } from "../design/workshop-design.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import type { PaperName } from "../export/paper.ts";
 import type { ProcessColours } from "../export/process-colours.ts";
@@ -16,6 +17,8 @@ export interface ConsoleForPack {
   readonly frame: ConsoleFrame | null;
   /** Of the console, its bays and frame; those of single panels stand in their own packs. */
   readonly findings: readonly Finding[];
+  /** The console's own: whose house rules its fit was judged by. */
+  readonly workshop: WorkshopDesign | null;
   readonly catalogue: Catalogue;
   readonly lettering: Lettering;
   readonly colours: ProcessColours;

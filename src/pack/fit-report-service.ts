@@ -1,23 +1,33 @@
 // What the fit report says of service: how each panel comes out, room for the driver, and the length of looms.
 
+import { driverSource, liftSource, loopSource } from "../checks/fit/service-limits.ts";
+import type { WorkshopDesign } from "../design/workshop-design.ts";
+import { limitInWords } from "../diagnostics/limit-in-words.ts";
 import type { ReportSection } from "../export/report.ts";
 import type { DriverFact, FitFacts, LiftFact, LoopFact } from "../fit/fit-facts.ts";
-import { SERVICE_FIGURES } from "../fit/service/service-figures.ts";
+import { MOST_TILT } from "../fit/service/tilted-way.ts";
 import { decimal } from "../geometry/number.ts";
 import { bodyWords } from "./body-words.ts";
 import { factSection, numberColumn, saying, wordColumn } from "./report-section.ts";
 
-export const serviceSections = (facts: FitFacts): readonly ReportSection[] => [
-  liftTable(facts.lifts),
-  driverTable(facts.drivers),
-  loopTable(facts.loops),
+export interface ServiceReportSource {
+  readonly fit: FitFacts;
+  readonly workshop: WorkshopDesign | null;
+}
+
+export const serviceSections = (source: ServiceReportSource): readonly ReportSection[] => [
+  liftTable(source),
+  driverTable(source),
+  loopTable(source),
 ];
 
-const liftTable = (lifts: readonly LiftFact[]): ReportSection =>
+const liftTable = ({ fit, ...of }: ServiceReportSource): ReportSection =>
   factSection<LiftFact>({
     id: "lifts",
     heading: "How panels come out",
-    words: ["Every neighbour in its place. Straight is along the panel's own upright."],
+    words: [
+      `Every neighbour in its place. Straight is along the panel's own upright: ${limitInWords(liftSource(of, MOST_TILT))}.`,
+    ],
     empty: "No panel stands in a bay.",
     columns: [
       wordColumn("panel", "panel", ({ panel }) => panel),
@@ -32,7 +42,7 @@ const liftTable = (lifts: readonly LiftFact[]): ReportSection =>
         ),
       ),
     ],
-    rows: lifts,
+    rows: fit.lifts,
   });
 
 const wayWords = (way: LiftFact["way"]): string | null => {
@@ -42,12 +52,12 @@ const wayWords = (way: LiftFact["way"]): string | null => {
   return `${end} first, tilted ${decimal(way.tilt, 1)} degrees`;
 };
 
-const driverTable = (drivers: readonly DriverFact[]): ReportSection =>
+const driverTable = ({ fit, ...of }: ServiceReportSource): ReportSection =>
   factSection<DriverFact>({
     id: "drivers",
     heading: "Room for the driver",
     words: [
-      `Before each fastener of a panel, as wide and as long as its driver: ${SERVICE_FIGURES.source}.`,
+      `Before each fastener of a panel, as wide and as long as its driver: ${limitInWords(driverSource(of))}.`,
     ],
     empty: "No fastener of a panel is turned in this console.",
     columns: [
@@ -60,15 +70,15 @@ const driverTable = (drivers: readonly DriverFact[]): ReportSection =>
         wordColumn("blocker", "in the way", ({ blocker }) => blocker && bodyWords(blocker)),
       ),
     ],
-    rows: drivers,
+    rows: fit.drivers,
   });
 
-const loopTable = (loops: readonly LoopFact[]): ReportSection =>
+const loopTable = ({ fit, ...of }: ServiceReportSource): ReportSection =>
   factSection<LoopFact>({
     id: "loops",
     heading: "Service loops",
     words: [
-      `How long a loom must be to lay the panel on its face beside its place, ${decimal(SERVICE_FIGURES.loopSlack, 0)} mm of slack in it: ${SERVICE_FIGURES.source}.`,
+      `How long a loom must be to lay the panel on its face beside its place: ${limitInWords(loopSource(of))}.`,
     ],
     empty: "No panel has a loom.",
     columns: [
@@ -87,5 +97,5 @@ const loopTable = (loops: readonly LoopFact[]): ReportSection =>
         wordColumn("plug", "plug", ({ plug }) => plug && bodyWords(plug)),
       ),
     ],
-    rows: loops,
+    rows: fit.loops,
   });

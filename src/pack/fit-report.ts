@@ -1,6 +1,7 @@
 // The fit report of a console: everything that is known of its fit, both numbers beside each other, and what was not asked.
 // Takes the layout, the facts and the findings; gives a report as data, in an order that is the same on every run.
 
+import type { WorkshopDesign } from "../design/workshop-design.ts";
 import { countWords } from "../diagnostics/count-words.ts";
 import type { Finding, Measure } from "../diagnostics/finding.ts";
 import { limitInWords } from "../diagnostics/limit-in-words.ts";
@@ -22,6 +23,7 @@ export interface FitReportSource {
   readonly layout: ConsoleLayout;
   readonly fit: FitFacts;
   readonly frame: ConsoleFrame | null;
+  readonly workshop: WorkshopDesign | null;
   /** Of the console; findings of single panels stand in their own packs. */
   readonly findings: readonly Finding[];
   readonly texts: ReadonlyMap<string, string>;
@@ -40,7 +42,7 @@ export const fitReport = (source: FitReportSource): Report => {
       ...baySections(layout, fit),
       ...bodySections(fit),
       ...operatorSections(layout.operator, fit),
-      ...serviceSections(fit),
+      ...serviceSections(source),
       notAsked(source),
     ],
   };

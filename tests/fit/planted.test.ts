@@ -50,6 +50,7 @@ const judged = (
     return judgeFit({
       layout,
       frame: null,
+      workshop: null,
       catalogue: testLibrary().catalogue,
       fit: { ...NOTHING, bodies, ...verdict(prepared, layout) },
       edit: (span, text) => ({ ...span, baseHash: "", text }),
@@ -264,7 +265,7 @@ describe("the table of room", () => {
   const of = (role: ConsoleBody["role"], panel: string | null = "b"): ConsoleBody =>
     madeBody("b", block(1, 1, 1), { role, panel });
   const room = (one: ConsoleBody, other: ConsoleBody): number | null =>
-    nearLimit(one, other, emptyConsole())?.room ?? null;
+    nearLimit(one, other, { layout: emptyConsole(), workshop: null })?.room ?? null;
 
   test("asks the same whichever comes first", () => {
     expect(room(rear, of("rib", null))).toBe(2);
@@ -326,5 +327,5 @@ envelope:
   prepared.delete();
   expect(outside).toHaveLength(1);
   expect(outside[0]!.volume).toBeCloseTo(5 * 4 * 6, 6);
-  expect(outside[0]!.depth).toBeCloseTo(4, 6);
+  expect(outside[0]!.depth).toBeCloseTo(5, 3);
 });

@@ -1,10 +1,10 @@
 // What service needs of a console, against arithmetic done by hand.
 
 import { describe, expect, test } from "vitest";
+import { serviceFigures } from "../../src/checks/fit/service-limits.ts";
 import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { columnGap } from "../../src/fit/service/column-gap.ts";
 import { serviceFacts } from "../../src/fit/service/service-facts.ts";
-import { SERVICE_FIGURES } from "../../src/fit/service/service-figures.ts";
 import { circle, point } from "../../src/geometry/contour.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
@@ -15,12 +15,14 @@ import { boxInFrame } from "../../src/geometry/space/space-box.ts";
 import { vector } from "../../src/geometry/space/vector.ts";
 import { consoleOf, panelOf, type TestConsole } from "./console-of.ts";
 
+const USUAL = serviceFigures({ workshop: null });
+
 const bay = (lines: string): string =>
   `bays:\n  aft: { mount: console-rail, at: [0, 0, 600], along: [1, 0, 0], length: 40 modules, depth: 180 mm }\n${lines}`;
 const USES =
   "panels:\n  - { file: one.yaml, as: one, bay: aft, module: 0 }\n  - { file: two.yaml, as: two, bay: aft, module: 10 }\n";
 const factsOf = ({ layout, bodies }: TestConsole): ReturnType<typeof serviceFacts> =>
-  serviceFacts(layout, bodies);
+  serviceFacts(layout, bodies, USUAL);
 
 describe("columns in space", () => {
   const column = (radius: number, frame = WORLD) => ({
@@ -82,7 +84,7 @@ describe("a driver before each stud", () => {
   test("is free where nothing stands before it", () => {
     const facts = factsOf(knob(70)).drivers;
     expect(facts).toHaveLength(8);
-    expect(facts.every(({ needs }) => needs === SERVICE_FIGURES.driver)).toBe(true);
+    expect(facts.every(({ needs }) => needs === USUAL.driver)).toBe(true);
     expect(blocked(knob(70))).toEqual([]);
   });
 
@@ -155,7 +157,7 @@ describe("taking a panel out", () => {
       return { ...face, ...names, panel: "one", shape, frame, box: boxInFrame(solid, frame) };
     };
     const waysOf = (body: ConsoleBody): ReturnType<typeof serviceFacts>["lifts"][number] =>
-      serviceFacts(console.layout, [...console.bodies, body]).lifts[0]!;
+      serviceFacts(console.layout, [...console.bodies, body], USUAL).lifts[0]!;
     expect(waysOf(hung(10, 136)).way).toEqual({ kind: "straight" });
     const wide = waysOf(hung(5, 142));
     expect(wide.way).toBeNull();
@@ -184,7 +186,7 @@ describe("the loop of a loom", () => {
     const tie = Math.hypot(95.25 / 2, 2 + 180);
     const over = Math.hypot(95.25 / 2, 2 + proud);
     expect(loop).toMatchObject({ panel: "one", onto: "two", has: null, plug: null });
-    expect(loop?.needs).toBeCloseTo(tie + over + SERVICE_FIGURES.loopSlack, 6);
+    expect(loop?.needs).toBeCloseTo(tie + over + USUAL.loopSlack, 6);
   });
 
   test("begins at the bay's own tie where there is one, and is not asked of a panel without wires", () => {

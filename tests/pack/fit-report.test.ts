@@ -14,7 +14,14 @@ const reportOf = (text = DESK, name = "main") => {
   const project = deskProject(text);
   const { layout, bodies } = sceneOf(project);
   const { findings, files: texts } = project;
-  return fitReport({ layout, fit: deskFacts(bodies, name), frame: null, findings, texts });
+  return fitReport({
+    layout,
+    fit: deskFacts(bodies, name),
+    frame: null,
+    workshop: null,
+    findings,
+    texts,
+  });
 };
 const report = reportOf();
 const json = JSON.parse(reportJson(report, FIT_REPORT_FORMAT));

@@ -26,12 +26,23 @@ const input = (text = DESK, name = "main"): ConsoleForPack => {
   const project = deskProject(text);
   const { catalogue, lettering, findings, files: texts, console } = project;
   if (console === null) throw new Error("the design is a console");
-  const { layout } = console;
+  const { layout, workshop } = console;
   const frame = deskFrame(name);
   const printedParts = new Map(project.panels.map((panel) => [panel.name, panel.printedParts]));
   const fit = deskFacts(consoleBodies({ layout, printedParts, frame }), name);
   const { colours } = processColours({});
-  return { layout, fit, frame, findings, catalogue, lettering, colours, paper: "A4", texts };
+  return {
+    layout,
+    fit,
+    frame,
+    workshop,
+    findings,
+    catalogue,
+    lettering,
+    colours,
+    paper: "A4",
+    texts,
+  };
 };
 
 const pack = packOfConsole(input(), everything);

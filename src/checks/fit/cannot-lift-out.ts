@@ -6,6 +6,7 @@ import { MOST_TILT } from "../../fit/service/tilted-way.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { wantSameStretch } from "./pair-groups.ts";
 import { andMore, asSeverity, bodyName } from "./panel-words.ts";
+import { liftSource } from "./service-limits.ts";
 
 const entry: CodeEntry = {
   code: "fit/cannot-lift-out",
@@ -65,9 +66,6 @@ const stuck = ({ panel, blockers }: LiftFact, facts: ConsoleFacts): Finding => {
     span,
     related: blockers.map((body) => ({ what: bodyName(body), span: body.span })),
     subjects: [panel, ...blockers.map(({ id }) => id)],
-    source: {
-      kind: "geometry",
-      name: `the way out, straight or tilted up to ${MOST_TILT} degrees`,
-    },
+    source: liftSource(facts, MOST_TILT),
   });
 };

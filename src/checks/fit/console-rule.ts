@@ -1,6 +1,7 @@
 // What a rule over a console is: its row in the table of codes, and a judgement over facts that lower floors made.
 
 import type { Catalogue } from "../../catalogue/record.ts";
+import type { WorkshopDesign } from "../../design/workshop-design.ts";
 import type { CodeEntry, Finding, Span } from "../../diagnostics/finding.ts";
 import type { TextEdit } from "../../diagnostics/text-edit.ts";
 import type { FitFacts } from "../../fit/fit-facts.ts";
@@ -20,6 +21,8 @@ export interface BayFacts {
 export interface ConsoleFacts extends BayFacts {
   readonly frame: ConsoleFrame | null;
   readonly catalogue: Catalogue;
+  /** The console's own: whose house rules count. */
+  readonly workshop: WorkshopDesign | null;
   readonly fit: FitFacts;
 }
 

@@ -5,6 +5,7 @@ import type { DriverFact } from "../../fit/fit-facts.ts";
 import { lengthWords } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { andMore, bodyName, byCause } from "./panel-words.ts";
+import { driverSource } from "./service-limits.ts";
 
 const entry: CodeEntry = {
   code: "fit/driver-room",
@@ -35,10 +36,7 @@ const kept = (group: readonly [DriverFact, ...DriverFact[]], facts: ConsoleFacts
     span,
     related: [{ what: panel, span: panelSpan(panel, facts) }],
     subjects: [panel, ...(blocker === null ? [] : [blocker.id])],
-    source: {
-      kind: "practice",
-      name: `a straight driver ${words(needs.diameter)} across and ${words(needs.length)} long`,
-    },
+    source: driverSource(facts),
     suppressed: others.length,
   });
 };

@@ -7,17 +7,21 @@ import { type BodyGroup, bodyGroups } from "../../fit/body-groups.ts";
 import { dragStep } from "../../fit/drag-step.ts";
 import type { FitFacts } from "../../fit/fit-facts.ts";
 import { decimal } from "../../geometry/number.ts";
-import { movedFrame } from "../../geometry/space/frame.ts";
+import { type Frame, movedFrame } from "../../geometry/space/frame.ts";
 import { scaled } from "../../geometry/space/vector.ts";
 import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import type { BayLayout, PanelPlace, PlacedPanel } from "../../layout/console/console-layout.ts";
 import type { ConsoleFacts } from "./console-rule.ts";
 import { nearLimit } from "./near-limits.ts";
 
-/** An edit where `module:` is written and no other panel follows this one; nothing where no module is free. */
+/**
+ * An edit where `module:` is written and no other panel follows this one; nothing where no module is free. `suits`: what
+ * else is asked of the panel's frame at its new place.
+ */
 export const freeModuleRemedies = (
   panel: PlacedPanel | undefined,
   facts: ConsoleFacts,
+  suits: (frame: Frame) => boolean = () => true,
 ): readonly Remedy[] => {
   if (panel === undefined || panel.place.kind !== "bay") return [];
   const { layout, fit } = facts;
@@ -25,7 +29,7 @@ export const freeModuleRemedies = (
   const bay = layout.bays.find(({ id }) => id === place.bay);
   const follows = layout.panels.some((other) => other.use.after === name);
   if (bay === undefined || use.module === null || follows) return [];
-  const module = freeModule({ panel, place, bay, groups: groupsOf(fit) }, facts);
+  const module = freeModule({ panel, place, bay, groups: groupsOf(fit), suits }, facts);
   if (module === null) return [];
   const text = decimal(module, 3);
   const title = `module: ${text} (${name})`;
@@ -47,6 +51,7 @@ interface Search {
   readonly place: PanelPlace & { readonly kind: "bay" };
   readonly bay: BayLayout;
   readonly groups: readonly BodyGroup[];
+  readonly suits: (frame: Frame) => boolean;
 }
 
 /** Whole modules, the nearest first; of two as near the one farther along. */
@@ -80,11 +85,16 @@ const isOnFreeRails = (
 };
 
 /** Nothing meets or touches, and nothing comes nearer than the table allows. */
-const isFree = (shift: number, { panel, bay, groups }: Search, facts: ConsoleFacts): boolean => {
+const isFree = (
+  shift: number,
+  { panel, bay, groups, suits }: Search,
+  facts: ConsoleFacts,
+): boolean => {
   const to = movedFrame(panel.frame, scaled(bay.frame.y, shift));
+  if (!suits(to)) return false;
   return dragStep(groups, { panel: panel.name, from: panel.frame, to }).every(
     ({ a, b, relation }) =>
       relation.kind === "apart" &&
-      relation.gap >= (nearLimit(a, b, facts.layout)?.room ?? 0) - arithmeticNoise,
+      relation.gap >= (nearLimit(a, b, facts)?.room ?? 0) - arithmeticNoise,
   );
 };

@@ -1,15 +1,8 @@
 // Looms too short to lay their panel on its face beside its place.
 
 import { spanOf } from "../../design/written.ts";
-import {
-  type CodeEntry,
-  type Finding,
-  finding,
-  type LimitSource,
-  type Remedy,
-} from "../../diagnostics/finding.ts";
+import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import type { LoopFact } from "../../fit/fit-facts.ts";
-import { SERVICE_FIGURES } from "../../fit/service/service-figures.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { PlacedPanel } from "../../layout/console/console-layout.ts";
 import { keyRemedy } from "../key-remedy.ts";
@@ -17,6 +10,7 @@ import { isUnder } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { asSeverity } from "./panel-words.ts";
+import { loopSource } from "./service-limits.ts";
 
 const entry: CodeEntry = {
   code: "fit/loop-too-short",
@@ -46,17 +40,12 @@ const roundLoop = ({ needs }: LoopFact): string =>
 const placeWords = ({ onto }: LoopFact): string =>
   onto === null ? "beside its place" : `on ${onto}`;
 
-const PRACTICE: LimitSource = {
-  kind: "practice",
-  name: `from the tie over the shared edge to the plug, and ${decimal(SERVICE_FIGURES.loopSlack, 0)} mm of slack`,
-};
-
 const unwritten = (loop: LoopFact, panel: PlacedPanel, facts: ConsoleFacts): Finding =>
   finding(entry, {
     message: `${loop.panel}: nothing is written of its loop. loop: ${roundLoop(loop)} lays it on its face ${placeWords(loop)}.`,
     span: panel.use.written.span,
     subjects: [loop.panel],
-    source: PRACTICE,
+    source: loopSource(facts),
     remedies: written(loop, panel, facts),
   });
 
@@ -77,7 +66,7 @@ const tooShort = (
     subjects: [loop.panel],
     measured: measureMm(has),
     limit: measureMm(loop.needs),
-    source: PRACTICE,
+    source: loopSource(facts),
     remedies: [{ title: `loop: ${text}`, edits: [facts.edit(span, text)] }],
   });
 };

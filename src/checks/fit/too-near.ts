@@ -34,7 +34,7 @@ interface Near {
 }
 
 const nearOf = (pair: PairOf<"apart">, facts: ConsoleFacts): readonly Near[] => {
-  const limit = nearLimit(pair.a, pair.b, facts.layout);
+  const limit = nearLimit(pair.a, pair.b, facts);
   return limit !== null && isUnder(pair.relation.gap, limit.room - MEASURED)
     ? [{ pair, limit }]
     : [];

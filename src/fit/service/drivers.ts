@@ -42,7 +42,7 @@ const driverWay = (
   const radius = mm(driver.diameter / 2);
   return {
     from: pointOut(frame, vector(x, y, radius)),
-    to: pointOut(frame, vector(x, y, driver.length - radius)),
+    to: pointOut(frame, vector(x, y, Math.max(radius, driver.length - radius))),
     radius,
   };
 };

@@ -8,14 +8,14 @@ import { driverFacts } from "./drivers.ts";
 import { handFacts } from "./hands.ts";
 import { liftFacts } from "./lifts.ts";
 import { loopFacts } from "./loops.ts";
-import { SERVICE_FIGURES, type ServiceFigures } from "./service-figures.ts";
+import type { ServiceFigures } from "./service-figures.ts";
 
 export type ServiceFacts = Pick<FitFacts, "hands" | "drivers" | "lifts" | "loops">;
 
 export const serviceFacts = (
   layout: ConsoleLayout,
   bodies: readonly ConsoleBody[],
-  figures: ServiceFigures = SERVICE_FIGURES,
+  figures: ServiceFigures,
 ): ServiceFacts => ({
   hands: handFacts(layout.panels),
   drivers: driverFacts(layout.panels, bodies, figures),
