@@ -54,3 +54,9 @@ export const offsetNoise = 1e-5;
 
 /** A mitred corner longer than this many times the offset is rounded instead: 2 keeps corners down to 60 degrees. */
 export const miterLimit = 2;
+
+/**
+ * Three points that make a thinner triangle than this, in squares of their mean distance from the middle, are in line for
+ * the sake of a map between planes: on a picture 1000 pixels wide they are a pixel from it, which is how well a mark is set.
+ */
+export const degenerateTriangle = 1e-3;
