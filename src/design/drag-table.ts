@@ -2,7 +2,7 @@
 // follow the thing out, or what holds it. Every mover asks this table: the page's pointer and arrow keys, and remedies.
 
 import { type Mm, mm } from "../geometry/quantity.ts";
-import type { AxisPlace } from "./panel-design.ts";
+import type { AxisPlace, MarkingDesign } from "./panel-design.ts";
 
 export type Drag =
   | {
@@ -17,7 +17,28 @@ export type Drag =
     }
   | { readonly kind: "held"; readonly by: "middle" | "edge" }
   /** It keeps a neighbour's line: the neighbour's drag takes it along. */
-  | { readonly kind: "held"; readonly by: "neighbour"; readonly neighbour: string };
+  | { readonly kind: "held"; readonly by: "neighbour"; readonly neighbour: string }
+  /** A border or a bracket: it goes round these, and moves where they do. */
+  | { readonly kind: "held"; readonly by: "members"; readonly members: readonly string[] }
+  /** A screw or a dowel whose place the design leaves to the rule that sets them. */
+  | { readonly kind: "held"; readonly by: "rule" };
+
+/** What a drag of a marking without a place of its own meets; null where it has one: ask `dragOf` for that. */
+export const dragOfMarking = (marking: MarkingDesign): Drag | null => {
+  switch (marking.kind) {
+    case "border":
+    case "bracket":
+      return { kind: "held", by: "members", members: marking.around };
+    case "legend":
+    case "line":
+    case "arrow":
+    case "window":
+      return null;
+  }
+};
+
+/** Screws and dowels that the design does not place. */
+export const DRAG_BY_RULE: Drag & { readonly kind: "held" } = { kind: "held", by: "rule" };
 
 export const dragOf = (place: AxisPlace): Drag => {
   switch (place.kind) {

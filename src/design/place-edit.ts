@@ -29,11 +29,18 @@ export const placePath = (from: Source, entry: string): Path | null => {
 
 export const setFree = (from: Source, entry: string, place: FreePlace): Edit => {
   const path = placePath(from, entry);
-  const node = path === null ? null : nodeAt(from, path);
-  if (path === null || node === null) return { kind: "refused", why: `${entry} has no place` };
+  return path === null
+    ? { kind: "refused", why: `${entry} has no place` }
+    : setPlaceFree(from, path, place);
+};
+
+/** The same for the place at a path, whatever it belongs to. */
+export const setPlaceFree = (from: Source, path: Path, place: FreePlace): Edit => {
+  const node = nodeAt(from, path);
+  if (node === null) return { kind: "refused", why: `there is no place at ${path.join(".")}` };
   if (node.kind !== "map")
     return place.x === null || place.y === null
-      ? { kind: "refused", why: `${entry} is placed by a word, which says both axes` }
+      ? { kind: "refused", why: "it is placed by a word, which says both axes" }
       : { kind: "edit", edit: replaceValue(from, node.span, `{ x: ${place.x}, y: ${place.y} }`) };
   return rewritten(from, freeingSteps(node, path, place));
 };

@@ -27,6 +27,7 @@ import { legendWindows } from "./legend-windows.ts";
 import { layoutMarkings } from "./markings/markings.ts";
 import { type MountFrame, mountFrame, railWidth } from "./mount-frame.ts";
 import { boxObstacle, contourObstacle, regionObstacle } from "./obstacle.ts";
+import { ownPlaces } from "./own-places.ts";
 import type {
   CutOut,
   LayerLayout,
@@ -138,7 +139,6 @@ const layOut = (base: Base): LaidOut => {
     cutOuts: cut,
     fixings: fixings.fixings,
   });
-  const cutOuts = [...cut, ...opened.cutOuts];
   const { findings, others } = countedFollowers(
     [
       ...read.findings,
@@ -159,10 +159,11 @@ const layOut = (base: Base): LaidOut => {
       mount,
       nominal: frame.nominal,
       outline: frame.outline,
-      layers: withCutOuts(base, cutOuts),
+      layers: withCutOuts(base, [...cut, ...opened.cutOuts]),
       components,
       markings: markings.markings,
       fixings: fixings.fixings,
+      ownPlaces: ownPlaces(design, finder.found),
       mountHoles: frame.holes,
       rails: frame.rails,
       closedWindows: opened.closed,

@@ -1,226 +1,158 @@
-// A shift of placed components as a change of the design's text: what the keys can say is said by them, and for what no
-// key can say there is a named choice that sets it free. Takes the layout and the file's text; moves nothing by itself.
+// A shift of anything on the panel as a change of the design's text. What stands by a place is moved by its keys; what goes
+// round components offers to move them; screws and dowels that a rule has set offer to be written down, all of a kind.
 
-import { type Drag, draggedValue, dragOf } from "../design/drag-table.ts";
-import type { Edit } from "../design/edit.ts";
-import { replaceValue } from "../design/edit.ts";
-import { lengthIn, lengthLike, usualUnit } from "../design/length-text.ts";
-import type { AxisPlace } from "../design/panel-design.ts";
-import { type FreePlace, setFree } from "../design/place-edit.ts";
-import { rewritten, type Step } from "../design/rewriting.ts";
+import { DRAG_BY_RULE, dragOfMarking } from "../design/drag-table.ts";
+import { setKey } from "../design/edit.ts";
+import { lengthIn, usualUnit } from "../design/length-text.ts";
+import type { MarkingDesign } from "../design/panel-design.ts";
+import type { Step } from "../design/rewriting.ts";
 import type { Source } from "../design/source.ts";
+import { inWords } from "../diagnostics/nearest.ts";
 import { applyEdits, type TextEdit } from "../diagnostics/text-edit.ts";
-import { samePlace } from "../geometry/tolerance.ts";
-import { type MoveAxis, movedWith, neighbourOn } from "./moved-with.ts";
-import type { PanelLayout, PlacedComponent } from "./panel-layout.ts";
-
-export interface Move {
-  /** Entries of the design, not members of a pattern. */
-  readonly entries: readonly string[];
-  /** Right and up, mm. */
-  readonly x: number;
-  readonly y: number;
-}
-
-export type MoveOutcome =
-  | { readonly kind: "still" }
-  | { readonly kind: "edits"; readonly edits: readonly TextEdit[]; readonly says: string }
-  | {
-      readonly kind: "choice";
-      /** What holds it, in words. */
-      readonly why: string;
-      /** What the keys can say of the move; empty where they can say nothing. */
-      readonly kept: readonly TextEdit[];
-      /** The whole move, with a place of its own where nothing else says it. */
-      readonly title: string;
-      readonly free: readonly TextEdit[];
-    }
-  | { readonly kind: "refused"; readonly why: string };
+import type { PanelLayout, PlacedFixing } from "./panel-layout.ts";
+import { heldBy, type Move, type MoveOutcome, placeMoves, wholeEdit } from "./place-moves.ts";
+import { entryOf } from "./places.ts";
 
 export const moveEdits = (move: Move, layout: PanelLayout, from: Source): MoveOutcome => {
-  const statements = statementsOf(move, layout);
-  if (statements.length === 0) return { kind: "still" };
-  const numbers = statements.flatMap((statement) => statement.number ?? []);
-  const held = statements.flatMap((statement) => statement.held ?? []);
-  const replaced = numbers.map(({ component, key, value }) =>
-    numberEdit(from, component, { key, value }),
-  );
-  const kept = replaced.filter((edit) => edit !== null);
-  if (kept.length < replaced.length)
-    return { kind: "refused", why: "the text does not say its place in numbers" };
-  if (held.length === 0) {
-    const says = kept.map(({ text }, index) => `${numbers[index]?.key}: ${text}`).join(", ");
-    return { kind: "edits", edits: kept, says };
-  }
-  return choice(held, { kept, layout, move, from });
+  const groups = groupsAmong(move.entries, layout);
+  if (groups.length > 0) return membersMove(move, groups, { layout, from });
+  const ruled = setByRule(layout).filter(({ id }) => move.entries.includes(id));
+  if (ruled.length > 0 && (move.x !== 0 || move.y !== 0))
+    return writtenDown(move, ruled, { layout, from });
+  return placeMoves(move, layout, from);
 };
 
-interface Statement {
-  readonly number: {
-    readonly component: PlacedComponent;
-    readonly key: string;
-    readonly value: number;
-  } | null;
-  readonly held: Held | null;
+/** Screws and dowels that the design does not place. */
+export const setByRule = ({
+  design: { fixings },
+  fixings: placed,
+}: PanelLayout): readonly PlacedFixing[] =>
+  placed.filter(({ kind }) =>
+    kind === "screw" ? (fixings?.at ?? null) === null : (fixings?.dowelsAt ?? null) === null,
+  );
+
+interface On {
+  readonly layout: PanelLayout;
+  readonly from: Source;
 }
 
-interface Held {
-  readonly component: PlacedComponent;
-  readonly axis: MoveAxis;
+interface Group {
+  readonly marking: MarkingDesign;
   readonly why: string;
+  readonly members: readonly string[];
 }
 
-const statementsOf = (move: Move, { components }: PanelLayout): readonly Statement[] =>
-  (["across", "along"] as const).flatMap((axis) => {
-    const shift = axis === "across" ? move.x : move.y;
-    if (Math.abs(shift) < samePlace) return [];
-    return leadersOf(move.entries, axis, components).map((component) =>
-      statementOf(component, axis, shift),
-    );
+/** Borders and brackets whose components are not all moved anyway. */
+const groupsAmong = (entries: readonly string[], { design }: PanelLayout): readonly Group[] =>
+  design.markings.flatMap((marking) => {
+    const drag = dragOfMarking(marking);
+    if (!entries.includes(marking.id) || drag?.kind !== "held" || drag.by !== "members") return [];
+    const members = [...new Set(drag.members.map(entryOf))];
+    const isWhole = members.every((member) => entries.includes(member));
+    return isWhole ? [] : [{ marking, why: heldBy(drag), members }];
   });
 
-/** Those that must say the move themselves: whoever leans on one that moves comes along unsaid. */
-const leadersOf = (
-  entries: readonly string[],
-  axis: MoveAxis,
-  components: readonly PlacedComponent[],
-): readonly PlacedComponent[] => {
-  const firsts = entries.flatMap((entry) => components.find((one) => one.entry === entry) ?? []);
-  return firsts.filter(({ entry, place }) => {
-    const neighbour = neighbourOn(place[axis]);
-    if (neighbour === null) return true;
-    const others = entries.filter((other) => other !== entry);
-    const along = movedWith(others, axis, components);
-    return !(others.includes(neighbour) || along.has(neighbour) || hasMember(along, neighbour));
-  });
-};
-
-const hasMember = (ids: ReadonlySet<string>, entry: string): boolean => ids.has(`${entry}.1`);
-
-const statementOf = (component: PlacedComponent, axis: MoveAxis, shift: number): Statement => {
-  const drag = dragOf(component.place[axis]);
-  if (drag.kind === "held") return { number: null, held: { component, axis, why: heldBy(drag) } };
-  const value = draggedValue(drag, shift);
-  if (value !== null) return { number: { component, key: drag.key, value }, held: null };
-  return { number: null, held: { component, axis, why: passes(component.place[axis], drag.key) } };
-};
-
-const heldBy = (drag: Drag & { readonly kind: "held" }): string => {
-  switch (drag.by) {
-    case "middle":
-      return "stands in the middle";
-    case "edge":
-      return "stands at the edge";
-    case "neighbour":
-      return `keeps the line of ${drag.neighbour}`;
+/** What the keys can say without its components is nothing: they are what it stands by. */
+const membersMove = (move: Move, groups: readonly Group[], on: On): MoveOutcome => {
+  const members = [...new Set(groups.flatMap((group) => group.members))];
+  const entries = [...new Set([...move.entries, ...members])];
+  const whole = moveEdits({ ...move, entries }, on.layout, on.from);
+  switch (whole.kind) {
+    case "still":
+    case "refused":
+      return whole;
+    case "edits":
+    case "choice":
+      return {
+        kind: "choice",
+        why: groups.map(({ marking, why }) => `${marking.id} ${why}`).join("; "),
+        kept: [],
+        title: [
+          `Move ${inWords(members, "and")}`,
+          ...(whole.kind === "choice" ? [whole.title] : []),
+        ].join("; "),
+        free: editsOf(whole),
+      };
   }
 };
 
-const passes = (place: AxisPlace, key: string): string =>
-  place.kind === "beside"
-    ? `would pass ${place.neighbour}, and ${key} can't be less than nothing`
-    : `would leave the panel, and ${key} can't be less than nothing`;
-
-const numberEdit = (
-  from: Source,
-  component: PlacedComponent,
-  { key, value }: { readonly key: string; readonly value: number },
-): TextEdit | null => {
-  const span = component.place.written.keys[key];
-  if (span === undefined || span.file !== from.file) return null;
-  return replaceValue(from, span, lengthLike(from.text.slice(span.start, span.end), value));
+const editsOf = (outcome: MoveOutcome): readonly TextEdit[] => {
+  switch (outcome.kind) {
+    case "edits":
+      return outcome.edits;
+    case "choice":
+      return outcome.free;
+    case "still":
+    case "refused":
+      return [];
+  }
 };
 
-const choice = (
-  held: readonly Held[],
-  on: {
-    readonly kept: readonly TextEdit[];
-    readonly layout: PanelLayout;
-    readonly move: Move;
-    readonly from: Source;
-  },
+const KEYS = { screw: "at", dowel: "dowels-at" } as const;
+
+/** One place written down is all of its kind written down: the rule sets all of them or none. */
+const writtenDown = (
+  move: Move,
+  ruled: readonly PlacedFixing[],
+  { layout, from }: On,
 ): MoveOutcome => {
-  const { kept, from } = on;
-  const free = freePlaces(held, on);
-  const steps = free.map(
-    ({ entry, place }): Step =>
-      (now) =>
-        setFree(now, entry, place),
+  const names = ruled.map(({ id }) => id);
+  const entries = move.entries.filter((entry) => !names.includes(entry));
+  const rest = placeMoves({ ...move, entries }, layout, from);
+  if (rest.kind === "refused") return rest;
+  const kinds = (["screw", "dowel"] as const).filter((kind) =>
+    ruled.some((fixing) => kindOf(fixing) === kind),
   );
-  const applied = applyEdits(from.text, kept);
+  const steps = kinds.map((kind): Step => {
+    const value = listed(kind, names, { move, layout, from });
+    return (now) => setKey(now, ["fixings"], { key: KEYS[kind], value });
+  });
+  const applied = applyEdits(from.text, editsOf(rest));
   if (applied.kind === "refused") return applied;
   const whole = wholeEdit(from, applied.text, steps);
   if (whole.kind === "refused") return whole;
   return {
     kind: "choice",
-    why: held.map(({ component, why }) => `${component.entry} ${why}`).join("; "),
-    kept,
-    title: free.map(({ entry, place }) => `Set ${entry} free at ${placeWords(place)}`).join("; "),
+    why: `${inWords(names, "and")} ${names.length === 1 ? heldBy(DRAG_BY_RULE) : "stand where the rule for screws and dowels sets them"}`,
+    kept: rest.kind === "still" ? [] : rest.kind === "edits" ? rest.edits : rest.kept,
+    title: [
+      ...kinds.map((kind) => titleOf(kind, { ruled, move, layout, from })),
+      ...(rest.kind === "choice" ? [rest.title] : []),
+    ].join("; "),
     free: [whole.edit],
   };
 };
 
-const wholeEdit = (from: Source, after: string, steps: readonly Step[]): Edit =>
-  rewritten(from, [
-    (now) => ({
-      kind: "edit",
-      edit: { file: now.file, baseHash: now.hash, start: 0, end: now.text.length, text: after },
-    }),
-    ...steps,
-  ]);
+const kindOf = ({ kind }: PlacedFixing): "screw" | "dowel" =>
+  kind === "screw" ? "screw" : "dowel";
 
-interface Freed {
-  readonly entry: string;
-  readonly place: FreePlace;
+interface Moving extends On {
+  readonly move: Move;
 }
 
-/** An axis that was said by another one's neighbour, or by one word for both, needs a number of its own as well. */
-const freePlaces = (
-  held: readonly Held[],
-  on: { readonly layout: PanelLayout; readonly move: Move; readonly from: Source },
-): readonly Freed[] => {
-  const entries = [...new Set(held.map(({ component }) => component.entry))];
-  const unit = usualUnit(on.from.text);
-  return entries.map((entry) => {
-    const own = held.filter(({ component }) => component.entry === entry);
-    const [first] = own;
-    const low = lowestCentre(entry, on.layout);
-    const isFreed = (axis: MoveAxis): boolean =>
-      own.some((one) => one.axis === axis) || (first !== undefined && isUnsaid(first, axis));
-    return {
-      entry,
-      place: {
-        x: isFreed("across") ? lengthIn(unit, low.x + on.move.x) : null,
-        y: isFreed("along") ? lengthIn(unit, low.y + on.move.y) : null,
-      },
-    };
-  });
+const listed = (kind: "screw" | "dowel", names: readonly string[], on: Moving): string =>
+  `[${on.layout.fixings
+    .filter((fixing) => kindOf(fixing) === kind)
+    .map((fixing) => `{ ${placeWords(fixing, names.includes(fixing.id), on)} }`)
+    .join(", ")}]`;
+
+const placeWords = (
+  { at }: PlacedFixing,
+  isMoved: boolean,
+  { move, layout, from }: Moving,
+): string => {
+  const unit = usualUnit(from.text);
+  const x = at.x - layout.nominal.minX + (isMoved ? move.x : 0);
+  const y = at.y - layout.nominal.minY + (isMoved ? move.y : 0);
+  return `x: ${lengthIn(unit, x)}, y: ${lengthIn(unit, y)}`;
 };
 
-/** Whether an axis would be left without a word once the other one of a held thing is set free. */
-const isUnsaid = ({ component, axis: freed }: Held, axis: MoveAxis): boolean => {
-  if (axis === freed) return true;
-  const { place } = component;
-  if (Object.keys(place.written.keys).length === 0) return true;
-  const key = axis === "across" ? "in-line-with" : "level-with";
-  return (
-    place[freed].kind === "beside" &&
-    place[axis].kind === "in-line" &&
-    place.written.keys[key] === undefined
-  );
+const titleOf = (
+  kind: "screw" | "dowel",
+  on: Moving & { readonly ruled: readonly PlacedFixing[] },
+): string => {
+  const own = on.ruled.filter((fixing) => kindOf(fixing) === kind);
+  const count = on.layout.fixings.filter((fixing) => kindOf(fixing) === kind).length;
+  const places = own.map((fixing) => `${fixing.id} at ${placeWords(fixing, true, on)}`);
+  return `Write down where all ${count} ${kind}s stand, ${places.join(", ")}`;
 };
-
-/** What `x` and `y` of an entry say: the lowest centre of its members, from the nominal corner. */
-export const lowestCentre = (
-  entry: string,
-  { components, nominal }: PanelLayout,
-): { readonly x: number; readonly y: number } => {
-  const own = components.filter((component) => component.entry === entry);
-  return {
-    x: Math.min(...own.map(({ at }) => at.x)) - nominal.minX,
-    y: Math.min(...own.map(({ at }) => at.y)) - nominal.minY,
-  };
-};
-
-const placeWords = ({ x, y }: FreePlace): string =>
-  [x === null ? [] : `x: ${x}`, y === null ? [] : `y: ${y}`].flat().join(", ");

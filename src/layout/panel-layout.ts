@@ -37,6 +37,8 @@ export interface PanelLayout {
   readonly components: readonly PlacedComponent[];
   readonly markings: readonly PlacedMarking[];
   readonly fixings: readonly PlacedFixing[];
+  /** Where the design itself places what is no component; what layout has set by a rule is not among them. */
+  readonly ownPlaces: readonly OwnPlace[];
   readonly mountHoles: readonly MountHole[];
   /** Strips of the rear that the rails cover. */
   readonly rails: readonly Extent[];
@@ -44,6 +46,14 @@ export interface PanelLayout {
   readonly closedWindows: readonly ClosedWindow[];
   /** Ids of entries that could not be placed; what refers to them is left out without a finding of its own. */
   readonly lost: readonly string[];
+}
+
+/** A place that a window, a free marking or a fixing has of its own; a line has one for each end. */
+export interface OwnPlace {
+  readonly id: string;
+  readonly end: "at" | "from" | "to";
+  readonly at: Point;
+  readonly place: PlaceDesign;
 }
 
 /** A quantity with the range it may really have. `known` where somebody measured it. */

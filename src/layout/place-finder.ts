@@ -14,11 +14,19 @@ import { entryOf } from "./places.ts";
 /** Where it is; null where it can't be told, and then a finding or a cause has been gathered. */
 export type PlaceOf = (place: PlaceDesign, subject: string) => Point | null;
 
+export interface FoundPlace {
+  readonly subject: string;
+  readonly place: PlaceDesign;
+  readonly at: Point;
+}
+
 export interface PlaceFinder {
   readonly placeOf: PlaceOf;
   /** True where an id was lost: then it counts as one more follower of what it was lost by. */
   readonly isLost: (id: string) => boolean;
   readonly findings: readonly Finding[];
+  /** Every place that was asked for and found, in that order. */
+  readonly found: readonly FoundPlace[];
   /** Ids of the entries where the trouble began, once for each thing that was left out because of it. */
   readonly causes: readonly string[];
 }
@@ -33,6 +41,7 @@ export const placeFinder = (
   const { landmarks, lost } = placed;
   const findings: Finding[] = [];
   const causes: string[] = [];
+  const found: FoundPlace[] = [];
   const isLost = (id: string): boolean => {
     const cause = lost.get(entryOf(id));
     if (cause !== undefined) causes.push(cause);
@@ -40,7 +49,10 @@ export const placeFinder = (
   };
   const placeOf: PlaceOf = (place, subject) => {
     const at = blockPlace({ place, centres: NOTHING, reach: NOTHING }, { frame, landmarks });
-    if (at !== null) return at;
+    if (at !== null) {
+      found.push({ subject, place, at });
+      return at;
+    }
     const missing = neighboursOf(place).find(({ id }) => !landmarks.has(id));
     if (missing !== undefined && !isLost(missing.id)) {
       const span = spanOf(place.written, missing.key);
@@ -51,7 +63,7 @@ export const placeFinder = (
     }
     return null;
   };
-  return { placeOf, isLost, findings, causes };
+  return { placeOf, isLost, findings, found, causes };
 };
 
 const NOTHING: Extent = extent(0, 0, 0, 0);

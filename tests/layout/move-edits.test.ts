@@ -4,8 +4,9 @@
 import { describe, expect, test } from "vitest";
 import { source } from "../../src/design/source.ts";
 import { applyEdits, type TextEdit } from "../../src/diagnostics/text-edit.ts";
-import { type MoveOutcome, moveEdits } from "../../src/layout/move-edits.ts";
+import { moveEdits } from "../../src/layout/move-edits.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import type { MoveOutcome } from "../../src/layout/place-moves.ts";
 import { layoutOf, panelText } from "./bench-panel.ts";
 
 const LAMP = "part: led-5-bezel";

@@ -13,9 +13,9 @@ import { placePath, setFree } from "../../src/design/place-edit.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import { type Source, spanIn } from "../../src/design/source.ts";
 import { decimal } from "../../src/geometry/number.ts";
-import { lowestCentre } from "../../src/layout/move-edits.ts";
 import { neighbourOn } from "../../src/layout/moved-with.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import { lowestCentre } from "../../src/layout/place-moves.ts";
 
 export interface NewComponent {
   readonly name: string;

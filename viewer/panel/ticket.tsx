@@ -5,8 +5,8 @@ import type { JSX } from "preact";
 import { dragOf } from "../../src/design/drag-table.ts";
 import { figureIn, lengthIn } from "../../src/design/length-text.ts";
 import type { AxisPlace } from "../../src/design/panel-design.ts";
-import { lowestCentre } from "../../src/layout/move-edits.ts";
 import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
+import { lowestCentre } from "../../src/layout/place-moves.ts";
 import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { panel, texts } from "../desk.ts";
 import {
