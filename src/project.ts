@@ -5,6 +5,7 @@ import type { Library } from "./catalogue/library.ts";
 import type { Catalogue } from "./catalogue/record.ts";
 import { withOwnRecords } from "./catalogue/with-own-records.ts";
 import { judgeBays } from "./checks/fit/bay-rules.ts";
+import { searchedWithin } from "./checks/fit/near-limits.ts";
 import { judgeFit } from "./checks/fit/rules.ts";
 import { serviceFigures } from "./checks/fit/service-limits.ts";
 import { atTrueDistance } from "./checks/fit/true-distance.ts";
@@ -277,7 +278,7 @@ export function* fitSteps(
   const { layout, frame, workshop } = console;
   const { catalogue, files: texts } = project;
   const printedParts = new Map(project.panels.map((panel) => [panel.name, panel.printedParts]));
-  const questions = { service: serviceFigures(console) };
+  const questions = { service: serviceFigures(console), within: searchedWithin(console) };
   const facts = yield* consoleFactSteps({ layout, frame, printedParts }, questions, kernel);
   const edit = editor(project.files);
   const findings = judgeFit({ layout, frame, workshop, catalogue, fit: facts, edit, texts });

@@ -1,6 +1,7 @@
 // The door of this floor: everything that is known about the fit of a console. It goes in steps, so that whoever waits can be
 // told what is being done, and can stop. The kernel is asked for clashes and gaps; the rest is arithmetic on recipes.
 
+import type { Mm } from "../geometry/quantity.ts";
 import type { Kernel } from "../geometry/solid/kernel.ts";
 import { toleranceFacts } from "./along-rail/tolerance-facts.ts";
 import { type BodySources, consoleBodies } from "./bodies/console-bodies.ts";
@@ -15,6 +16,8 @@ export type FitSteps = Generator<string, FitFacts, void>;
 
 /** What whoever judges wants to know by. */
 export interface FitQuestions {
+  /** How far apart two bodies may lie and still be told of. */
+  readonly within: Mm;
   readonly service: ServiceFigures;
 }
 
@@ -27,7 +30,7 @@ export function* consoleFactSteps(
   yield "bodies";
   const bodies = consoleBodies(sources);
   yield `clashes and gaps among ${bodies.length} bodies`;
-  const found = verdictOf(bodies, { kernel, layout, frame });
+  const found = verdictOf(bodies, { kernel, layout, frame, within: questions.within });
   yield "reach and sight";
   const operator = operatorFacts(layout, bodies);
   yield "service";
@@ -37,11 +40,11 @@ export function* consoleFactSteps(
 
 const verdictOf = (
   bodies: FitFacts["bodies"],
-  { kernel, layout, frame }: { readonly kernel: Kernel } & Pick<BodySources, "layout" | "frame">,
+  of: { readonly kernel: Kernel; readonly within: Mm } & Pick<BodySources, "layout" | "frame">,
 ): ReturnType<typeof verdict> => {
-  const prepared = prepareBodies(bodies, kernel);
+  const prepared = prepareBodies(bodies, of.kernel);
   try {
-    return verdict(prepared, layout, frame);
+    return verdict(prepared, of.layout, of);
   } finally {
     prepared.delete();
   }

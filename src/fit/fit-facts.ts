@@ -24,7 +24,7 @@ export interface FitFacts {
 }
 
 /**
- * Two bodies of different panels, or of a panel and the console, nearer than the search length.
+ * Two bodies of different panels, or of a panel and the console, nearer than whoever judges asks.
  * clash: they share more than 0.01 mm³ (a body wholly within another shares all of itself). touching: they share no more
  * than that and no gap is left. apart: the least distance between their surfaces.
  */

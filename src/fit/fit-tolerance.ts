@@ -9,7 +9,7 @@ export const sharedVolume = 0.01;
  */
 export const touchDepth = 1e-3;
 
-/** Nearer than this two bodies are a fact, whatever the rules say of it: more than the largest room of any of them. */
+/** Nearer than this two bodies are a fact, whatever the rules ask for: the usual ones ask for less. */
 export const searchLength = 5;
 
 /**

@@ -42,33 +42,34 @@ export type Verdict = Pick<FitFacts, "pairs" | "outside" | "depths">;
 
 /**
  * Clash: two bodies share more than 0.01 mm³, deeper than 0.001 mm; touching: no more than that, and no gap over 0.001 mm;
- * apart: the least distance, up to 5 mm. Bodies of one panel are not held against one another: the panel's own checks do
- * that. Nor is a panel that lies on its rails a fact.
+ * apart: the least distance, where it is less than `within`. Bodies of one panel are not held against one another: the
+ * panel's own checks do that. Nor is a panel that lies on its rails a fact.
  */
 export const verdict = (
   prepared: PreparedBodies,
   layout: ConsoleLayout,
-  frame: ConsoleFrame | null = null,
+  of: { readonly frame?: ConsoleFrame | null; readonly within?: number } = {},
 ): Verdict => {
+  const { frame = null, within = searchLength } = of;
   const byPanel = new Map(prepared.groups.map(({ panel, bodies }) => [panel, bodies]));
   const panels = layout.panels.flatMap((panel) => {
     const bodies = byPanel.get(panel.name);
     return bodies === undefined ? [] : [{ panel, bodies }];
   });
   return {
-    pairs: pairFacts(prepared),
+    pairs: pairFacts(prepared, within),
     outside: outsideFacts(panels, consoleInside(layout, frame), prepared.shapes),
     depths: depthFacts(panels, layout.bays),
   };
 };
 
-const pairFacts = ({ groups, shapes }: PreparedBodies): readonly PairFact[] =>
-  nearPairs(groups, searchLength)
+const pairFacts = ({ groups, shapes }: PreparedBodies, within: number): readonly PairFact[] =>
+  nearPairs(groups, within)
     .flatMap(([a, b]): readonly PairFact[] => {
       // Most panels lie on their rails: only where the two reach into one another is the kernel worth its time.
       const isLying = isLyingOn(a, b);
       if (isLying && hullRelation(a, b, 0)?.kind !== "meet") return [];
-      const relation = pairRelation(a, b, { shapes, within: searchLength });
+      const relation = pairRelation(a, b, { shapes, within });
       return relation === null || (isLying && relation.kind !== "clash")
         ? []
         : [{ a, b, relation }];

@@ -2,15 +2,24 @@
 
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { searchedWithin } from "../../src/checks/fit/near-limits.ts";
 import type { Finding } from "../../src/diagnostics/finding.ts";
 import { limitInWords } from "../../src/diagnostics/limit-in-words.ts";
+import { mm } from "../../src/geometry/quantity.ts";
 import { findingsOf, readExample } from "../findings/example.ts";
+import { consoleOf } from "./console-of.ts";
 
-const found = (code: string, houseRules: string): Finding | undefined => {
-  const texts = new Map(readExample(join(import.meta.dirname, "../findings/fit", `${code}.yaml`)));
+const example = (code: string): Map<string, string> =>
+  new Map(readExample(join(import.meta.dirname, "../findings/fit", `${code}.yaml`)));
+
+const found = (
+  code: string,
+  houseRules: string,
+  texts: Map<string, string> = example(code),
+): Finding | undefined => {
   const shed = texts.get("shed.yaml") ?? "";
-  texts.set("shed.yaml", `${shed}\nhouse-rules: { ${houseRules} }\n`);
-  return findingsOf(texts).find((each) => each.code === `fit/${code}`);
+  const own = new Map([...texts, ["shed.yaml", `${shed}\nhouse-rules: { ${houseRules} }\n`]]);
+  return findingsOf(own).find((each) => each.code === `fit/${code}`);
 };
 
 const source = (of: Finding | undefined): string =>
@@ -42,4 +51,32 @@ test("a driver's length is a rule of its own", () => {
   // The knob's skirt begins above the nut; a blade that ends below it meets nothing.
   expect(found("driver-room", "driver-length: 160 mm")?.message).toContain("160 mm long");
   expect(found("driver-room", "driver-diameter: 4 mm, driver-length: 4 mm")).toBeUndefined();
+});
+
+// The case is 1 mm off the shelf in the example; 7 mm farther away it is 8 mm off.
+test("a room wider than the usual search is judged all the same", () => {
+  const texts = example("too-near");
+  const console = texts.get("console.yaml") ?? "";
+  texts.set("console.yaml", console.replace("[28.575, 59, 560]", "[28.575, 66, 560]"));
+  expect(found("too-near", "built-in-room: 7.9 mm", texts)).toBeUndefined();
+  const near = found("too-near", "built-in-room: 12 mm", texts);
+  expect([near?.measured?.value, near?.limit?.value]).toEqual([expect.closeTo(8, 2), 12]);
+});
+
+test("panels that are cut far under nominal are searched for as far as both leave", () => {
+  const { layout } = consoleOf(
+    `bays:
+  aft: { mount: console-rail, at: [0, 0, 600], along: [1, 0, 0], length: 40 modules, depth: 60 mm }
+panels:
+  - { file: a.yaml, as: a, bay: aft, module: 0 }
+  - { file: b.yaml, as: b, bay: aft, module: 10 }
+`,
+    { a: "", b: "" },
+  );
+  const panels = layout.panels.map((panel) => ({
+    ...panel,
+    layout: { ...panel.layout, mount: { ...panel.layout.mount, undersize: mm(4) } },
+  }));
+  expect(searchedWithin({ layout, workshop: null })).toBe(5);
+  expect(searchedWithin({ layout: { ...layout, panels }, workshop: null })).toBe(8);
 });

@@ -1,6 +1,7 @@
 // The console's own worker: compiles the design, packs its bodies for the eye, answers each step of a drag, says what a drop
 // would write, and asks the solid kernel only when the fit or the true shapes are wanted.
 
+import { searchedWithin } from "../../src/checks/fit/near-limits.ts";
 import { source } from "../../src/design/source.ts";
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
 import { consoleBodies } from "../../src/fit/bodies/console-bodies.ts";
@@ -85,7 +86,8 @@ async function openedFrom({ texts, binaries }: DesignSources): Promise<Opened | 
       project.panels.map(({ name, printedParts: parts }) => [name, parts]),
     );
     const bodies = consoleBodies({ layout: console.layout, frame: console.frame, printedParts });
-    return { entry, project, console, bodies, standing: standingConsole(console.layout, bodies) };
+    const standing = standingConsole(console.layout, bodies, searchedWithin(console));
+    return { entry, project, console, bodies, standing };
   }
   return null;
 }

@@ -5,6 +5,7 @@ import { type BodyGroup, bodyGroups } from "../../src/fit/body-groups.ts";
 import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { shapePieces } from "../../src/fit/convex/recipe-pieces.ts";
 import { type DragFact, type DragMove, dragStep } from "../../src/fit/drag-step.ts";
+import { searchLength } from "../../src/fit/fit-tolerance.ts";
 import {
   directionIn,
   type Frame,
@@ -25,6 +26,8 @@ import { followersOf } from "./followers.ts";
 export interface StandingConsole {
   readonly layout: ConsoleLayout;
   readonly groups: readonly BodyGroup[];
+  /** How near is near. */
+  readonly within: number;
   /** What each body takes along a bay as it stands, by bay and id; found when it is first asked for. */
   readonly stretches: Map<string, Stretch>;
 }
@@ -40,11 +43,12 @@ interface Stretch {
 export const standingConsole = (
   layout: ConsoleLayout,
   bodies: readonly ConsoleBody[],
-): StandingConsole => ({ layout, groups: bodyGroups(bodies), stretches: new Map() });
+  within: number = searchLength,
+): StandingConsole => ({ layout, groups: bodyGroups(bodies), within, stretches: new Map() });
 
 /** null for a panel that stands in no bay. The clock is handed in: the step says what it took. */
 export const dragReading = (
-  { layout, groups, stretches }: StandingConsole,
+  { layout, groups, within, stretches }: StandingConsole,
   move: PanelMove,
 ): Omit<DragReading, "milliseconds"> | null => {
   const panel = layout.panels.find(({ name }) => name === move.panel);
@@ -58,7 +62,7 @@ export const dragReading = (
   const rest = groups.filter((group) => group.panel === null || !names.has(group.panel));
   const meetings = train.flatMap(({ name, frame }) =>
     meetingsOf(
-      { groups, rest, bay, by, stretches, overlaps: overlapsOf(layout, by) },
+      { groups, rest, bay, by, within, stretches, overlaps: overlapsOf(layout, by) },
       { panel: name, from: frame, to: shifted(frame, bay, by) },
     ),
   );
@@ -90,6 +94,7 @@ interface Along {
   readonly rest: readonly BodyGroup[];
   readonly bay: BayLayout;
   readonly by: number;
+  readonly within: number;
   readonly stretches: StandingConsole["stretches"];
   /** Whether a panel that has been moved lies over one that has not. */
   readonly overlaps: (moved: string, standing: string | null) => boolean;
@@ -117,7 +122,7 @@ const meetingsOf = (along: Along, move: DragMove): readonly DragMeeting[] => {
   // Two panels that want the same rails clash: how far apart the rest of them is, nobody asks, and it is half of the work.
   return [
     ...dragStep([own, ...along.rest.filter(isOver)], move, 0),
-    ...dragStep([own, ...along.rest.filter((group) => !isOver(group))], move),
+    ...dragStep([own, ...along.rest.filter((group) => !isOver(group))], move, along.within),
   ].map((fact) => meeting(fact, move.panel, along));
 };
 

@@ -12,7 +12,7 @@ import { scaled } from "../../geometry/space/vector.ts";
 import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import type { BayLayout, PanelPlace, PlacedPanel } from "../../layout/console/console-layout.ts";
 import type { ConsoleFacts } from "./console-rule.ts";
-import { nearLimit } from "./near-limits.ts";
+import { nearLimit, searchedWithin } from "./near-limits.ts";
 
 /**
  * An edit where `module:` is written and no other panel follows this one; nothing where no module is free. `suits`: what
@@ -92,7 +92,8 @@ const isFree = (
 ): boolean => {
   const to = movedFrame(panel.frame, scaled(bay.frame.y, shift));
   if (!suits(to)) return false;
-  return dragStep(groups, { panel: panel.name, from: panel.frame, to }).every(
+  const move = { panel: panel.name, from: panel.frame, to };
+  return dragStep(groups, move, searchedWithin(facts)).every(
     ({ a, b, relation }) =>
       relation.kind === "apart" &&
       relation.gap >= (nearLimit(a, b, facts)?.room ?? 0) - arithmeticNoise,

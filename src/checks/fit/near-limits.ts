@@ -4,6 +4,7 @@
 import type { WorkshopDesign } from "../../design/workshop-design.ts";
 import type { LimitSource } from "../../diagnostics/finding.ts";
 import type { ConsoleBody, ConsoleBodyRole } from "../../fit/console-body.ts";
+import { searchLength } from "../../fit/fit-tolerance.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { type HouseRule, houseLimit } from "../house-rule.ts";
@@ -81,6 +82,17 @@ const ROWS: readonly Row[] = [
   { one: BODY, other: CONSOLE, rule: BUILT_IN_ROOM },
   { one: BODY, other: new Set([...BODY, ...SHEET, ...RAIL]), rule: NEIGHBOUR_ROOM },
 ];
+
+/** How far gaps are searched for: as far as anything of this console is asked to stay away, and never less than usual. */
+export const searchedWithin = (facts: NearFacts): Mm => {
+  const [largest = 0, next = 0] = facts.layout.panels
+    .map(({ layout }) => layout.mount.undersize)
+    .toSorted((a, b) => b - a);
+  const rules = ROWS.flatMap(({ rule }) =>
+    rule === "undersize" ? [] : [houseLimit(facts, rule).limit],
+  );
+  return mm(Math.max(searchLength, largest + next, ...rules));
+};
 
 const undersizes = (bodies: readonly ConsoleBody[], { panels }: ConsoleLayout): number =>
   bodies.reduce(
