@@ -23,19 +23,25 @@ export interface Meeting {
   readonly along: Mm;
 }
 
-export const metOnWay = (way: Way, bodies: readonly ConsoleBody[]): readonly Meeting[] => {
-  return bodies
+export const metOnWay = (way: Way, bodies: readonly ConsoleBody[]): readonly Meeting[] =>
+  bodies
     .flatMap((body) => {
-      if (!mayMeet(way, body.box)) return [];
-      const along = firstMeeting(way, body);
+      const stretch = stretchNear(way, body.box);
+      const along = stretch === null ? null : firstMeeting(way, body, stretch);
       return along === null ? [] : [{ body, along }];
     })
     .toSorted((a, b) => a.along - b.along);
-};
 
-/** The line comes into the box grown by the room round it: stretch by stretch along each axis. */
-const mayMeet = ({ from, to, radius }: Way, box: SpaceBox): boolean => {
+/** Of a way, as shares of its length. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Where the line is within the box grown by the room round it, stretch by stretch along each axis; null: nowhere. */
+const stretchNear = ({ from, to, radius }: Way, box: SpaceBox): Stretch | null => {
   let [enters, leaves] = [0, 1];
+  const room = radius + 2 * wayTouch;
   const slabs = [
     [from.x, to.x, box.minX, box.maxX],
     [from.y, to.y, box.minY, box.maxY],
@@ -43,33 +49,35 @@ const mayMeet = ({ from, to, radius }: Way, box: SpaceBox): boolean => {
   ] as const;
   for (const [start, end, low, high] of slabs) {
     const size = end - start;
-    const [near, far] = [low - radius - start, high + radius - start];
+    const [near, far] = [low - room - start, high + room - start];
     if (size === 0) {
-      if (near > 0 || far < 0) return false;
+      if (near > 0 || far < 0) return null;
       continue;
     }
     enters = Math.max(enters, Math.min(near / size, far / size));
     leaves = Math.min(leaves, Math.max(near / size, far / size));
   }
-  return enters <= leaves;
+  return enters <= leaves ? { from: enters, to: leaves } : null;
 };
 
-/** Steps are as long as the way is free, so that nothing is stepped over. */
-const firstMeeting = (way: Way, body: ConsoleBody): Mm | null => {
+/**
+ * Steps are as long as the way is free of more than a touch, and never shorter than a touch: on a way along a surface one
+ * hundred to the millimetre, as many as its body is long. What reaches in by 1.5 touches is never stepped over: between two
+ * places a touch apart, neither of which is met, no distance falls further than that.
+ */
+const firstMeeting = (way: Way, body: ConsoleBody, { from, to }: Stretch): Mm | null => {
   const toward = minus(way.to, way.from);
   const length = vectorLength(toward);
-  let along = 0;
-  for (let step = 0; step < MOST_STEPS && along <= length; step += 1) {
+  const end = to * length;
+  let along = from * length;
+  while (along <= end) {
     const at = length === 0 ? way.from : plus(way.from, scaled(toward, along / length));
     const free = bodyDistance(body, at) - way.radius;
     if (free <= -wayTouch) return mm(along);
-    along += Math.max(free, wayTouch);
+    along += Math.max(free, 0) + wayTouch;
   }
   return null;
 };
-
-/** A way that runs along a surface takes the shortest steps that there are: 2 m of them. What touches it farther on is not looked for. */
-const MOST_STEPS = 200_000;
 
 const bodyDistance = ({ shape, frame }: ConsoleBody, at: Vector): number => {
   const within = pointIn(frame, at);
