@@ -20,7 +20,7 @@ export const COMMANDS: readonly CommandEntry[] = [
   },
   {
     name: "make",
-    summary: "write the job packs of a design",
+    summary: "write the job packs of a design, as folders or as zips",
     load: async () => (await import("./commands/make.ts")).make,
   },
   {

@@ -5,13 +5,16 @@
 import { readDesign } from "../design/read-design.ts";
 import { resolveInclude } from "../design/resolve-include.ts";
 import type { Finding, Span } from "../diagnostics/finding.ts";
-import type { PanelProject } from "../project.ts";
-import type { OpenProject } from "./open-project.ts";
+import type { PanelProject, Project } from "../project.ts";
+import type { LoadedDesign } from "./load-design.ts";
 
 export const faultsAgainst = ({
   loaded,
   project,
-}: Pick<OpenProject, "loaded" | "project">): ((panel: PanelProject) => readonly Finding[]) => {
+}: {
+  readonly loaded: Pick<LoadedDesign, "entry" | "files" | "findings">;
+  readonly project: Project;
+}): ((panel: PanelProject) => readonly Finding[]) => {
   const faults = [...loaded.findings, ...project.findings].filter(
     ({ severity }) => severity === "fault",
   );

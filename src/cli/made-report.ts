@@ -5,19 +5,20 @@ import { countWords } from "../diagnostics/count-words.ts";
 import { findingRecord } from "../diagnostics/render-json.ts";
 import { changesSentence } from "../pack/changes.ts";
 import { sha256 } from "../pack/sha256.ts";
-import type { Made, MadePanel } from "./make-packs.ts";
+import type { Made, MadePanel } from "./made.ts";
 import { seenFrom } from "./open-project.ts";
 import type { Shell } from "./shell.ts";
 import { countsInWords, showFindings } from "./show-findings.ts";
 
-/** Paths of files are from the output folder, and only what was written is listed. */
+/** Paths of files are from the output folder, or from the root of their zip; only what was written is listed. */
 export const madeRecord = (made: Made, cwd: string): object => {
   const seen = seenFrom(cwd, made.opened.loaded, made.findings);
   const written = made.panels.filter(({ isWritten }) => isWritten);
   return {
-    files: written.flatMap(({ folder, pack }) =>
+    files: written.flatMap(({ folder, zip, pack }) =>
       pack.files.map(({ path, kind, part, bytes }) => ({
         path: `${folder}${path}`,
+        zip,
         kind,
         part,
         bytes: bytes.length,
@@ -29,12 +30,18 @@ export const madeRecord = (made: Made, cwd: string): object => {
       pack.inspection.map((row) => ({ ...row, file: `${folder}${row.file}` })),
     ),
     out: made.out,
-    panels: made.panels.map(({ name, folder, isWritten, isStale, changes }) => ({
+    panels: made.panels.map(({ name, folder, zip, isWritten, isStale, changes }) => ({
       name,
       folder,
+      zip,
       written: isWritten,
       stale: isStale,
       changes,
+    })),
+    zips: made.zips.map(({ name, bytes }) => ({
+      path: name,
+      bytes: bytes.length,
+      sha256: sha256(bytes),
     })),
   };
 };
@@ -52,7 +59,7 @@ export const tellMade = (
 };
 
 const panelLine = (panel: MadePanel, out: string): string => {
-  const place = `${out}/${panel.folder}`;
+  const place = `${out}/${panel.zip ?? panel.folder}`;
   if (!panel.isWritten)
     return panel.isStale
       ? `${panel.name}: not written; ${place} is kept and marked stale`

@@ -27,6 +27,21 @@ export const outFolder = (
   return { path };
 };
 
+/** Zips lie in a folder that nothing is swapped for: it may hold whatever it likes. `isOneFile`: the project gives one zip. */
+export const zipOutFolder = (
+  asked: string | undefined,
+  {
+    name,
+    isOneFile,
+  }: { readonly name: OpenProject["project"]["name"]; readonly isOneFile: boolean },
+  { cwd, disk }: Pick<Shell, "cwd" | "disk">,
+): { readonly path: string } | WrongUse => {
+  const path = resolve(cwd, asked ?? (isOneFile ? "out" : join("out", safeName(name))));
+  const looked = attempt(() => targetRefusal(path, disk));
+  if (looked.kind === "trouble") return wrongUse(`${path} can't be used: ${looked.why}.`);
+  return looked.result === null ? { path } : wrongUse(looked.result);
+};
+
 /** Links followed as far as the path exists. */
 const truePlace = (path: string, disk: Disk): string => {
   const found = attempt(() => disk.truePath(path));

@@ -14,51 +14,7 @@ import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { type Outcome, type RunSettings, runIn } from "./run-in.ts";
 import { temporaryFolder } from "./temporary-folder.ts";
 import { testLibrary } from "./test-library.ts";
-
-const WORKSHOP = `consolewright: 1
-kind: workshop
-name: shed
-stock:
-  black-acrylic-3: { material: acrylic-cast, colour: black, nominal: 3 mm, measured: 2.9 mm, dated: 2026-01-31 }
-machines:
-  laser: { type: co2-laser, bed: [600, 400], spot: 0.15 mm, kerf: in-file, measured: [{ stock: black-acrylic-3, kerf: 0.2, dated: 2026-01-31 }] }
-use: { face: laser }
-`;
-
-const panelText = (name: string, part = "toggle-6"): string => `consolewright: 1
-kind: panel
-name: ${name}
-title: ${name} panel
-workshop: ../workshop.yaml
-mount: box-lid
-width: 80 mm
-height: 60 mm
-stack:
-  - { layer: face, sheet: black-acrylic-3 }
-components:
-  power: { part: ${part}, at: { x: centre, y: centre }, legend: POWER }
-`;
-
-/** A console of two panels, "good" and "other". */
-const layConsole = (other: string): string => {
-  const folder = temporaryFolder();
-  mkdirSync(join(folder, "panels"));
-  writeFileSync(join(folder, "workshop.yaml"), WORKSHOP);
-  writeFileSync(join(folder, "panels", "good.yaml"), panelText("good"));
-  writeFileSync(join(folder, "panels", "other.yaml"), other);
-  writeFileSync(
-    join(folder, "console.yaml"),
-    `consolewright: 1
-kind: console
-name: desk
-workshop: workshop.yaml
-panels:
-  - { file: panels/good.yaml, as: good }
-  - { file: panels/other.yaml, as: other }
-`,
-  );
-  return folder;
-};
+import { everyFile, layConsole, panelText, WORKSHOP } from "./two-panels.ts";
 
 const makeAll = (
   cwd: string,
@@ -74,16 +30,6 @@ const SOUND = panelText("other");
 const FAULTY = panelText("other", "no-such-part");
 
 beforeAll(testLibrary);
-
-const everyFile = (folder: string): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    readdirSync(folder, { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.isFile())
-      .map((entry) => {
-        const place = join(entry.parentPath, entry.name);
-        return [place.slice(folder.length + 1), readFileSync(place, "base64")];
-      }),
-  );
 
 test("a panel's pack goes into out/NAME, and --json says each file with its hash", async () => {
   const folder = layConsole(SOUND);

@@ -2,7 +2,7 @@
 // the packaging conventions (ECMA-376 part 2). Throws at the first thing that a strict consumer may refuse.
 
 import { readXml, type XmlElement } from "./three-mf-reader-xml.ts";
-import { type ZipEntry, zipEntries } from "./three-mf-reader-zip.ts";
+import { type ZipEntry, zipEntries } from "./zip-reader.ts";
 
 export interface ThreeMfReading {
   readonly title: string | null;

@@ -1,0 +1,113 @@
+// What becomes of a pack that was made: written as a folder or into a zip, or not, and then what is there of old is marked stale.
+
+import { join } from "node:path";
+import { type Finding, finding } from "../diagnostics/finding.ts";
+import type { PackInZip } from "../pack/pack-zip.ts";
+import type { Project } from "../project.ts";
+import { CANNOT_WRITE } from "./codes.ts";
+import type { Disk } from "./disk.ts";
+import { attempt } from "./disk-trouble.ts";
+import type { MadePanel, MadeZip, PackForm } from "./made.ts";
+import { markStale } from "./mark-stale.ts";
+import type { PackDraft } from "./pack-drafts.ts";
+import { writePack } from "./write-pack.ts";
+import { markZipStale, writeZip } from "./write-zip.ts";
+import { inJointZip, inOwnZip, jointZipName, ownZipName } from "./zip-places.ts";
+
+export interface Settling {
+  readonly isWithheld: boolean;
+  readonly out: string;
+  readonly as: PackForm;
+  readonly project: Project;
+  readonly disk: Disk;
+}
+
+export interface Settled {
+  readonly panels: readonly MadePanel[];
+  readonly zips: readonly MadeZip[];
+  readonly findings: readonly Finding[];
+}
+
+/** One pack by itself: a folder, or a zip of its own. */
+export const settlePack = (draft: PackDraft, settling: Settling): Settled => {
+  if (settling.as !== "folders") {
+    const name = ownZipName(draft, settling.project);
+    return settleZip(name, [{ draft, inZip: inOwnZip(draft, settling.project) }], settling);
+  }
+  const { isWithheld, out, disk } = settling;
+  const target = join(out, draft.folder);
+  const made = unwritten(draft, { zip: null, folder: draft.folder });
+  if (draft.faults.length > 0 || isWithheld) {
+    const marked = attempt(() => markStale(target, staleReasons(draft.faults), disk));
+    const isStale = marked.kind === "done" && marked.result;
+    return { panels: [{ ...made, isStale }], zips: [], findings: [] };
+  }
+  const result = writePack(target, draft.pack.files, disk);
+  if (result.kind === "refused")
+    return { panels: [made], zips: [], findings: [trouble(draft, result.why)] };
+  return {
+    panels: [{ ...made, isWritten: true, changes: result.changes }],
+    zips: [],
+    findings: [],
+  };
+};
+
+/** All packs in one zip: a fault in any of them speaks against it, since half a console looks like a whole one. */
+export const settleInOneZip = (drafts: readonly PackDraft[], settling: Settling): Settled =>
+  settleZip(
+    jointZipName(settling.project),
+    drafts.map((draft) => ({ draft, inZip: inJointZip(draft, settling.project) })),
+    settling,
+  );
+
+interface DraftInZip {
+  readonly draft: PackDraft;
+  readonly inZip: PackInZip;
+}
+
+const settleZip = (name: string, drafts: readonly DraftInZip[], settling: Settling): Settled => {
+  const { isWithheld, out, disk } = settling;
+  const first = drafts[0];
+  if (first === undefined) return { panels: [], zips: [], findings: [] };
+  const target = join(out, name);
+  const panels = drafts.map(({ draft, inZip }) =>
+    unwritten(draft, { zip: name, folder: inZip.folder }),
+  );
+  const faults = drafts.flatMap(({ draft }) => draft.faults);
+  if (faults.length > 0 || isWithheld) {
+    const marked = attempt(() => markZipStale(target, staleReasons(faults), disk));
+    const isStale = marked.kind === "done" && marked.result;
+    return { panels: panels.map((panel) => ({ ...panel, isStale })), zips: [], findings: [] };
+  }
+  const result = writeZip(
+    target,
+    drafts.map(({ inZip }) => inZip),
+    disk,
+  );
+  if (result.kind === "refused")
+    return { panels, zips: [], findings: [trouble(first.draft, result.why)] };
+  const { bytes, changes } = result;
+  return {
+    panels: panels.map((panel) => ({
+      ...panel,
+      isWritten: true,
+      changes: changes.get(panel.folder) ?? null,
+    })),
+    zips: [{ name, bytes }],
+    findings: [],
+  };
+};
+
+const unwritten = (
+  { name, pack }: PackDraft,
+  place: Pick<MadePanel, "zip" | "folder">,
+): MadePanel => ({ name, pack, ...place, isWritten: false, isStale: false, changes: null });
+
+const trouble = ({ name, span }: PackDraft, why: string): Finding =>
+  finding(CANNOT_WRITE, { panel: name, message: why, span });
+
+/** The same fault may speak against several packs of one zip. */
+const staleReasons = (faults: readonly Finding[]): readonly string[] =>
+  faults.length === 0
+    ? ["Another panel of its console has a fault, and nothing was to be written."]
+    : [...new Set(faults.map(({ code, message }) => `${code}: ${message}`))];
