@@ -232,7 +232,12 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
       ),
     ),
     panels: dispensable(usual(PANELS, { value: [], about: "The panels and where they stand" })),
-    envelope: dispensable(optional(ENVELOPE, "The inside of the console, where it stands already")),
+    envelope: dispensable(
+      optional(
+        ENVELOPE,
+        "The inside of the console, where it stands already; written beside a frame it counts in place of what the frame's cheeks enclose",
+      ),
+    ),
     frame: dispensable(optional(FRAME, "The parts that make the console")),
     obstacles: dispensable(
       usual(list("obstacles", OBSTACLE, { leaveOut: true }), {

@@ -42,10 +42,14 @@ const outsideTable = (outside: readonly OutsideFact[]): ReportSection =>
   factSection<OutsideFact>({
     id: "outside",
     heading: "Out of the console",
-    words: ["What stands out of the console's inside, behind its panel."],
-    empty: "Nothing stands out of the console's inside, or no inside is written.",
+    words: [
+      "What stands out of the console's inside, behind its panel: of the envelope that is written, else of what the frame's cheeks enclose.",
+    ],
+    empty: "Nothing stands out of the console's inside, or no inside is known.",
     columns: [
       wordColumn("body", "body", ({ body }) => bodyWords(body)),
+      wordColumn("of", "out of", ({ of }) => `the ${of}`),
+      numberColumn("depth", "deep, mm", ({ depth }) => depth),
       numberColumn("volume", "outside, mm³", ({ volume }) => volume),
       wordColumn("at", AT, ({ at }) => placeWords(at)),
     ],

@@ -108,7 +108,7 @@ const notAsked = ({ layout, frame }: FitReportSource): ReportSection => {
     ...(operator === null
       ? ["No operator is written: reach, sight, knees and the front edge are not judged."]
       : []),
-    ...(envelope === null
+    ...(envelope === null && frame === null
       ? ["No envelope is written: whether bodies stay inside the console is not judged."]
       : []),
     ...(obstacles.length === 0 ? ["No obstacle is written."] : []),

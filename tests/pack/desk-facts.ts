@@ -38,7 +38,7 @@ const bodyFacts = ({
     { a, b, relation: { kind: "apart", gap: mm(3.75), at } },
     { a: b, b: c, relation: { kind: "touching", at } },
   ],
-  outside: [{ body: a, volume: 40, depth: mm(2), at }],
+  outside: [{ body: a, of: "envelope", volume: 40, depth: mm(2), at }],
   tolerances: [
     {
       bay: "level",

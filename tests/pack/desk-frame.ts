@@ -5,6 +5,7 @@ import { circle, point } from "../../src/geometry/contour.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import { mm } from "../../src/geometry/quantity.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
+import { prism, solidRegion } from "../../src/geometry/solid/solid.ts";
 import type { Frame } from "../../src/geometry/space/frame.ts";
 import { vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleFrame, FramePart } from "../../src/parts/frame/frame-part.ts";
@@ -61,6 +62,16 @@ export const deskFrame = (title = "Left cheek"): ConsoleFrame => ({
       clearance: mm(0.2),
     },
   ],
+  inside: {
+    solid: prism(0, 162, solidRegion({ outline: rectangle(extent(0, 0, 640, 300)), holes: [] })),
+    frame: {
+      x: vector(0, 0, 1),
+      y: vector(1, 0, 0),
+      z: vector(0, 1, 0),
+      origin: vector(0, -81, 0),
+    },
+    span: { file: "console.yaml", start: 0, end: 0 },
+  },
   assembly: [
     { adds: ["cheek-left"], enters: null, words: `Lay ${title} on the bench.` },
     { adds: ["rib-1"], enters: vector(0, 1, 0), words: "Stand the rib in its slot." },

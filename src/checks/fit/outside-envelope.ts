@@ -34,7 +34,7 @@ export const outsideEnvelope: ConsoleRule = {
     byCause(
       facts.fit.outside.filter((fact) => !isFollower(fact, facts)),
       ({ body }) => body.panel ?? body.id,
-      ({ volume }) => volume,
+      ({ depth }) => depth,
     ).map(([worst, ...others]) =>
       worst.of === "frame"
         ? asSeverity(outside(worst, others.length, facts), "query")

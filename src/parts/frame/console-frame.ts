@@ -24,6 +24,7 @@ import { type CarriedBays, carriedBays } from "./carried-bays.ts";
 import { SHEET_UNKNOWN } from "./codes.ts";
 import { finishedPart, type Making } from "./finished-part.ts";
 import { partFindings, planFindings, stockFindings, widthFindings } from "./frame-findings.ts";
+import { frameInside } from "./frame-inside.ts";
 import type { ConsoleFrame } from "./frame-part.ts";
 import { acrossBays, type FramePlan, leastAcross } from "./frame-plan.ts";
 import { proud, withOpenings } from "./openings.ts";
@@ -123,6 +124,7 @@ const framedBays = ({ bays, profile }: RowOfBays, scene: Scene): FramedConsole =
   const frame: ConsoleFrame = {
     parts,
     joints: sections.flatMap(({ joints }) => joints),
+    inside: frameInside(plans, { profile, span: design.written.span }),
     assembly: [...ordered.flatMap(({ steps }) => steps), ...bolting(plans)],
   };
   return { frame, findings: [...judged, ...said] };

@@ -6,6 +6,7 @@ import type { Contour, Region } from "../../geometry/contour.ts";
 import type { Mm } from "../../geometry/quantity.ts";
 import type { Frame } from "../../geometry/space/frame.ts";
 import type { Vector } from "../../geometry/space/vector.ts";
+import type { EnvelopeLayout } from "../../layout/console/console-layout.ts";
 import type { SheetPart } from "../sheet-part.ts";
 
 export type FramePartRole =
@@ -61,6 +62,8 @@ export interface FrameJoint {
 export interface ConsoleFrame {
   readonly parts: readonly FramePart[];
   readonly joints: readonly FrameJoint[];
+  /** What its cheeks enclose. */
+  readonly inside: EnvelopeLayout;
   /** In the order in which they go together. */
   readonly assembly: readonly AssemblyStep[];
 }
