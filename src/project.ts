@@ -11,6 +11,7 @@ import { serviceFigures } from "./checks/fit/service-limits.ts";
 import { atTrueDistance } from "./checks/fit/true-distance.ts";
 import { judge } from "./checks/judge.ts";
 import type { BlankingUse, ConsoleDesign } from "./design/console-design.ts";
+import { withHeldBack } from "./design/held-back.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
 import { projectFiles, type ReadFiles } from "./design/project-files.ts";
 import type { WorkshopDesign } from "./design/workshop-design.ts";
@@ -22,6 +23,7 @@ import { consoleFactSteps } from "./fit/console-facts.ts";
 import type { FitFacts } from "./fit/fit-facts.ts";
 import type { Kernel } from "./geometry/solid/kernel.ts";
 import { obstacleMeshes } from "./inspection/obstacle-meshes.ts";
+import { photoFindings } from "./inspection/photo-file.ts";
 import type { ConsoleLayout } from "./layout/console/console-layout.ts";
 import { layoutConsole } from "./layout/console/layout-console.ts";
 import { layoutPanel } from "./layout/layout-panel.ts";
@@ -118,10 +120,10 @@ export const compile = (
   const standing = read.console === null ? null : compileConsole(read.console, used, context);
   const seated = standing?.console.layout ?? null;
   const panels = [
-    ...used.map((panel) => ({
-      ...panel,
-      findings: atTrueDistance(panel.findings, panel.name, seated),
-    })),
+    ...used.map((panel) => {
+      const all = [...panel.findings, ...photoFindings(panel.design, sources.binaries)];
+      return { ...panel, findings: atTrueDistance(all, panel.name, seated) };
+    }),
     ...(standing?.blankings ?? []),
   ];
   return {
@@ -355,29 +357,6 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
 /** Of each workshop once, however many panels it makes. */
 const refusedIn = ({ panels }: ReadFiles): readonly Finding[] =>
   [...new Set(panels.flatMap(({ workshop }) => workshop ?? []))].flatMap(refusedColours);
-
-/** What was left out because a component could not be read is counted on the finding that says why it could not. */
-const withHeldBack = (
-  findings: readonly Finding[],
-  design: PanelDesign,
-  heldBack: ReadonlyMap<string, number>,
-): readonly Finding[] => {
-  const left = new Map(heldBack);
-  const spans = design.components.flatMap((entry) =>
-    entry.kind === "unreadable" && left.has(entry.id) ? [entry] : [],
-  );
-  if (spans.length === 0) return findings;
-  return findings.map((found) => {
-    const cause = spans.find(({ id, span }) => left.has(id) && isWithin(found.span, span));
-    if (cause === undefined || found.severity !== "fault") return found;
-    const suppressed = found.suppressed + (left.get(cause.id) ?? 0);
-    left.delete(cause.id);
-    return { ...found, suppressed };
-  });
-};
-
-const isWithin = (inner: Span, outer: Span): boolean =>
-  inner.file === outer.file && inner.start >= outer.start && inner.end <= outer.end;
 
 const named = (panel: string, findings: readonly Finding[]): readonly Finding[] =>
   findings.map((found) => ({ ...found, panel }));

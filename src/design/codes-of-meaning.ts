@@ -64,6 +64,15 @@ export const MEANING_CODES = {
     why: "`along` says where a bay runs; with all three numbers zero it runs nowhere.",
     example: "along: [0, 0, 0]",
   }),
+  photoMarks: meaning(
+    "photo-marks",
+    "The marks of a photograph do not say where the panel lies in it",
+    {
+      why: "Four marks of which no three lie in a line say scale, slant and place, whatever the camera's angle. Marks at one place, in a line, or in another order than on the panel say nothing, or a thing that no camera sees.",
+      example:
+        "photo:\n  file: old.jpg\n  points:\n    - { in-picture: [100, 900], on-panel: [0, 0] }\n    - { in-picture: [500, 900], on-panel: [50, 0] }\n    - { in-picture: [900, 900], on-panel: [100, 0] }\n    - { in-picture: [100, 100], on-panel: [0, 80] }",
+    },
+  ),
   undated: meaning("undated", "A measured value has no date", {
     why: "Sheets, tools and machines change. A measurement without its date can't be told from one of three years ago.",
     example:

@@ -20,12 +20,13 @@ export const includesOf = (file: string, text: string): readonly string[] => [
   ...new Set(includeSpans(file, text).map(({ path }) => path)),
 ];
 
-/** Paths from the root of the files of another kind than text that a console names: shapes of its obstacles and walls. */
+/** Paths from the root of files of another kind than text: shapes of a console's obstacles and walls, a panel's photograph. */
 export const binariesOf = (file: string, text: string): readonly string[] => {
   const { root } = readText(source(file, text));
   if (root?.kind !== "map") return [];
   const paths = root.entries.flatMap(({ key, value }): readonly TextNode[] => {
     if (key === "obstacles") return shapesOf(value);
+    if (key === "photo") return valuesOf(value, "file");
     return key === "envelope" && value.kind === "map"
       ? value.entries
           .filter((entry) => entry.key === "walls")

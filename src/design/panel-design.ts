@@ -4,6 +4,7 @@
 import type { Span } from "../diagnostics/finding.ts";
 import type { Degrees, Mm } from "../geometry/quantity.ts";
 import type { MetricThread } from "../standards/metric-fasteners.ts";
+import type { PhotoDesign } from "./photo-design.ts";
 import type { AngledBoxDesign, LampBoxDesign, TrimDesign } from "./printed-design.ts";
 import type { IsoDate, Size, Written } from "./written.ts";
 
@@ -34,6 +35,8 @@ export interface PanelDesign {
   readonly depth: Mm | null;
   /** Key `box`: the printed box that the panel lies on. */
   readonly box: AngledBoxDesign | null;
+  /** A photograph that is laid under the drawing. Nothing is made from it. */
+  readonly photo: PhotoDesign | null;
   readonly note: string | null;
   /** Keys whose values could not be read (each has its finding); what stands for them here is as if they were not written. */
   readonly unread: readonly string[];

@@ -24,6 +24,7 @@ import { mapById, NAME_RULE } from "./map-fields.ts";
 import { MARKINGS } from "./marking-fields.ts";
 import { count } from "./number-fields.ts";
 import type { ComponentEntry, PanelDesign, SpareDesign } from "./panel-design.ts";
+import { PHOTO } from "./photo-fields.ts";
 import { ANGLED_BOX } from "./printed-fields.ts";
 import { size } from "./size-fields.ts";
 import { date, longText, name, revisionMark, text } from "./text-fields.ts";
@@ -86,6 +87,9 @@ const PANEL_KEYS = {
   box: dispensable(
     optional(ANGLED_BOX, "The printed box that it lies on, on the console: mount: box-lid"),
   ),
+  photo: dispensable(
+    optional(PHOTO, "A photograph under the drawing, to take places from; nothing is made from it"),
+  ),
   note: dispensable(optional(longText("a note"), "For the build book")),
 };
 
@@ -130,6 +134,7 @@ const panelOf = (values: Values, file: string): PanelDesign => {
     },
     depth: values.depth,
     box: values.box,
+    photo: values.photo,
     note: values.note,
     unread: values.unread,
   };

@@ -198,6 +198,24 @@ export const NO_LENGTH: CodeEntry = {
   example: "markings:\n  - arrow: { from: { x: 20 mm, y: 20 mm }, to: { x: 20 mm, y: 20 mm } }",
 };
 
+export const PHOTO_MISSING: CodeEntry = {
+  code: "layout/photo-missing",
+  severity: "note",
+  title: "a photograph that is not there",
+  why: "A photograph lies under the drawing while a panel is laid out. The places that were taken from it stand in the text, so that the panel is whole without it.",
+  example:
+    "photo: { file: lost.jpg, sheet: { size: a4, corners: [[90, 800], [700, 810], [690, 90], [100, 80]], at: [0, 0] } }",
+};
+
+export const PHOTO_PICTURE: CodeEntry = {
+  code: "layout/photo-picture",
+  severity: "query",
+  title: "a photograph that is no picture, or not the one that was marked",
+  why: "The marks are pixels of one picture. In a copy of another size they mean other spots, and every place that is taken from it is off. JPEG, PNG and WebP are read.",
+  example:
+    "photo: { file: panel.yaml, sheet: { size: a4, corners: [[90, 800], [700, 810], [690, 90], [100, 80]], at: [0, 0] } }",
+};
+
 export const LAYOUT_CODES: readonly CodeEntry[] = [
   UNKNOWN_PART,
   UNKNOWN_HARDWARE,
@@ -228,4 +246,6 @@ export const LAYOUT_CODES: readonly CodeEntry[] = [
   SIZE_TOO_LARGE,
   FIXING_ROOM,
   UNKNOWN_POSITION,
+  PHOTO_MISSING,
+  PHOTO_PICTURE,
 ];

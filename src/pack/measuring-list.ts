@@ -7,6 +7,7 @@ import type { Figures } from "../catalogue/part.ts";
 import { markdownTable } from "../export/markdown-table.ts";
 import { decimal } from "../geometry/number.ts";
 import type { LayerLayout, PlacedComponent, Range } from "../layout/panel-layout.ts";
+import { type PhotoPlace, photoPlaces } from "../layout/photo-places.ts";
 import type { SetUp, SheetPart } from "../parts/sheet-part.ts";
 import type { PackFile } from "./pack-file.ts";
 import type { PanelForPack } from "./panel-pack.ts";
@@ -65,7 +66,17 @@ const measuringList = (panel: PanelForPack): readonly MeasuringLine[] => [
   ...recordLines(panel.layout.mount),
   ...panel.layout.layers.flatMap(layerLines),
   ...panel.sheetParts.flatMap(kerfLines),
+  ...photoPlaces(panel.layout.design).map(photoLine),
 ];
+
+/** A place that was read from a photograph: what was read stands in the text, and how far off it may be. */
+const photoLine = ({ id, under, residual }: PhotoPlace): MeasuringLine => ({
+  what: id,
+  dimension: "its place on the old panel, across and up",
+  assumed: `as written, ± ${decimal(residual, 2)} mm`,
+  instrument: "caliper or steel rule, from the panel's edges",
+  enter: `${under}, ${id}: the numbers measured, and no residual`,
+});
 
 /** Ten toggles of one kind are measured once. */
 const isFirstOfItsKind = (): ((line: MeasuringLine) => boolean) => {

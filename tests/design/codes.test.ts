@@ -69,6 +69,9 @@ const TEXTS: Readonly<Record<string, string>> = {
   ),
   "no-direction":
     "consolewright: 1\nkind: console\nname: c\nbays: { a: { mount: m, at: [0, 0, 0], along: [0, 0, 0], length: 9 modules, depth: 9 } }",
+  "photo-marks": panelText(
+    "photo: { file: a.jpg, points: [{ in-picture: [1, 1], on-panel: [0, 0] }, { in-picture: [2, 2], on-panel: [9, 0] }, { in-picture: [3, 3], on-panel: [9, 9] }, { in-picture: [4, 4], on-panel: [0, 9] }] }",
+  ),
   undated: `${WORKSHOP}stock: { a: { material: mdf, nominal: 3, measured: 2.9 } }`,
   "path-refused": panelText("workshop: C:\\shed\\workshop.yaml"),
 };

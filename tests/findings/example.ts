@@ -14,8 +14,17 @@ const CONSOLE = "console.yaml";
 /** What an example may name without writing it. */
 const SHARED = ["shed.yaml", "six-modules.yaml"];
 
-/** A file that an example may name, and that is no solid. */
-const BINARIES: ReadonlyMap<string, Uint8Array> = new Map([["broken.stl", new Uint8Array(4)]]);
+/** The head of a PNG picture of 1600 by 1200 pixels (W3C PNG, 11.2.1). */
+const PICTURE = [
+  137, 80, 78, 71, 13, 10, 26, 10, 0, 0, 0, 13, 73, 72, 68, 82, 0, 0, 6, 64, 0, 0, 4, 176,
+];
+
+/** Files that an example may name: one is no solid, one no picture. */
+const BINARIES: ReadonlyMap<string, Uint8Array> = new Map([
+  ["broken.stl", new Uint8Array(4)],
+  ["broken.jpg", new Uint8Array(4)],
+  ["old.png", Uint8Array.from(PICTURE)],
+]);
 
 const kernel = await openKernel();
 

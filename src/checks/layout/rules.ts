@@ -28,6 +28,8 @@ import { mountInAcrylic } from "./mount-in-acrylic.ts";
 import { mountWeb } from "./mount-web.ts";
 import { offPanel } from "./off-panel.ts";
 import { overFixing } from "./over-fixing.ts";
+import { photoPlacesUnmeasured } from "./photo-places.ts";
+import { photoResidual } from "./photo-residual.ts";
 import { railStrip } from "./rail-strip.ts";
 import { scaleStops } from "./scale-stops.ts";
 import { stackLoose } from "./stack-loose.ts";
@@ -78,4 +80,6 @@ export const LAYOUT_RULES: readonly Rule[] = [
   strokeBelowTool,
   unmeasuredPart,
   unmeasuredSheet,
+  photoResidual,
+  photoPlacesUnmeasured,
 ];

@@ -73,6 +73,7 @@ export const blankingDesign = (request: BlankingRequest): PanelDesign => {
     lettering: { font: "overpass-semibold", height: mm(3.5), gap: mm(2) },
     depth: null,
     box: null,
+    photo: null,
     note: null,
     unread: [],
   };

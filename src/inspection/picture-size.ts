@@ -1,0 +1,112 @@
+// How large a picture is, from its head alone: JPEG (ITU-T T.81, annex B), PNG (W3C PNG, 11.2.1), WebP (RFC 9649). Nothing
+// is decoded. Sizes are those of the picture upright: a JPEG's note of how the camera was held (Exif 2.32, tag 274) is
+// followed, as browsers do; notes in PNG and WebP, which browsers treat differently, are not.
+
+export type PictureSize =
+  | { readonly kind: "picture"; readonly width: number; readonly height: number }
+  | { readonly kind: "refused"; readonly why: string };
+
+export const pictureSize = (bytes: Uint8Array): PictureSize => {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const size = starts(bytes, [0xff, 0xd8, 0xff])
+    ? jpegSize(view)
+    : starts(bytes, PNG_SIGNATURE)
+      ? pngSize(view)
+      : tagAt(view, 0) === "RIFF" && tagAt(view, 8) === "WEBP"
+        ? webpSize(view)
+        : null;
+  if (size === null)
+    return { kind: "refused", why: "it is no JPEG, PNG or WebP picture, or its head is damaged" };
+  return size.width > 0 && size.height > 0
+    ? { kind: "picture", ...size }
+    : { kind: "refused", why: "its head says that it has no pixels" };
+};
+
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+const PNG_SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
+
+const starts = (bytes: Uint8Array, head: readonly number[]): boolean =>
+  head.every((value, index) => bytes[index] === value);
+
+const tagAt = (view: DataView, at: number): string =>
+  at + 4 > view.byteLength
+    ? ""
+    : String.fromCharCode(...[0, 1, 2, 3].map((index) => view.getUint8(at + index)));
+
+const pngSize = (view: DataView): Size | null =>
+  view.byteLength < 24 || tagAt(view, 12) !== "IHDR"
+    ? null
+    : { width: view.getUint32(16), height: view.getUint32(20) };
+
+/** Markers of a frame's head: C0 to CF less the tables C4, C8 and CC (T.81, table B.1). */
+const isFrame = (marker: number): boolean =>
+  marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
+
+const jpegSize = (view: DataView): Size | null => {
+  let at = 2;
+  let isOnItsSide = false;
+  while (at + 4 <= view.byteLength) {
+    const marker = view.getUint8(at + 1);
+    if (view.getUint8(at) !== 0xff) return null;
+    // A marker may have any number of FF before it.
+    if (marker === 0xff) {
+      at += 1;
+      continue;
+    }
+    const length = view.getUint16(at + 2);
+    if (marker === 0xe1) isOnItsSide ||= orientationAt(view, at + 4) >= FIRST_ON_ITS_SIDE;
+    if (isFrame(marker)) {
+      if (at + 9 > view.byteLength) return null;
+      const [height, width] = [view.getUint16(at + 5), view.getUint16(at + 7)];
+      return isOnItsSide ? { width: height, height: width } : { width, height };
+    }
+    at += 2 + length;
+  }
+  return null;
+};
+
+/** Orientations 5 to 8 exchange rows and columns (Exif 2.32, 4.6.4 A). */
+const FIRST_ON_ITS_SIDE = 5;
+const ORIENTATION = 274;
+const USUAL = 1;
+
+const orientationAt = (view: DataView, start: number): number => {
+  const tiff = start + 6;
+  if (tagAt(view, start) !== "Exif" || tiff + 8 > view.byteLength) return USUAL;
+  const isLittle = view.getUint16(tiff) === 0x4949;
+  const directory = tiff + view.getUint32(tiff + 4, isLittle);
+  if (directory + 2 > view.byteLength) return USUAL;
+  const count = view.getUint16(directory, isLittle);
+  for (let index = 0; index < count; index += 1) {
+    const entry = directory + 2 + 12 * index;
+    if (entry + 12 > view.byteLength) return USUAL;
+    if (view.getUint16(entry, isLittle) === ORIENTATION) return view.getUint16(entry + 8, isLittle);
+  }
+  return USUAL;
+};
+
+const webpSize = (view: DataView): Size | null => {
+  if (view.byteLength < 30) return null;
+  switch (tagAt(view, 12)) {
+    case "VP8X":
+      return { width: 1 + wordOf3(view, 24), height: 1 + wordOf3(view, 27) };
+    case "VP8 ":
+      return {
+        width: view.getUint16(26, true) & 0x3fff,
+        height: view.getUint16(28, true) & 0x3fff,
+      };
+    case "VP8L": {
+      const packed = view.getUint32(21, true);
+      return { width: 1 + (packed & 0x3fff), height: 1 + ((packed >>> 14) & 0x3fff) };
+    }
+    default:
+      return null;
+  }
+};
+
+const wordOf3 = (view: DataView, at: number): number =>
+  view.getUint16(at, true) + view.getUint8(at + 2) * 65536;

@@ -1,0 +1,129 @@
+// Sizes from the heads of pictures: written by hand from the formats' own documents, and by a browser's encoders elsewhere
+// (tests/browser/photo.test.ts opens what a browser has written).
+
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { photoFindings } from "../../src/inspection/photo-file.ts";
+import { pictureSize } from "../../src/inspection/picture-size.ts";
+import { readPanel } from "../design/reading.ts";
+
+const bytes = (...parts: readonly (string | readonly number[])[]): Uint8Array =>
+  Uint8Array.from(
+    parts.flatMap((part) => (typeof part === "string" ? [...Buffer.from(part, "latin1")] : part)),
+  );
+
+// W3C PNG, 11.2.1: width and height follow the name of the first chunk, each four bytes, high byte first.
+const PNG = bytes(
+  [0x89],
+  "PNG\r\n",
+  [0x1a, 0x0a],
+  [0, 0, 0, 13],
+  "IHDR",
+  [0, 0, 2, 0x80, 0, 0, 1, 0xe0],
+);
+
+// ITU-T T.81, B.2.2: length, precision, lines, samples a line.
+const FRAME = [0xff, 0xc0, 0, 17, 8, 0x03, 0x20, 0x04, 0xb0, 3, 1, 0x22, 0, 2, 0x11, 1, 3, 0x11, 1];
+const TABLE = [0xff, 0xc4, 0, 4, 0, 0];
+const JPEG = bytes([0xff, 0xd8], TABLE, [0xff], FRAME);
+
+/** Exif 2.32, 4.6.4: an IFD with one entry, tag 274 (0x0112), type SHORT, count 1. */
+const exif = (orientation: number, isLittle: boolean): readonly number[] => {
+  const short = (value: number): readonly number[] =>
+    isLittle ? [value & 255, value >> 8] : [value >> 8, value & 255];
+  const long = (value: number): readonly number[] =>
+    isLittle ? [...short(value), 0, 0] : [0, 0, ...short(value)];
+  const tiff = [
+    ...(isLittle ? [0x49, 0x49] : [0x4d, 0x4d]),
+    ...short(42),
+    ...long(8),
+    ...short(1),
+    ...short(274),
+    ...short(3),
+    ...long(1),
+    ...short(orientation),
+    0,
+    0,
+    ...long(0),
+  ];
+  const body = [...Buffer.from("Exif\0\0", "latin1"), ...tiff];
+  return [0xff, 0xe1, 0, body.length + 2, ...body];
+};
+
+describe("the size of a picture", () => {
+  test("PNG", () => {
+    expect(pictureSize(PNG)).toEqual({ kind: "picture", width: 640, height: 480 });
+  });
+
+  test("JPEG: a table before the frame is passed over, and so is filling", () => {
+    expect(pictureSize(JPEG)).toEqual({ kind: "picture", width: 1200, height: 800 });
+  });
+
+  // Exif 2.32, table for tag 274: 1 to 4 keep rows, 5 to 8 exchange rows and columns.
+  test.each([1, 2, 3, 4, 5, 6, 7, 8])("JPEG with orientation %i", (orientation) => {
+    for (const isLittle of [true, false]) {
+      const turned = bytes([0xff, 0xd8], exif(orientation, isLittle), FRAME);
+      const [width, height] = orientation < 5 ? [1200, 800] : [800, 1200];
+      expect(pictureSize(turned)).toEqual({ kind: "picture", width, height });
+    }
+  });
+
+  // RFC 9649: 2.5 lossy (RFC 6386, 9.1: 14 bits each), 2.6 lossless (14 bits each less one), 2.7 extended (24 bits less one).
+  test("WebP, in its three forms", () => {
+    const head = (name: string): readonly (string | readonly number[])[] => [
+      "RIFF",
+      [40, 0, 0, 0],
+      "WEBP",
+      name,
+      [20, 0, 0, 0],
+    ];
+    const size = { kind: "picture", width: 1200, height: 800 };
+    const lossy = bytes(...head("VP8 "), [0, 0, 0, 0x9d, 1, 0x2a], [0xb0, 0x04, 0x20, 0x03]);
+    const packed = 1199 + 799 * 16384;
+    const lossless = bytes(
+      ...head("VP8L"),
+      [0x2f, packed & 255, (packed >> 8) & 255, (packed >> 16) & 255, (packed >> 24) & 255],
+      Array.from({ length: 8 }, () => 0),
+    );
+    const extended = bytes(...head("VP8X"), [0, 0, 0, 0], [0xaf, 0x04, 0, 0x1f, 0x03, 0]);
+    for (const one of [lossy, lossless, extended]) expect(pictureSize(one)).toEqual(size);
+  });
+
+  test("what is no picture is refused, and no bytes at all make it fail", () => {
+    expect(pictureSize(bytes("GIF89a"))).toMatchObject({ kind: "refused" });
+    expect(pictureSize(bytes([0xff, 0xd8], FRAME.slice(0, 8)))).toMatchObject({ kind: "refused" });
+    const heads = [PNG, JPEG, bytes([0xff, 0xd8], exif(6, true), FRAME)];
+    fc.assert(
+      fc.property(fc.constantFrom(...heads), fc.nat(60), fc.uint8Array(), (head, keep, rest) => {
+        const mixed = Uint8Array.from([...head.subarray(0, keep), ...rest]);
+        expect(["picture", "refused"]).toContain(pictureSize(mixed).kind);
+      }),
+    );
+  });
+});
+
+describe("the photograph of a panel", () => {
+  const POINTS =
+    "[{ in-picture: [10, 470], on-panel: [0, 0] }, { in-picture: [630, 470], on-panel: [90, 0] }, { in-picture: [630, 9], on-panel: [90, 50] }, { in-picture: [10, 9], on-panel: [0, 50] }]";
+  const found = (points: string, binaries: ReadonlyMap<string, Uint8Array | null>) => {
+    const { panel } = readPanel(`photo: { file: ../old.png, points: ${points} }`);
+    if (panel === null) throw new Error("it was not read");
+    return photoFindings(panel, binaries).map(({ code, message }) => `${code} ${message}`);
+  };
+
+  test("is looked for below the root, from the panel's own folder", () => {
+    expect(found(POINTS, new Map([["old.png", PNG]]))).toEqual([]);
+    expect(found(POINTS, new Map())).toEqual([
+      expect.stringMatching(/^layout\/photo-missing .*old\.png is not there/),
+    ]);
+    // Whoever could not read it has said so.
+    expect(found(POINTS, new Map([["old.png", null]]))).toEqual([]);
+  });
+
+  test("has its marks within it", () => {
+    const beyond = POINTS.replace("[630, 9]", "[641, 9]");
+    expect(found(beyond, new Map([["old.png", PNG]]))).toEqual([
+      expect.stringMatching(/^layout\/photo-picture point 3 .* 640 by 480 pixels/),
+    ]);
+  });
+});
