@@ -3,6 +3,7 @@
 
 import type { Contour, Region } from "../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import {
   crossesOutline,
@@ -37,8 +38,11 @@ interface BlockerCommon {
  * light runs along on either side and does not pass.
  */
 export type Blocker =
-  | (BlockerCommon & { readonly kind: "body" | "film"; readonly regions: readonly FlatRegion[] })
-  | (BlockerCommon & { readonly kind: "skin"; readonly contours: readonly OutlineEdges[] });
+  | (BlockerCommon & {
+      readonly kind: "body" | "film";
+      readonly regions: () => readonly FlatRegion[];
+    })
+  | (BlockerCommon & { readonly kind: "skin"; readonly contours: () => readonly OutlineEdges[] });
 
 interface Heights {
   readonly low: number;
@@ -49,24 +53,41 @@ export const bodyBlocker = (
   owner: string,
   { low, high }: Heights,
   regions: readonly Region[],
-): Blocker => {
-  const flat = regions.map(flatRegion);
-  return { kind: "body", owner, low, high, regions: flat, box: boxOf(flat.map(outlineOf)) };
-};
+): Blocker => ({
+  kind: "body",
+  owner,
+  low,
+  high,
+  regions: onceAsked(() => regions.map(flatRegion)),
+  box: boxOf(regions.map(({ outline }) => outline)),
+});
 
 export const filmBlocker = (owner: string, z: number, regions: readonly Region[]): Blocker => ({
-  ...bodyBlocker(owner, { low: z, high: z }, regions),
   kind: "film",
-  regions: regions.map(flatRegion),
+  owner,
+  low: z,
+  high: z,
+  regions: onceAsked(() => regions.map(flatRegion)),
+  box: boxOf(regions.map(({ outline }) => outline)),
 });
 
 export const skinBlocker = (
   owner: string,
   { low, high }: Heights,
   contours: readonly Contour[],
-): Blocker => {
-  const flat = contours.map(outlineEdges);
-  return { kind: "skin", owner, low, high, contours: flat, box: boxOf(flat) };
+): Blocker => ({
+  kind: "skin",
+  owner,
+  low,
+  high,
+  contours: onceAsked(() => contours.map(outlineEdges)),
+  box: boxOf(contours),
+});
+
+/** Most of what could stop light is never asked: its box says that no way comes near it. */
+const onceAsked = <Made>(make: () => Made): (() => Made) => {
+  let made: Made | null = null;
+  return () => (made ??= make());
 };
 
 const flatRegion = ({ outline, holes }: Region): FlatRegion => ({
@@ -74,10 +95,8 @@ const flatRegion = ({ outline, holes }: Region): FlatRegion => ({
   holes: holes.map(outlineEdges),
 });
 
-const outlineOf = ({ outline }: FlatRegion): OutlineEdges => outline;
-
-const boxOf = (outlines: readonly OutlineEdges[]): Extent =>
-  outlines.map(({ box }) => box).reduce(joinedExtent);
+const boxOf = (contours: readonly Contour[]): Extent =>
+  contours.map(contourExtent).reduce(joinedExtent);
 
 /** Asks whether the straight way from one place to another is free of all blockers. */
 export type FreeWay = (from: Place, to: Place) => boolean;
@@ -123,11 +142,11 @@ const blocks = (blocker: Blocker, from: Place, to: Place): boolean => {
   if (part === null || !meetsBox(part, blocker.box)) return false;
   switch (blocker.kind) {
     case "body":
-      return blocker.regions.some((region) => meetsRegion(part, region));
+      return blocker.regions().some((region) => meetsRegion(part, region));
     case "film":
-      return blocker.regions.some((region) => isIn(part.fromX, part.fromY, region));
+      return blocker.regions().some((region) => isIn(part.fromX, part.fromY, region));
     case "skin":
-      return blocker.contours.some((contour) => crossesOutline(part, contour));
+      return blocker.contours().some((contour) => crossesOutline(part, contour));
   }
 };
 

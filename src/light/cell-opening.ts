@@ -103,12 +103,14 @@ const NEIGHBOURS_APART = 8;
 const intoCell = ({ window, opening, inside }: LampCellFact, box: LampBoxPart): Opening => {
   const { rear, front } = box.facts.box;
   const shelf = front - box.lampBox.shelf.depth;
-  const walls = HEIGHTS.flatMap((share) => rimTargets(inside, rear + share * (shelf - rear), []));
   return {
     kind: "cell",
     owner: window,
     at: extentCentre(contourExtent(opening)),
-    targets: [...walls, ...holeTargets(opening, front, [])],
+    targets: () => [
+      ...HEIGHTS.flatMap((share) => rimTargets(inside, rear + share * (shelf - rear), [])),
+      ...holeTargets(opening, front, []),
+    ],
     throat: null,
     reach: "into",
   };
@@ -136,14 +138,14 @@ const pastWall = (
   heights: { readonly low: number; readonly high: number },
 ): Opening => {
   const near = grownExtent(contourExtent(cell.opening), TO_SIDES);
-  const targets = wallTargets(box.plan, heights).filter(
-    ({ x, y }) => x >= near.minX && x <= near.maxX && y >= near.minY && y <= near.maxY,
-  );
   return {
     kind: "box",
     owner: cell.window,
     at: middleOf(cell),
-    targets,
+    targets: () =>
+      wallTargets(box.plan, heights).filter(
+        ({ x, y }) => x >= near.minX && x <= near.maxX && y >= near.minY && y <= near.maxY,
+      ),
     throat: null,
     reach: "beyond",
   };

@@ -4,7 +4,7 @@
 import type { PartFamily } from "../catalogue/part.ts";
 import { containsPoint } from "../geometry/containment.ts";
 import { type Contour, circle, type Point, point } from "../geometry/contour.ts";
-import { extentCentre } from "../geometry/extent.ts";
+import { extentCentre, extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import type { CutOut, LayerLayout, PanelLayout } from "../layout/panel-layout.ts";
 import type { PrintedPart } from "../parts/printed/printed-part.ts";
@@ -38,7 +38,8 @@ export interface Opening {
   /** Component, fastener, layer or circuit. */
   readonly owner: string;
   readonly at: Point;
-  readonly targets: readonly Place[];
+  /** Worked out when it is asked for: most openings have no lamp whose light could come to them. */
+  readonly targets: () => readonly Place[];
   /** Opaque walls that a way out runs between; null where there are none. */
   readonly throat: Throat | null;
   /** `beyond`: the way must go on to the outside. `into`: it is enough that light comes there, for it spreads. */
@@ -91,7 +92,7 @@ const bareOpening = (kind: "bare-edge" | "bare-face", layer: LayerLayout): Openi
   kind,
   owner: layer.id,
   at: extentCentre(contourExtent(layer.outline)),
-  targets: holeTargets(layer.outline, layer.rear, []),
+  targets: () => holeTargets(layer.outline, layer.rear, []),
   throat: null,
   reach: "into",
 });
@@ -104,23 +105,38 @@ export const holeOpening = (
 ): readonly Opening[] => {
   const kind = holeKind(cutOut, layout);
   if (kind === null) return [];
-  const filled = layout.components
-    .flatMap(({ bodies }) => bodies)
-    .filter(({ low, high }) => low < layer.front && high > layer.front)
-    .map(({ footprint }) => footprint);
   return [
     {
       kind,
       owner: cutOut.owner,
       at: cutOut.centre,
-      targets: [
-        ...rimTargets(cutOut.contour, layer.rear, filled),
-        ...holeTargets(cutOut.contour, layer.front, filled),
-      ],
+      targets: () => {
+        const filled = fillingOf(cutOut, layer, layout);
+        return [
+          ...rimTargets(cutOut.contour, layer.rear, filled),
+          ...holeTargets(cutOut.contour, layer.front, filled),
+        ];
+      },
       throat: throatOf(cutOut, layer),
       reach: "beyond",
     },
   ];
+};
+
+/** What stands through the layer's front where the hole is. */
+const fillingOf = (
+  { contour }: CutOut,
+  { front }: LayerLayout,
+  { components }: PanelLayout,
+): readonly Contour[] => {
+  const box = contourExtent(contour);
+  return components.flatMap(({ bodies }) =>
+    bodies.flatMap(({ low, high, footprint }) =>
+      low < front && high > front && extentsOverlap(contourExtent(footprint), box)
+        ? [footprint]
+        : [],
+    ),
+  );
 };
 
 /** Light that comes in at the side of a bare wall needs no throat. */
@@ -175,18 +191,19 @@ const rearOpenings = (
   slices: readonly Slice[],
   scene: LightScene,
 ): readonly Opening[] => {
-  if (cell.within === null) return sideOpenings(slice, scene);
+  const { within } = cell;
+  if (within === null) return sideOpenings(slice, scene);
   if (slice !== slices.at(-1)) return [];
   const part = scene.printedParts.find(({ id }) => id === slice.owner);
   if (part === undefined) return [];
-  const named = rearName(cell.within, part);
+  const named = rearName(within, part);
   return named === null
     ? []
     : [
         {
           ...named,
-          at: extentCentre(contourExtent(cell.within)),
-          targets: holeTargets(cell.within, slice.low, []),
+          at: extentCentre(contourExtent(within)),
+          targets: () => holeTargets(within, slice.low, []),
           throat: null,
           reach: "beyond",
         },
@@ -232,9 +249,10 @@ const besideSheet = (
         kind: "stud",
         owner: id,
         at,
-        targets: holeTargets(circle(at, mount.headClearance / 2), slice.high, []).filter(
-          ({ x, y }) => containsPoint(outline, point(x, y)),
-        ),
+        targets: () =>
+          holeTargets(circle(at, mount.headClearance / 2), slice.high, []).filter(({ x, y }) =>
+            containsPoint(outline, point(x, y)),
+          ),
         throat: null,
         reach: "beyond",
       }),
@@ -246,7 +264,7 @@ const besideSheet = (
       kind: "edge",
       owner: layer.id,
       at: extentCentre(plan),
-      targets: edgeTargets(plan, slice),
+      targets: () => edgeTargets(plan, slice),
       throat: null,
       reach: "beyond",
     },
@@ -261,7 +279,7 @@ const besidePart = (part: PrintedPart, slice: Slice): readonly Opening[] => {
       kind: "cable",
       owner: circuit,
       at,
-      targets: holeTargets(exit, slice.low, []),
+      targets: () => holeTargets(exit, slice.low, []),
       throat: null,
       reach: "beyond",
     }),
@@ -271,7 +289,7 @@ const besidePart = (part: PrintedPart, slice: Slice): readonly Opening[] => {
       kind: "joint",
       owner: part.id,
       at: joint.across === "x" ? point(joint.at, plan.minY) : point(plan.minX, joint.at),
-      targets: jointTargets(joint, part.facts.box),
+      targets: () => jointTargets(joint, part.facts.box),
       throat: null,
       reach: "beyond",
     }),
@@ -280,7 +298,7 @@ const besidePart = (part: PrintedPart, slice: Slice): readonly Opening[] => {
     kind: "edge",
     owner: part.owner,
     at: extentCentre(plan),
-    targets: edgeTargets(plan, slice),
+    targets: () => edgeTargets(plan, slice),
     throat: null,
     reach: "beyond",
   };

@@ -65,9 +65,10 @@ const firstSight = (opening: Opening, lamps: readonly Lamp[], scene: LightScene)
   const near = lamps
     .filter((lamp) => !isMeant(lamp, opening) && mayPass(lamp.at, opening))
     .toSorted((a, b) => apart(a, opening.at) - apart(b, opening.at));
-  const { kind: through, owner, targets } = opening;
-  const [first] = targets;
-  if (first === undefined) return null;
+  if (near.length === 0) return null;
+  const { kind: through, owner } = opening;
+  const targets = opening.targets();
+  if (targets.length === 0) return null;
   const zone = zoneOf(targets);
   for (const lamp of near) {
     const blockers = blockersOf(lamp, scene.blockers);
