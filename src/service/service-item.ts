@@ -3,6 +3,8 @@
 
 import type { Catalogue } from "../catalogue/record.ts";
 import { type Contour, circle } from "../geometry/contour.ts";
+import { type Extent, joinedExtent } from "../geometry/extent.ts";
+import { contourExtent } from "../geometry/measure.ts";
 import type { Mm } from "../geometry/quantity.ts";
 import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
 import type {
@@ -17,7 +19,14 @@ import type { Tool } from "./tool.ts";
 
 export type ServiceKind = "knob" | "plug" | "stack-screw" | "layer" | "screw" | "nut" | "strip";
 
-export interface ServiceItem {
+export interface ServiceItem extends BareItem {
+  /** Round all its columns; null where it needs none. */
+  readonly room: Extent | null;
+  /** Round its bodies; null where it has none, or where one of them is a sheet or a print, which may lie anywhere. */
+  readonly things: Extent | null;
+}
+
+interface BareItem {
   /** `pump/nut`: unique in the panel. */
   readonly id: string;
   readonly kind: ServiceKind;
@@ -58,7 +67,21 @@ export const serviceItems = (scene: ServiceScene): readonly ServiceItem[] => {
     ...layerItems(scene),
     ...stripItems(scene),
     ...layout.components.map((component) => heldItem(component, scene)),
-  ];
+  ].map(boxed);
+};
+
+const boxed = (item: BareItem): ServiceItem => {
+  const bodies = item.bodies.flatMap((one) => (one.kind === "body" ? [one.body.footprint] : []));
+  return {
+    ...item,
+    room: boxOf(item.columns.map(({ contour }) => contour)),
+    things: bodies.length < item.bodies.length ? null : boxOf(bodies),
+  };
+};
+
+const boxOf = (contours: readonly Contour[]): Extent | null => {
+  const [first, ...others] = contours.map(contourExtent);
+  return first === undefined ? null : others.reduce(joinedExtent, first);
 };
 
 const obstacle = (body: PlacedBody): Obstacle => ({ kind: "body", owner: body.owner, body });
@@ -69,7 +92,7 @@ const isMated = ({ role }: PlacedBody): boolean => role === "plug" || role === "
 /** Room for a spanner is no thing. */
 const isThing = ({ role, low, high }: PlacedBody): boolean => role !== "spanner" && high > low;
 
-const knobItem = ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
+const knobItem = ({ id, bodies }: PlacedComponent): readonly BareItem[] => {
   const pulled = bodies.filter(isPulled);
   return pulled.length === 0
     ? []
@@ -87,7 +110,7 @@ const knobItem = ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
 };
 
 /** From the mouth of its socket straight on: behind the panel, or in front of it. */
-const plugItem = ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
+const plugItem = ({ id, bodies }: PlacedComponent): readonly BareItem[] => {
   const mated = bodies.filter(isMated);
   const [first] = mated;
   if (first === undefined) return [];
@@ -109,7 +132,7 @@ const plugItem = ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
 };
 
 /** Heads lie on the face: the thread is in the printed part behind, or in a nut that is held by hand. */
-const stackScrews = ({ fixings, design, layers }: PanelLayout): readonly ServiceItem[] => {
+const stackScrews = ({ fixings, design, layers }: PanelLayout): readonly BareItem[] => {
   const thread = design.fixings?.screws;
   const head = thread === undefined ? undefined : ISO_4762[thread];
   const face = layers[0]?.front;
@@ -131,14 +154,14 @@ const stackScrews = ({ fixings, design, layers }: PanelLayout): readonly Service
 };
 
 /** What lies behind comes off first, the rearmost before the others; then the sheets from the front. */
-const layerItems = (scene: ServiceScene): readonly ServiceItem[] => {
+const layerItems = (scene: ServiceScene): readonly BareItem[] => {
   const items = everyLayer(scene);
   const behind = items.filter(({ side }) => side === "rear").toReversed();
   return [...behind, ...items.filter(({ side }) => side === "front")];
 };
 
 /** Sheets, and what is printed for the stack; a component's own washer or trim comes with the component. */
-const everyLayer = ({ layout, printedParts }: ServiceScene): readonly ServiceItem[] =>
+const everyLayer = ({ layout, printedParts }: ServiceScene): readonly BareItem[] =>
   layout.layers.flatMap((layer) => {
     const parts = printedParts.filter(({ owner }) => owner === layer.id);
     const printed = parts.map(
@@ -169,7 +192,7 @@ const lastSheet = ({ layers }: PanelLayout): number =>
   layers.findLastIndex(({ kind }) => kind === "sheet");
 
 /** Strips lie in the printed part and are reached from its open side, the front. */
-const stripItems = ({ printedParts }: ServiceScene): readonly ServiceItem[] =>
+const stripItems = ({ printedParts }: ServiceScene): readonly BareItem[] =>
   printedParts
     .filter(({ facts }) => facts.channels.length > 0)
     .map(({ id, owner }) => ({
@@ -183,7 +206,7 @@ const stripItems = ({ printedParts }: ServiceScene): readonly ServiceItem[] =>
     }));
 
 /** What holds a component: its nut, its screws, or the sheet itself. With it gone the component is out. */
-const heldItem = (component: PlacedComponent, scene: ServiceScene): ServiceItem => {
+const heldItem = (component: PlacedComponent, scene: ServiceScene): BareItem => {
   const { id, part, bodies } = component;
   const own: readonly Obstacle[] = [
     ...bodies.filter((body) => isThing(body) && !isPulled(body) && !isMated(body)).map(obstacle),

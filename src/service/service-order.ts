@@ -2,9 +2,9 @@
 // it apart, whatever is free first, and turned round. What is never free is taken out all the same, and told with its step.
 
 import { containsContour } from "../geometry/containment.ts";
-import type { Contour, Region } from "../geometry/contour.ts";
+import type { Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
-import { type Extent, extentsOverlap, joinedExtent } from "../geometry/extent.ts";
+import { extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import {
@@ -63,36 +63,54 @@ interface Taken {
 
 /** Taking things away only ever opens ways: the first that is free may always go. */
 const takenApart = (items: readonly ServiceItem[]): readonly Taken[] => {
-  const left = [...items];
+  const waiting = items.map((item): Waiting => ({ item, passed: 0 }));
+  const gone = new Set<ServiceItem>();
   const taken: Taken[] = [];
-  // What was in the way a while ago is asked first again: most items wait for the same layer.
-  const waitsFor = new Map<ServiceItem, ServiceItem>();
-  while (left.length > 0) {
-    const still = new Set(left);
-    const free = left.findIndex((item) => isFree(item, { left, still, waitsFor }));
-    const next = left[free < 0 ? firstFastened(left) : free]!;
-    taken.push({ item: next, by: free < 0 ? inTheWay(next, left) : [] });
-    left.splice(left.indexOf(next), 1);
+  while (waiting.length > 0) {
+    const free = waiting.findIndex((one) => isFree(one, items, gone));
+    const at = free < 0 ? firstFastened(waiting) : free;
+    const { item } = waiting[at]!;
+    const left = free < 0 ? waiting.map((one) => one.item) : [];
+    taken.push({ item, by: inTheWay(item, left) });
+    gone.add(item);
+    waiting.splice(at, 1);
   }
   return taken;
 };
 
+interface Waiting {
+  readonly item: ServiceItem;
+  /** So many of all items, from the first, are gone or never were in its way: no two are held together twice. */
+  passed: number;
+}
+
 const isFree = (
-  item: ServiceItem,
-  among: {
-    readonly left: readonly ServiceItem[];
-    readonly still: ReadonlySet<ServiceItem>;
-    readonly waitsFor: Map<ServiceItem, ServiceItem>;
-  },
+  waiting: Waiting,
+  items: readonly ServiceItem[],
+  gone: ReadonlySet<ServiceItem>,
 ): boolean => {
-  const { left, still, waitsFor } = among;
-  const known = waitsFor.get(item);
-  if (known !== undefined && still.has(known)) return false;
-  if (item.kind === "layer" || item.kind === "strip") return inTheWay(item, left).length === 0;
-  if (ownInTheWay(item).length > 0) return false;
-  const first = left.find((other) => isApart(item, other) && metOwners(item, other).length > 0);
-  if (first !== undefined) waitsFor.set(item, first);
-  return first === undefined;
+  const { item } = waiting;
+  // Off the stack with the part that it lies in, a strip is free whatever else is left.
+  if (item.kind === "strip")
+    return (
+      coveringStrips(
+        item,
+        items.filter((other) => other.kind === "layer" && !gone.has(other)),
+      ).length === 0
+    );
+  for (; waiting.passed < items.length; waiting.passed += 1) {
+    const other = items[waiting.passed]!;
+    if (!gone.has(other) && holdsBack(other, item)) return false;
+  }
+  return true;
+};
+
+/** Of two things as they lie in the panel. */
+const holdsBack = (other: ServiceItem, item: ServiceItem): boolean => {
+  if (item.kind === "layer") return other.kind === "stack-screw" || isHeldBy(other, item);
+  return other === item
+    ? ownInTheWay(item).length > 0
+    : isApart(item, other) && metOwners(item, other).length > 0;
 };
 
 /** What is in the way of a component's tool is never the component itself; a layer may be what it is fastened in. */
@@ -104,10 +122,10 @@ const ownInTheWay = (item: ServiceItem): readonly string[] =>
   item.kind === "nut" ? metOwners(item, item) : [];
 
 /** Where nothing is free, what has a tool is forced: a layer waits for its fasteners. */
-const firstFastened = (left: readonly ServiceItem[]): number =>
+const firstFastened = (left: readonly Waiting[]): number =>
   Math.max(
     0,
-    left.findIndex(({ kind }) => kind !== "layer" && kind !== "strip"),
+    left.findIndex(({ item: { kind } }) => kind !== "layer" && kind !== "strip"),
   );
 
 const assembled = (taken: readonly Taken[]): ServiceOrder => {
@@ -130,19 +148,9 @@ const inTheWay = (item: ServiceItem, left: readonly ServiceItem[]): readonly str
   return [...new Set([...ahead, ...own])].sort();
 };
 
-/**
- * Owners of what of one item stands in the way of another: asked again and again while a panel is taken apart, and always
- * the same. Of an item's own things only prints count.
- */
-const metOwners = (item: ServiceItem, other: ServiceItem): readonly string[] => {
-  const known = metBy.get(item) ?? new Map<ServiceItem, readonly string[]>();
-  metBy.set(item, known);
-  const before = known.get(other);
-  if (before !== undefined) return before;
-  const met = item !== other && areFarApart(item, other) ? [] : ownersMet(item, other);
-  known.set(other, met);
-  return met;
-};
+/** Owners of what of one item stands in the way of another. Of an item's own things only prints count. */
+const metOwners = (item: ServiceItem, other: ServiceItem): readonly string[] =>
+  item !== other && areFarApart(item, other) ? [] : ownersMet(item, other);
 
 const ownersMet = (item: ServiceItem, other: ServiceItem): readonly string[] => {
   const bodies = item === other ? item.bodies.filter(({ kind }) => kind === "print") : other.bodies;
@@ -152,51 +160,19 @@ const ownersMet = (item: ServiceItem, other: ServiceItem): readonly string[] => 
 };
 
 /** Most things on a panel are nowhere near each other: two boxes say so at once. What is no body may lie anywhere. */
-const areFarApart = (item: ServiceItem, other: ServiceItem): boolean => {
-  const [room, things] = [reachOf(item).room, reachOf(other).things];
-  return room !== null && things !== null && !extentsOverlap(room, things);
-};
-
-interface Reach {
-  /** Of its tools' columns. */
-  readonly room: Extent | null;
-  /** Of its bodies; null where something of it is a sheet or a print. */
-  readonly things: Extent | null;
-}
-
-const reachOf = (item: ServiceItem): Reach => {
-  const before = reaches.get(item);
-  if (before !== undefined) return before;
-  const bodies = item.bodies.flatMap((one) => (one.kind === "body" ? [one.body.footprint] : []));
-  const reach = {
-    room: boxOf(item.columns.map(({ contour }) => contour)),
-    things: bodies.length < item.bodies.length ? null : boxOf(bodies),
-  };
-  reaches.set(item, reach);
-  return reach;
-};
-
-const reaches = new WeakMap<ServiceItem, Reach>();
-
-const boxOf = (contours: readonly Contour[]): Extent | null => {
-  const [first, ...others] = contours.map(contourExtent);
-  return first === undefined ? null : others.reduce(joinedExtent, first);
-};
-
-const metBy = new WeakMap<ServiceItem, Map<ServiceItem, readonly string[]>>();
+const areFarApart = ({ room }: ServiceItem, { things }: ServiceItem): boolean =>
+  room === null || (things !== null && !extentsOverlap(room, things));
 
 /** A layer is held by the stack's screws, and by layers that lie on its open side. */
 const holding = (layer: ServiceItem, others: readonly ServiceItem[]): readonly string[] => {
   const screws = others.filter(({ kind }) => kind === "stack-screw").map(({ owner }) => owner);
   if (screws.length > 0) return screws;
-  const [own] = layer.bodies;
-  const heldTo = others.filter((other) => own !== undefined && isHeldBy(other, own));
-  return heldTo.map(({ owner }) => owner);
+  return others.filter((other) => isHeldBy(other, layer)).map(({ owner }) => owner);
 };
 
 /** What is fastened to a sheet, or rests behind the sheets, is put there once they lie: a sheet comes off after it. */
-const isHeldBy = (other: ServiceItem, held: Obstacle): boolean => {
-  if (held.kind !== "sheet") return false;
+const isHeldBy = (other: ServiceItem, { bodies: [held] }: ServiceItem): boolean => {
+  if (held?.kind !== "sheet") return false;
   if (other.kind === "nut") return isClampedThrough(other, held);
   if (other.kind !== "screw") return false;
   const { cutOuts } = held.layer;
@@ -271,5 +247,6 @@ const isBeyond = (
   side: ServiceItem["side"],
 ): boolean => (side === "front" ? high > from + samePlace : low < from - samePlace);
 
+/** Holes first: most columns stand in one, and to say so takes less than their distance from the outline. */
 const meets = ({ outline, holes }: Region, { contour }: Column): boolean =>
-  contoursOverlap(outline, contour) && !holes.some((hole) => containsContour(hole, contour));
+  !holes.some((hole) => containsContour(hole, contour)) && contoursOverlap(outline, contour);
