@@ -87,6 +87,16 @@ export const appendItem = (from: Source, path: Path, item: string): Edit => {
   return list.flow ? addedInFlow(from, list, item) : addedDash(from, list, item);
 };
 
+/** Takes an item out of the list at `path`, with its dash. Comment lines above it stay. */
+export const removeItem = (from: Source, path: Path, index: number): Edit => {
+  const list = nodeAt(from, path);
+  const item = list?.kind === "list" ? list.items[index] : undefined;
+  if (list?.kind !== "list" || item === undefined)
+    return refuse(`there is no item ${index + 1} at ${path.join(".")}`);
+  if (list.items.length === 1) return changed(from, valueSpan(from, list), "[]");
+  return list.flow ? withoutFlowItem(from, list, index) : withoutDash(from, item);
+};
+
 /** The node at a path; null where there is none or the text can't be read. */
 export const nodeAt = (from: Source, path: Path): TextNode | null => {
   let node: TextNode | null = readText(from).root;
@@ -181,6 +191,28 @@ const addedInFlow = (from: Source, node: MapNode | ListNode, entry: string): Edi
   return changed(from, spanIn(from, end, end), `, ${entry}`);
 };
 
+const withoutFlowItem = (from: Source, list: ListNode, index: number): Edit => {
+  const [before, item, next] = [list.items[index - 1], list.items[index], list.items[index + 1]];
+  const start = item?.span.start ?? list.span.start;
+  const span =
+    next !== undefined
+      ? spanIn(from, start, next.span.start)
+      : spanIn(
+          from,
+          before === undefined ? start : contentEnd(from, before),
+          item === undefined ? start : contentEnd(from, item),
+        );
+  return changed(from, span, "");
+};
+
+const withoutDash = (from: Source, item: TextNode): Edit => {
+  const dash = from.text.lastIndexOf("-", item.span.start - 1);
+  const first = lineStart(from.text, dash);
+  if (dash === -1 || from.text.slice(first, dash).trim() !== "")
+    return refuse("the list's dashes can't be found");
+  return changed(from, wholeLines(from, first, contentEnd(from, item)), "");
+};
+
 const flowEntrySpan = (from: Source, map: MapNode, index: number): Span => {
   const entry = map.entries[index];
   const next = map.entries[index + 1];
@@ -204,7 +236,12 @@ const blockEntrySpan = (from: Source, map: MapNode, index: number): Span => {
   if (from.text.slice(first, start).trim() !== "" && next !== undefined) {
     return spanIn(from, start, next.keySpan.start);
   }
-  const end = lineEnd(from.text, endOf(from, entry, start));
+  return wholeLines(from, first, endOf(from, entry, start));
+};
+
+/** From a line's start to the end of the line on which a value ends, one line break with it. */
+const wholeLines = (from: Source, first: number, lastCharacter: number): Span => {
+  const end = lineEnd(from.text, lastCharacter);
   const behind = from.text.startsWith("\r\n", end) ? end + 2 : end + 1;
   return behind <= from.text.length
     ? spanIn(from, first, behind)

@@ -269,6 +269,68 @@ describe("by mouse", () => {
   });
 });
 
+const MARKED = PANEL.concat(`markings:
+  - legend: { name: word, text: BILGE, at: { x: 100 mm, top: 15 mm } }
+  - border: { name: frame, around: [main, aux] }
+  - window: { name: slot, at: { x: 120 mm, y: 50 mm }, width: 20 mm, height: 10 mm, layers: [face] }
+`);
+
+describe("markings and windows", () => {
+  test("are taken hold of and moved like components; what goes round them offers to move them", async () => {
+    const { page, complaints } = await benchWith(MARKED);
+    const slot = (await page.locator('.handle[data-owner="slot"]').boundingBox())!;
+    const scale = slot.width / 20;
+    await page.mouse.move(slot.x + slot.width / 2, slot.y + slot.height / 2);
+    await page.mouse.down();
+    // Alt: by just as much as the hand has gone.
+    await page.keyboard.down("Alt");
+    await page.mouse.move(slot.x + slot.width / 2 - 5 * scale, slot.y + slot.height / 2, {
+      steps: 3,
+    });
+    await page.mouse.up();
+    await page.keyboard.up("Alt");
+    await textHas(page, /at: \{ x: 11[45](\.\d+)? mm, y: (50|49\.\d+) mm \}, width/);
+
+    await page.getByRole("application").focus();
+    await page.keyboard.press("Escape");
+    await page.locator('.handle[data-owner="word"]').click();
+    await page.keyboard.press("Shift+ArrowLeft");
+    // Ten steps of half a millimetre.
+    await textHas(page, "text: BILGE, at: { x: 95 mm, top: 15 mm }");
+
+    await page.keyboard.press("Escape");
+    await page.locator('.handle[data-owner="frame"]').click({ position: { x: 2, y: 1 } });
+    await page.keyboard.press("Shift+ArrowUp");
+    await page.getByRole("button", { name: "Move main and aux" }).click();
+    await textHas(page, "main: { part: toggle-6, at: { x: 40 mm, y: 55 mm }");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test("a component that is named elsewhere goes only with the person's word, and is renamed everywhere", async () => {
+    const { page, complaints } = await benchWith(MARKED);
+    await page.locator('[data-component="main"]').first().click();
+    const name = page.locator(".ticket").getByLabel("name");
+    await name.fill("lead");
+    await name.press("Enter");
+    await textHas(page, "around: [lead, aux]");
+    expect(await textOf(page)).toContain("right-of: lead");
+    await page.getByRole("application").focus();
+    await page.keyboard.press("Delete");
+    await page
+      .getByText(/frame no longer goes round lead/)
+      .first()
+      .waitFor();
+    expect(await textOf(page)).toContain("lead:");
+    await page.getByRole("button", { name: "Take off lead all the same" }).click();
+    await textHas(page, "around: [aux]");
+    await page.getByRole("button", { name: /^Undo/ }).click();
+    await textHas(page, "around: [lead, aux]");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+});
+
 describe("in the text", () => {
   test("an edit moves the picture, the caret selects, what is unreadable is told at its line", async () => {
     const { page, complaints } = await benchWith(PANEL);
@@ -281,7 +343,7 @@ describe("in the text", () => {
       area.setSelectionRange(at, at);
     });
     await field.press("ArrowRight");
-    await page.locator(".ticket").getByText("aux", { exact: true }).waitFor();
+    await expect.poll(() => page.locator(".ticket").getByLabel("name").inputValue()).toBe("aux");
     await field.fill(PANEL.replace("toggle-6, at: { x", "toggel-6, at: { x"));
     await page.getByRole("button", { name: /^Finding \d+ in line 9$/ }).waitFor();
     expect(complaints).toEqual([]);

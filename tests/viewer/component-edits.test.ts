@@ -6,13 +6,9 @@ import { namer } from "../../src/arrange/unit-names.ts";
 import type { Edit } from "../../src/design/edit.ts";
 import { source } from "../../src/design/source.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
-import {
-  componentAdded,
-  componentCopied,
-  componentsRemoved,
-  componentTurned,
-} from "../../viewer/panel/component-edits.ts";
+import { componentAdded, componentCopied, turned } from "../../viewer/panel/component-edits.ts";
 import { patternOf } from "../../viewer/panel/pattern-edits.ts";
+import { thingsRemoved } from "../../viewer/panel/removal-edits.ts";
 import { spacedEvenly } from "../../viewer/panel/spacing-edits.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
 
@@ -101,9 +97,9 @@ describe("copied", () => {
 describe("turned and taken off", () => {
   test("a quarter is written, a whole turn takes the key away", () => {
     const text = textOf(`a: { ${LAMP}, at: { x: 40 mm, y: 50 mm } }`);
-    const quarter = changed(text, componentTurned(panelFrom(text), "a", 90));
+    const quarter = changed(text, turned(panelFrom(text), ["components", "a"], 90));
     expect(quarter).toContain("turn: 90 deg");
-    expect(changed(quarter, componentTurned(panelFrom(quarter), "a", 360))).toBe(text);
+    expect(changed(quarter, turned(panelFrom(quarter), ["components", "a"], 360))).toBe(text);
   });
 
   test("what leaned on it keeps its place", () => {
@@ -112,8 +108,8 @@ describe("turned and taken off", () => {
       `b: { ${LAMP}, at: { right-of: a, centres: 20 mm } }`,
       `c: { ${LAMP}, at: { right-of: b, centres: 20 mm } }`,
     );
-    const { edit, freed } = componentsRemoved(panelFrom(text), ["a"], layoutOf(text));
-    expect(freed).toEqual(["b"]);
+    const { edit, says } = thingsRemoved(panelFrom(text), ["a"], layoutOf(text));
+    expect(says).toEqual(["b keeps its place by its own numbers"]);
     const next = changed(text, edit);
     expect(places(next)).toEqual({ b: "60, 50", c: "80, 50" });
   });

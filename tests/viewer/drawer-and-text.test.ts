@@ -2,7 +2,8 @@
 
 import { expect, test } from "vitest";
 import { matching, partCard } from "../../viewer/panel/part-card.ts";
-import { entryAt, linesOf } from "../../viewer/panel/text-places.ts";
+import { sheetThings } from "../../viewer/panel/sheet-things.ts";
+import { idsAt, linesOf } from "../../viewer/panel/text-places.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
 import { testLibrary } from "../support/test-library.ts";
 
@@ -33,17 +34,17 @@ test("an offset in an entry's lines, its name included, is the entry's", () => {
       "ab: { part: led-5-bezel, at: { right-of: a, centres: 30 mm } }",
     ],
   });
-  const { components } = layoutOf(text);
-  const at = (words: string): string | null =>
-    entryAt(components, { file: "panel.yaml", text, offset: text.indexOf(words) });
+  const things = sheetThings(layoutOf(text), {});
+  const at = (words: string): string | undefined =>
+    idsAt(things, { file: "panel.yaml", text, offset: text.indexOf(words) })[0];
   expect([at("a:\n"), at("x: 40"), at("ab: {"), at("right-of"), at("mount:")]).toEqual([
     "a",
     "a",
     "ab",
     "ab",
-    null,
+    undefined,
   ]);
-  const [first] = components;
+  const [first] = things;
   if (first === undefined) throw new Error("no component");
   const line = text.slice(0, text.indexOf("  a:\n")).split("\n").length;
   expect(linesOf(first, text)).toEqual({ first: line, last: line + 2 });

@@ -4,8 +4,10 @@
 import { namer } from "../../src/arrange/unit-names.ts";
 import { type Edit, replaceValue } from "../../src/design/edit.ts";
 import { lengthIn } from "../../src/design/length-text.ts";
+import { pathAt } from "../../src/design/path-at.ts";
 import { rewritten } from "../../src/design/rewriting.ts";
 import { type Source, source } from "../../src/design/source.ts";
+import type { Written } from "../../src/design/written.ts";
 import type { Remedy } from "../../src/diagnostics/finding.ts";
 import type { TextEdit } from "../../src/diagnostics/text-edit.ts";
 import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
@@ -13,15 +15,20 @@ import { moveEdits } from "../../src/layout/move-edits.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PanelReading } from "../core-messages.ts";
 import { edit, isCurrent, panel, selection, texts } from "../desk.ts";
-import { inHand, offer, say, selectedComponents, selectedEntries, unit } from "./board.ts";
 import {
-  componentAdded,
-  componentCopied,
-  componentsRemoved,
-  componentTurned,
-} from "./component-edits.ts";
+  componentEntries,
+  inHand,
+  offer,
+  say,
+  selectedEntries,
+  selectedThings,
+  unit,
+} from "./board.ts";
+import { componentAdded, componentCopied, turned } from "./component-edits.ts";
+import { componentRenamed } from "./naming-edits.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { type PatternKind, patternOf } from "./pattern-edits.ts";
+import { thingsRemoved } from "./removal-edits.ts";
 import type { Shift } from "./snap.ts";
 import { spacedEvenly } from "./spacing-edits.ts";
 
@@ -75,22 +82,53 @@ export function turnSelection(by: number): void {
   const on = open();
   const entries = selectedEntries.value;
   if (on === null || entries.length === 0) return;
-  const turnOf = (entry: string): number =>
-    selectedComponents.value.find((one) => one.entry === entry)?.turn ?? 0;
-  const steps = entries.map(
-    (entry) => (now: Source) => componentTurned(now, entry, turnOf(entry) + by),
-  );
+  const steps = entries.map((entry) => (now: Source) => turnedBy(now, entry, { by, on }));
   takeEdit(rewritten(on.from, steps), `turn ${named(entries)}`);
 }
 
+function turnedBy(
+  from: Source,
+  entry: string,
+  { by, on }: { readonly by: number; readonly on: Open },
+): Edit {
+  const component = on.layout.components.find((one) => one.entry === entry);
+  if (component !== undefined)
+    return turned(from, ["components", entry], component.common.turn + by);
+  const marking = on.layout.design.markings.find(({ id }) => id === entry);
+  const path = marking === undefined ? null : pathAt(on.from, marking.written.span);
+  return marking?.kind !== "legend" || path === null
+    ? { kind: "refused", why: `${entry} has no way to be turned` }
+    : turned(from, path, marking.legend.turn + by);
+}
+
+/** At once where nothing else changes; what names it changes only with the person's word. */
 export function removeSelection(): void {
   const on = open();
   const entries = selectedEntries.value;
   if (on === null || entries.length === 0) return;
-  const { edit: made, freed } = componentsRemoved(on.from, entries, on.layout);
-  const kept = freed.length === 0 ? "" : `; ${named(freed)} keeps its place by its own numbers`;
-  selection.value = [];
-  takeEdit(made, `take off ${named(entries)}`, `Taken off: ${named(entries)}${kept}`);
+  const { edit: made, says } = thingsRemoved(on.from, entries, on.layout);
+  const what = `take off ${named(entries)}`;
+  if (made.kind === "edit" && says.length > 0) {
+    const title = `Take off ${named(entries)} all the same`;
+    offer.value = { why: says.join("; "), title, edits: [made.edit], what };
+    say(`Not yet taken off: ${says.join("; ")}.`);
+    return;
+  }
+  if (takeEdit(made, what, `Taken off: ${named(entries)}`)) selection.value = [];
+}
+
+/** Everywhere in the panel's file, as one step. */
+export function renameComponent(entry: string, typed: string): void {
+  const on = open();
+  const name = typed.trim();
+  if (on === null || name === entry) return;
+  const made = componentRenamed(on.from, entry, { name, taken: namesOn(on.panel) });
+  if (made.kind === "refused") {
+    say(`Not renamed: ${made.why}.`);
+    return;
+  }
+  const isDone = take(made.edits, `rename ${entry} to ${name}`, `${entry} is now ${name}`);
+  if (isDone) selectEntries([name]);
 }
 
 /** Between a component and its copy, mm. */
@@ -98,7 +136,7 @@ const COPY_GAP = 5;
 
 export function copySelection(): void {
   const on = open();
-  const entries = selectedEntries.value;
+  const entries = componentEntries.value;
   if (on === null || entries.length === 0) return;
   const nameOf = freshNames(on.panel);
   const names: string[] = [];
@@ -142,7 +180,7 @@ export function spaceSelection(): void {
 export function makePattern(kind: PatternKind): void {
   const on = open();
   if (on === null) return;
-  const made = patternOf(on.from, kind, { entries: selectedEntries.value, layout: on.layout });
+  const made = patternOf(on.from, kind, { entries: componentEntries.value, layout: on.layout });
   if (takeEdit(made.edit, `make a ${kind}`, `Made a ${made.says}`)) selectEntries([made.name]);
 }
 
@@ -161,10 +199,13 @@ export function applyRemedy(remedy: Remedy): void {
 }
 
 /** A number as typed in place of the one that the design states; the reader judges it. */
-export function stateNumber(entry: string, key: string, typed: string): void {
+export function stateNumber(
+  { entry, written }: { readonly entry: string; readonly written: Written },
+  key: string,
+  typed: string,
+): void {
   const on = open();
-  const component = on?.layout.components.find((one) => one.entry === entry);
-  const span = component?.place.written.keys[key];
+  const span = written.keys[key];
   if (on === null || span === undefined) return;
   const text = typed.trim();
   if (LENGTH.test(text)) take([replaceValue(on.from, span, text)], `${entry}: ${key} ${text}`);
@@ -181,16 +222,16 @@ function selectEntries(entries: readonly string[]): void {
   selection.value = entries.flatMap((entry) => [entry, `${entry}.1`]);
 }
 
-function freshNames({ layout, design }: PanelReading): ReturnType<typeof namer> {
-  return namer([
-    ...design.components.map(({ id }) => id),
-    ...(layout?.lost ?? []),
-    ...design.markings.map(({ id }) => id),
-  ]);
-}
+const freshNames = (reading: PanelReading): ReturnType<typeof namer> => namer(namesOn(reading));
+
+const namesOn = ({ layout, design }: PanelReading): readonly string[] => [
+  ...design.components.map(({ id }) => id),
+  ...(layout?.lost ?? []),
+  ...design.markings.map(({ id }) => id),
+];
 
 const named = (names: readonly string[]): string =>
-  names.length <= 3 ? names.join(", ") : `${names.length} components`;
+  names.length <= 3 ? names.join(", ") : `${names.length} things`;
 
 function takeEdit(made: Edit, what: string, words: string = what): boolean {
   if (made.kind === "refused") {
@@ -210,13 +251,10 @@ const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${w
 
 /** Where the middle of what is selected lies, and how large it is: for those who can't see it. */
 export function selectionWords(): string {
-  const [first, ...others] = selectedComponents.value;
+  const [first, ...others] = selectedThings.value;
   if (first === undefined) return "nothing selected";
   if (others.length > 0) return `${others.length + 1} selected`;
-  const box = panel.value?.picture?.boxes[first.id];
-  const size =
-    box === undefined
-      ? ""
-      : `, ${lengthIn(unit.value, extentWidth(box))} by ${lengthIn(unit.value, extentHeight(box))}`;
-  return `${first.id}, ${first.part.title}${size}`;
+  const { id, words, box } = first;
+  const [width, height] = [extentWidth(box), extentHeight(box)];
+  return `${id}, ${words}, ${lengthIn(unit.value, width)} by ${lengthIn(unit.value, height)}`;
 }

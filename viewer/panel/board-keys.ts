@@ -1,7 +1,7 @@
-// The sheet from the keyboard. Tab goes from component to component and, past the last one or after Escape, on to the next
+// The sheet from the keyboard. Tab goes from thing to thing and, past the last one or after Escape, on to the next
 // control; arrows nudge; letters do what the buttons under the sheet do.
 
-import { panel, redo, selection, undo } from "../desk.ts";
+import { redo, selection, undo } from "../desk.ts";
 import {
   copySelection,
   placePart,
@@ -10,7 +10,7 @@ import {
   spaceSelection,
   turnSelection,
 } from "./acts.ts";
-import { drag, gridStep, inHand, offer, say, sight } from "./board.ts";
+import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
 import { giveUp, nudge, settleNudge } from "./dragging.ts";
 import type { Shift } from "./snap.ts";
 
@@ -71,7 +71,7 @@ function commanded(event: KeyboardEvent): boolean {
       redo();
       return true;
     case "a":
-      selection.value = (panel.value?.layout?.components ?? []).map(({ id }) => id);
+      selection.value = things.value.map(({ id }) => id);
       say(`${selection.value.length} selected`);
       return true;
     default:
@@ -131,18 +131,18 @@ function entered(keys: BoardKeys): void {
 
 /** False where Tab is to go on to the next control. */
 function tabbed(by: 1 | -1): boolean {
-  const components = panel.value?.layout?.components ?? [];
+  const all = things.value;
   settleNudge();
-  if (leavesNext || components.length === 0) {
+  if (leavesNext || all.length === 0) {
     leavesNext = false;
     return false;
   }
   const last = selection.value.at(-1);
-  const now = components.findIndex(({ id }) => id === last);
-  const next = now < 0 ? (by > 0 ? 0 : components.length - 1) : now + by;
-  const component = components[next];
-  if (component === undefined) return false;
-  selection.value = [component.id];
+  const now = all.findIndex(({ id }) => id === last);
+  const next = now < 0 ? (by > 0 ? 0 : all.length - 1) : now + by;
+  const thing = all[next];
+  if (thing === undefined) return false;
+  selection.value = [thing.id];
   say(selectionWords());
   return true;
 }

@@ -2,12 +2,12 @@
 
 import { signal } from "@preact/signals";
 import { type Extent, extent, extentsOverlap } from "../../src/geometry/extent.ts";
-import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
-import { panel, selection } from "../desk.ts";
+import { selection } from "../desk.ts";
 import { placePart, selectionWords } from "./acts.ts";
-import { drag, gridStep, inHand, type Sight, say, sight } from "./board.ts";
+import { drag, gridStep, inHand, type Sight, say, sight, things } from "./board.ts";
 import { onPanel, zoomed } from "./board-places.ts";
 import { dragScene, dragTo, giveUp, letGo, settleNudge } from "./dragging.ts";
+import type { SheetThing } from "./sheet-things.ts";
 import type { Shift, SnapScene } from "./snap.ts";
 
 /** The rubber band, in millimetres on the panel. */
@@ -48,12 +48,12 @@ export function pointerDown({ at, now, event }: Touch): void {
     placePart(held.card, onGrid(onPanel(now, at)));
     return;
   }
-  const component = componentUnder(event.target);
-  if (event.button === 1 || (component === null && event.pointerType === "touch"))
+  const thing = thingUnder(event.target);
+  if (event.button === 1 || (thing === null && event.pointerType === "touch"))
     hand = { kind: "pan", from: at, sight: now };
   else if (event.button !== 0) return;
-  else if (component === null) beginBand(at, now, event.shiftKey);
-  else beginPress(component, { at, now, event });
+  else if (thing === null) beginBand(at, now, event.shiftKey);
+  else beginPress(thing, { at, now, event });
   event.preventDefault();
 }
 
@@ -107,21 +107,21 @@ const onGrid = ({ x, y }: Shift): Shift => {
   return { x: Math.round(x / step) * step, y: Math.round(y / step) * step };
 };
 
-function componentUnder(target: EventTarget | null): PlacedComponent | null {
+function thingUnder(target: EventTarget | null): SheetThing | null {
   if (!(target instanceof Element)) return null;
   const owner = target.closest("[data-owner]")?.getAttribute("data-owner");
-  return panel.value?.layout?.components.find(({ id }) => id === owner) ?? null;
+  return things.value.find(({ id }) => id === owner) ?? null;
 }
 
-function beginPress(component: PlacedComponent, { at, now, event }: Touch): void {
-  const isChosen = selection.value.includes(component.id);
+function beginPress(thing: SheetThing, { at, now, event }: Touch): void {
+  const isChosen = selection.value.includes(thing.id);
   if (event.shiftKey)
     selection.value = isChosen
-      ? selection.value.filter((id) => id !== component.id)
-      : [...selection.value, component.id];
-  else if (!isChosen) selection.value = [component.id];
+      ? selection.value.filter((id) => id !== thing.id)
+      : [...selection.value, thing.id];
+  else if (!isChosen) selection.value = [thing.id];
   say(selectionWords());
-  hand = { kind: "pressed", from: at, scene: dragScene(component, now.scale) };
+  hand = { kind: "pressed", from: at, scene: dragScene(thing, now.scale) };
 }
 
 function followDrag(
@@ -140,7 +140,7 @@ function beginBand(at: Shift, now: Sight, isAdding: boolean): void {
   if (!isAdding) selection.value = [];
 }
 
-/** What is seen of a component must be touched. */
+/** What is seen of a thing must be touched; of a border or a line, all of it enclosed. */
 function followBand(held: Hand & { readonly kind: "band" }, to: Shift): void {
   const { from, before } = held;
   const box = extent(
@@ -150,9 +150,14 @@ function followBand(held: Hand & { readonly kind: "band" }, to: Shift): void {
     Math.max(from.y, to.y),
   );
   band.value = box;
-  const boxes = panel.value?.picture?.boxes ?? {};
-  const inside = Object.keys(boxes).filter((id) => extentsOverlap(box, boxes[id]!));
+  const inside = things.value.filter((thing) => isCaught(thing, box)).map(({ id }) => id);
   selection.value = [...new Set([...before, ...inside])];
+}
+
+function isCaught({ grip, box }: SheetThing, band: Extent): boolean {
+  if (grip.kind !== "ring" && grip.kind !== "run") return extentsOverlap(band, box);
+  const { minX, minY, maxX, maxY } = band;
+  return minX <= box.minX && minY <= box.minY && maxX >= box.maxX && maxY >= box.maxY;
 }
 
 function beginPinch(now: Sight): void {

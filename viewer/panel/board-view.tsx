@@ -6,18 +6,20 @@ import { useEffect, useRef } from "preact/hooks";
 import { INK_COLOURS } from "../../src/export/ink-colours.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PanelReading } from "../core-messages.ts";
-import { hidden, selection } from "../desk.ts";
+import { hidden } from "../desk.ts";
 import { lineClass } from "../layer-list.tsx";
 import { selectionWords } from "./acts.ts";
-import { drag, type Extra, extras, inHand, type Sight, sight } from "./board.ts";
+import { drag, type Extra, extras, inHand, type Sight, sight, things } from "./board.ts";
 import { type BoardKeys, boardKey } from "./board-keys.ts";
 import { fitted, type Room, zoomed } from "./board-places.ts";
 import { pointerDown, pointerLost, pointerMove, pointerUp, type Touch } from "./board-pointer.ts";
 import { FindingMarks } from "./finding-marks.tsx";
+import { Handles } from "./handles.tsx";
 import { Guides, HeldPart, Selected } from "./overlays.tsx";
 import type { PanelPicture } from "./panel-picture.ts";
 import { Piece } from "./picture-pieces.tsx";
 import { Rulers } from "./rulers.tsx";
+import type { SheetThing } from "./sheet-things.ts";
 
 interface BoardProps {
   readonly reading: PanelReading;
@@ -80,9 +82,9 @@ export function BoardView(props: BoardProps): JSX.Element {
       </p>
       <svg ref={drawing} class="front" aria-hidden="true">
         <g class="panel-place" transform={`translate(${now.x} ${now.y}) scale(${now.scale})`}>
-          <Sheet layout={layout} picture={picture} />
+          <Sheet layout={layout} picture={picture} scale={now.scale} />
           <KeepOuts picture={picture} />
-          <Selected boxes={picture.boxes} chosen={selection.value} />
+          <Selected />
           <FindingMarks layout={layout} picture={picture} scale={now.scale} />
           <Guides scale={now.scale} />
           <HeldPart />
@@ -99,13 +101,18 @@ let seen: Sight = { scale: 1, x: 0, y: 0 };
 function Sheet(props: {
   readonly layout: PanelLayout;
   readonly picture: PanelPicture;
+  readonly scale: number;
 }): JSX.Element {
-  const { layout, picture } = props;
+  const { layout, picture, scale } = props;
   const isShown = (name: string): boolean => !hidden.value.has(name);
   const front = picture.sheets[0];
   return (
     <>
       <path class="outline" d={front?.outline ?? ""} fill={INK_COLOURS[picture.face]} />
+      <Handles
+        things={things.value.filter(({ kind }) => HOLES.includes(kind) || isShown(":markings"))}
+        scale={scale}
+      />
       {[...layout.layers]
         .reverse()
         .filter(({ id }) => isShown(id))
@@ -122,6 +129,9 @@ function Sheet(props: {
     </>
   );
 }
+
+/** What is a hole is there whatever is shown of the face. */
+const HOLES: readonly SheetThing["kind"][] = ["window", "screw", "dowel"];
 
 function KeepOuts({ picture }: { readonly picture: PanelPicture }): JSX.Element {
   const isShown = (kind: Extra): boolean => extras.value.has(kind);

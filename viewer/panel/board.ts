@@ -9,6 +9,7 @@ import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import type { PanelReading, PlacedFinding } from "../core-messages.ts";
 import { findings, panel, selection, texts } from "../desk.ts";
 import type { PartCard } from "./panel-messages.ts";
+import { type SheetThing, sheetThings } from "./sheet-things.ts";
 import type { Guide, Shift } from "./snap.ts";
 
 /** Pixels a millimetre, and where the panel's lower left corner lies in the drawing, in pixels. */
@@ -63,8 +64,24 @@ export const selectedComponents = computed<readonly PlacedComponent[]>(() => {
   return (panel.value?.layout?.components ?? []).filter(({ id }) => chosen.has(id));
 });
 
-/** Entries of the design that the selection stands for, each once. */
+/** All that can be picked on the sheet, in the order of Tab. */
+export const things = computed<readonly SheetThing[]>(() => {
+  const { layout = null, picture = null } = panel.value ?? {};
+  return layout === null || picture === null ? [] : sheetThings(layout, picture.boxes);
+});
+
+export const selectedThings = computed<readonly SheetThing[]>(() => {
+  const chosen = new Set(selection.value);
+  return things.value.filter(({ id }) => chosen.has(id));
+});
+
+/** Entries of the design that the selection stands for, each once: components, markings, screws and dowels. */
 export const selectedEntries = computed<readonly string[]>(() => [
+  ...new Set(selectedThings.value.map(({ entry }) => entry)),
+]);
+
+/** Of these, the components. */
+export const componentEntries = computed<readonly string[]>(() => [
   ...new Set(selectedComponents.value.map(({ entry }) => entry)),
 ]);
 

@@ -1,21 +1,19 @@
-// Components put on, copied, turned and taken off as changes of the panel's text. Pure: text and layout in, an edit out.
+// Components put on, copied and turned as changes of the panel's text. Pure: the text in, an edit out.
 
 import {
   contentEnd,
   type Edit,
   nodeAt,
+  type Path,
   removeKey,
   replaceValue,
   setKey,
 } from "../../src/design/edit.ts";
 import { lengthIn, usualUnit } from "../../src/design/length-text.ts";
 import { placePath, setFree } from "../../src/design/place-edit.ts";
-import { rewritten, type Step } from "../../src/design/rewriting.ts";
+import { rewritten } from "../../src/design/rewriting.ts";
 import { type Source, spanIn } from "../../src/design/source.ts";
 import { decimal } from "../../src/geometry/number.ts";
-import { neighbourOn } from "../../src/layout/moved-with.ts";
-import type { PanelLayout } from "../../src/layout/panel-layout.ts";
-import { lowestCentre } from "../../src/layout/place-moves.ts";
 
 export interface NewComponent {
   readonly name: string;
@@ -38,9 +36,8 @@ export function componentAdded(from: Source, { name, part, x, y }: NewComponent)
 const isEmptyMap = (node: NonNullable<ReturnType<typeof nodeAt>>): boolean =>
   node.kind === "map" && node.entries.length === 0;
 
-/** Quarter turns for the key, any angle for the ticket; 0 is not written. */
-export function componentTurned(from: Source, entry: string, degrees: number): Edit {
-  const path = ["components", entry];
+/** Quarter turns for the key, any angle for the ticket; 0 is not written. `path`: a component, or a legend by itself. */
+export function turned(from: Source, path: Path, degrees: number): Edit {
   const whole = ((degrees % FULL_TURN) + FULL_TURN) % FULL_TURN;
   const isWritten = nodeAt(from, [...path, "turn"]) !== null;
   if (whole === 0 && isWritten) return removeKey(from, path, "turn");
@@ -48,39 +45,6 @@ export function componentTurned(from: Source, entry: string, degrees: number): E
 }
 
 const FULL_TURN = 360;
-
-/** Whatever leans on what goes keeps its place, by numbers of its own. */
-export function componentsRemoved(
-  from: Source,
-  entries: readonly string[],
-  layout: PanelLayout,
-): { readonly edit: Edit; readonly freed: readonly string[] } {
-  const leaning = leaningOn(entries, layout);
-  const unit = usualUnit(from.text);
-  const freeing = leaning.map((entry): Step => {
-    const { x, y } = lowestCentre(entry, layout);
-    return (now) => setFree(now, entry, { x: lengthIn(unit, x), y: lengthIn(unit, y) });
-  });
-  const removing = entries.map(
-    (entry): Step =>
-      (now) =>
-        removeKey(now, ["components"], entry),
-  );
-  return { edit: rewritten(from, [...freeing, ...removing]), freed: leaning };
-}
-
-const leaningOn = (entries: readonly string[], { components }: PanelLayout): readonly string[] => [
-  ...new Set(
-    components
-      .filter(({ entry, place }) => {
-        const neighbours = [neighbourOn(place.across), neighbourOn(place.along)];
-        const isGone = (name: string | null): boolean =>
-          name !== null && entries.some((gone) => name === gone || name.startsWith(`${gone}.`));
-        return !entries.includes(entry) && neighbours.some(isGone);
-      })
-      .map(({ entry }) => entry),
-  ),
-];
 
 /** The entry's own lines under a new name, right below them, at a place of its own. */
 export function componentCopied(

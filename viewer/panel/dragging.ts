@@ -4,58 +4,67 @@
 import { effect } from "@preact/signals";
 import { dragOf } from "../../src/design/drag-table.ts";
 import type { AxisPlace } from "../../src/design/panel-design.ts";
-import { type Extent, joinedExtent } from "../../src/geometry/extent.ts";
-import { movedWith } from "../../src/layout/moved-with.ts";
-import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
+import { joinedExtent } from "../../src/geometry/extent.ts";
+import { movableThings } from "../../src/layout/movable-things.ts";
+import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
 import { isCurrent, panel, settleWith } from "../desk.ts";
 import { moveSelection } from "./acts.ts";
-import { drag, gridStep, selectedComponents, selectedEntries } from "./board.ts";
+import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
+import { groupsAlong, type SheetThing, withMembers } from "./sheet-things.ts";
 import { type Shift, type SnapScene, snapped } from "./snap.ts";
 
 /** Pixels within which a thing is drawn to a line. */
 const SNAP_PIXELS = 7;
 
 /** The scene for one drag, worked out once when it begins; null where nothing is selected. */
-export function dragScene(held: PlacedComponent, scale: number): SnapScene | null {
-  const reading = panel.value;
-  const layout = reading?.layout ?? null;
-  const boxes = reading?.picture?.boxes ?? {};
+export function dragScene(held: SheetThing, scale: number): SnapScene | null {
+  const layout = panel.value?.layout ?? null;
   if (layout === null) return null;
   const along = goingAlong();
-  const boxOf = ({ id, at }: PlacedComponent): Extent =>
-    boxes[id] ?? { minX: at.x, minY: at.y, maxX: at.x, maxY: at.y };
-  const own = layout.components.filter(({ entry }) => selectedEntries.value.includes(entry));
+  const own = things.value.filter(({ entry }) => selectedEntries.value.includes(entry));
+  const place = movableThings(layout).find(({ id }) => id === held.id)?.place ?? null;
+  const { minX, minY } = layout.nominal;
   return {
-    moving: { at: held.at, box: own.map(boxOf).reduce(joinedExtent, boxOf(held)) },
-    still: layout.components
-      .filter(({ id }) => !along.across.has(id) && !along.along.has(id))
-      .map((one) => ({ id: one.id, at: one.at, box: boxOf(one) })),
+    moving: { at: held.at, box: own.map(({ box }) => box).reduce(joinedExtent, held.box) },
+    still: things.value
+      .filter(({ id, grip }) => isAligned(grip) && !along.across.has(id) && !along.along.has(id))
+      .map(({ id, at, box }) => ({ id, at, box })),
     panel: layout.nominal,
     grid: gridStep.value,
     stated: {
-      x: statedNumber(held.place.across, held.at.x - layout.nominal.minX),
-      y: statedNumber(held.place.along, held.at.y - layout.nominal.minY),
+      x: statedNumber(place?.across ?? null, held.at.x - minX),
+      y: statedNumber(place?.along ?? null, held.at.y - minY),
     },
     reach: Math.min(3, SNAP_PIXELS / scale),
   };
 }
 
+/** Nobody lines a switch up with the middle of a border or of a line. */
+const isAligned = ({ kind }: SheetThing["grip"]): boolean => kind !== "ring" && kind !== "run";
+
 /** The design's own number is what is to be round: a distance from the top stays one of half millimetres. */
-const statedNumber = (place: AxisPlace, coordinate: number): number => {
-  const said = dragOf(place);
-  return said.kind === "number" ? said.value * said.sign : coordinate;
+const statedNumber = (place: AxisPlace | null, coordinate: number): number => {
+  const said = place === null ? null : dragOf(place);
+  return said?.kind === "number" ? said.value * said.sign : coordinate;
 };
 
 const goingAlong = (): {
   readonly across: ReadonlySet<string>;
   readonly along: ReadonlySet<string>;
 } => {
-  const components = panel.value?.layout?.components ?? [];
-  return {
-    across: movedWith(selectedEntries.value, "across", components),
-    along: movedWith(selectedEntries.value, "along", components),
-  };
+  return { across: alongOn("across"), along: alongOn("along") };
 };
+
+const NONE: ReadonlySet<string> = new Set();
+
+/** With the borders round what goes along, and with what a picked border goes round: it is dropped with it, or not at all. */
+function alongOn(axis: MoveAxis): ReadonlySet<string> {
+  const layout = panel.value?.layout ?? null;
+  if (layout === null) return NONE;
+  const picked = withMembers(selectedEntries.value, layout.design);
+  const moved = movedWith(picked, axis, movableThings(layout));
+  return new Set([...picked, ...moved, ...groupsAlong(moved, layout)]);
+}
 
 export function dragTo(wanted: Shift, scene: SnapScene, isFree: boolean): void {
   const { x, y, guides } = isFree ? { ...wanted, guides: [] } : snapped(wanted, scene);
@@ -97,7 +106,7 @@ const REST = 350;
 let rest: ReturnType<typeof setTimeout> | null = null;
 
 export function nudge(by: Shift): void {
-  if (selectedComponents.value.length === 0) return;
+  if (selectedThings.value.length === 0) return;
   const { x, y } = rest === null ? { x: 0, y: 0 } : (drag.value?.shift ?? { x: 0, y: 0 });
   drag.value = { shift: { x: x + by.x, y: y + by.y }, guides: [], ...goingAlong() };
   if (rest !== null) clearTimeout(rest);

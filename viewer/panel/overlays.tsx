@@ -3,36 +3,33 @@
 import type { JSX } from "preact";
 import { figureIn } from "../../src/design/length-text.ts";
 import { type Extent, extentHeight, extentWidth, grownExtent } from "../../src/geometry/extent.ts";
-import { drag, inHand, unit } from "./board.ts";
+import { drag, inHand, selectedThings, unit } from "./board.ts";
 import { band } from "./board-pointer.ts";
 import type { Guide } from "./snap.ts";
 
 /** Room between a thing and its frame, mm. */
 const FRAME_GAP = 0.8;
 
-export function Selected(props: {
-  readonly boxes: Readonly<Record<string, Extent>>;
-  readonly chosen: readonly string[];
-}): JSX.Element {
+export function Selected(): JSX.Element {
   const held = band.value;
   return (
     <>
-      {props.chosen.map((id) => {
-        const box = props.boxes[id];
-        return box === undefined ? null : (
-          <g key={id} class="selected" data-owner={id}>
-            <path d={corners(grownExtent(box, FRAME_GAP))} />
-          </g>
-        );
-      })}
+      {selectedThings.value.map(({ id, box }) => (
+        <g key={id} class="selected" data-owner={id}>
+          <path d={corners(grownExtent(box, FRAME_GAP))} />
+        </g>
+      ))}
       {held !== null && <rect class="band" {...rectOf(held)} />}
     </>
   );
 }
 
+/** A flat line still gets corners that are seen, mm. */
+const LEAST_ARM = 0.6;
+
 /** Four corner ticks, as a fitter scribes them: the thing itself stays in sight. */
 function corners({ minX, minY, maxX, maxY }: Extent): string {
-  const arm = Math.min(3, (maxX - minX) / 3, (maxY - minY) / 3);
+  const arm = Math.max(LEAST_ARM, Math.min(3, (maxX - minX) / 3, (maxY - minY) / 3));
   const tick = (x: number, y: number, dx: number, dy: number): string =>
     `M${x + dx} ${-y}H${x}V${-(y + dy)}`;
   return [

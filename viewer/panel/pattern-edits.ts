@@ -3,15 +3,16 @@
 
 import { type Edit, nodeAt, removeKey, replaceValue, setKey } from "../../src/design/edit.ts";
 import { lengthIn, usualUnit } from "../../src/design/length-text.ts";
-import { rewritten, type Step } from "../../src/design/rewriting.ts";
+import { renamedReferences } from "../../src/design/name-references.ts";
+import { difference, rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
+import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { point } from "../../src/geometry/contour.ts";
 import { decimal } from "../../src/geometry/number.ts";
 import { pointDistance } from "../../src/geometry/point.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
 import { arcTangent2, clockDirection, toDegrees } from "../../src/geometry/trigonometry.ts";
 import type { PanelLayout, PlacedComponent } from "../../src/layout/panel-layout.ts";
-import { componentsRemoved } from "./component-edits.ts";
 
 export type PatternKind = "row" | "column" | "ring";
 
@@ -35,14 +36,14 @@ export function patternOf(
   const least = kind === "ring" ? 3 : 2;
   if (members.length < least) return refused(`a ${kind} takes ${least} or more`);
   if (members.length > entries.length) return refused("one of them is a pattern already");
-  const unlike = difference(from, entries);
+  const unlike = unlikeAmong(from, entries);
   if (unlike !== null) return refused(unlike);
   const set = setOut(kind, members, usualUnit(from.text));
-  return { ...set, edit: made(from, layout, { ...set, key: kind }) };
+  return { ...set, edit: made(from, { ...set, key: kind }) };
 }
 
 /** What they say apart from place and legend must be alike, since one entry says it for all. */
-function difference(from: Source, entries: readonly string[]): string | null {
+function unlikeAmong(from: Source, entries: readonly string[]): string | null {
   const [first = "", ...others] = entries.map((entry) => saidBy(from, entry));
   const odd = others.findIndex((said) => said !== first);
   return odd < 0
@@ -130,15 +131,22 @@ const mean = (values: readonly number[]): number =>
 
 function made(
   from: Source,
-  layout: PanelLayout,
   { name, members, value, key }: SetOut & { readonly key: PatternKind },
 ): Edit {
   const path = ["components", name];
   const legends = members.map(({ entry }) => legendOf(from, entry));
   const others = members.map(({ entry }) => entry).filter((entry) => entry !== name);
-  const cleared = componentsRemoved(from, others, layout).edit;
-  if (cleared.kind === "refused") return cleared;
+  // Whoever names one of them names the member that it becomes.
+  const names = new Map(members.map(({ entry }, index) => [entry, `${name}.${index + 1}`]));
+  const renamed = applyEdits(from.text, renamedReferences(from, names));
+  if (renamed.kind === "refused") return renamed;
   const steps: readonly Step[] = [
+    (now) => ({ kind: "edit", edit: difference(now, renamed.text) }),
+    ...others.map(
+      (entry): Step =>
+        (now) =>
+          removeKey(now, ["components"], entry),
+    ),
     (now) => setKey(now, path, { key, value }),
     ...(legends.every((legend) => legend === '""')
       ? []
@@ -149,7 +157,7 @@ function made(
           without(now, path, gone),
     ),
   ];
-  return rewritten(from, [() => cleared, ...steps]);
+  return rewritten(from, steps);
 }
 
 const without = (from: Source, path: readonly string[], key: string): Edit =>

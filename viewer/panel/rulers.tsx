@@ -3,12 +3,12 @@
 import type { JSX } from "preact";
 import { decimal } from "../../src/geometry/number.ts";
 import { MM_PER_INCH } from "../../src/standards/inch.ts";
-import { type Sight, selectedComponents, unit } from "./board.ts";
+import { type Sight, selectedThings, unit } from "./board.ts";
 import { onScreen, type Room, RULER } from "./board-places.ts";
 
 export function Rulers(props: { readonly sight: Sight; readonly room: Room }): JSX.Element {
   const { sight, room } = props;
-  const chosen = selectedComponents.value.map(({ at }) => onScreen(sight, at));
+  const chosen = selectedThings.value.map(({ at }) => onScreen(sight, at));
   return (
     <g class="rulers">
       <rect class="ruler" x={0} y={0} width={room.width} height={RULER} />

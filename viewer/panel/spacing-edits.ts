@@ -9,8 +9,9 @@ import { difference } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { applyEdits, type TextEdit } from "../../src/diagnostics/text-edit.ts";
 import { samePlace } from "../../src/geometry/tolerance.ts";
+import { type MovableThing, movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
-import type { PanelLayout, PlacedComponent } from "../../src/layout/panel-layout.ts";
+import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 
 export interface Spacing {
   readonly edit: Edit;
@@ -24,12 +25,11 @@ export function spacedEvenly(
   entries: readonly string[],
   layout: PanelLayout,
 ): Spacing | null {
-  const firsts = entries.flatMap(
-    (entry) => layout.components.find((one) => one.entry === entry) ?? [],
-  );
+  const things = movableThings(layout).filter(({ end }) => end === "at");
+  const firsts = entries.flatMap((entry) => things.find((one) => one.entry === entry) ?? []);
   if (firsts.length < 3) return null;
   const axis = widerAxis(firsts);
-  const place = ({ at }: PlacedComponent): number => (axis === "across" ? at.x : at.y);
+  const place = ({ at }: MovableThing): number => (axis === "across" ? at.x : at.y);
   const sorted = firsts.toSorted((a, b) => place(a) - place(b));
   const low = place(sorted[0]!);
   const pitch = (place(sorted.at(-1)!) - low) / (sorted.length - 1);
@@ -39,7 +39,7 @@ export function spacedEvenly(
   return { edit: stepped(from, leadersFirst(sorted, axis), { wanted, axis, layout }), axis, pitch };
 }
 
-const widerAxis = (components: readonly PlacedComponent[]): MoveAxis => {
+const widerAxis = (components: readonly MovableThing[]): MoveAxis => {
   const spread = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
   const across = spread(components.map(({ at }) => at.x));
   return across >= spread(components.map(({ at }) => at.y)) ? "across" : "along";
@@ -47,17 +47,17 @@ const widerAxis = (components: readonly PlacedComponent[]): MoveAxis => {
 
 /** What others lean on goes before them. */
 const leadersFirst = (
-  components: readonly PlacedComponent[],
+  components: readonly MovableThing[],
   axis: MoveAxis,
-): readonly PlacedComponent[] => {
-  const followers = (component: PlacedComponent): number =>
+): readonly MovableThing[] => {
+  const followers = (component: MovableThing): number =>
     movedWith([component.entry], axis, components).size;
   return components.toSorted((a, b) => followers(b) - followers(a));
 };
 
 function stepped(
   from: Source,
-  components: readonly PlacedComponent[],
+  components: readonly MovableThing[],
   on: {
     readonly wanted: ReadonlyMap<string, number>;
     readonly axis: MoveAxis;
@@ -72,7 +72,7 @@ function stepped(
     const taken = stepEdit(from, place, { axis: on.axis, shift: rest });
     if (taken === null) return refusedFor(entry);
     edits.push(taken);
-    for (const moved of movedWith([entry], on.axis, on.layout.components))
+    for (const moved of movedWith([entry], on.axis, movableThings(on.layout)))
       gone.set(moved, (gone.get(moved) ?? 0) + rest);
   }
   const applied = applyEdits(from.text, edits);

@@ -18,8 +18,8 @@ import {
   texts,
   undo,
 } from "../desk.ts";
-import { type NumberedFinding, panelFindings, say, selectedComponents } from "./board.ts";
-import { entryAt, linesOf } from "./text-places.ts";
+import { type NumberedFinding, panelFindings, say, selectedThings, things } from "./board.ts";
+import { idsAt, linesOf } from "./text-places.ts";
 
 /** What is typed and not yet an edit: of which text, and what it is now. */
 interface Draft {
@@ -138,9 +138,9 @@ function Gutter(props: { readonly count: number; readonly file: string }): JSX.E
 function Bands(props: { readonly file: string; readonly text: string }): JSX.Element {
   const { file, text } = props;
   const bands = new Map(
-    selectedComponents.value
-      .filter(({ written }) => written.span.file === file)
-      .map((component) => [component.entry, linesOf(component, text)]),
+    selectedThings.value
+      .filter(({ span }) => span.file === file)
+      .map((thing) => [thing.entry, linesOf(thing, text)]),
   );
   return (
     <div class="bands" aria-hidden="true">
@@ -189,13 +189,9 @@ function typedKey(event: KeyboardEvent): void {
 }
 
 function followCaret(file: string, field: HTMLTextAreaElement): void {
-  const layout = panel.value?.layout ?? null;
-  if (layout === null || draft.value !== null || !isCurrent.value) return;
-  const offset = field.selectionStart;
-  const entry = entryAt(layout.components, { file, text: field.value, offset });
-  if (entry === null) return;
-  const ids = layout.components.filter((one) => one.entry === entry).map(({ id }) => id);
-  if (ids.join() !== selection.value.join()) selection.value = ids;
+  if (draft.value !== null || !isCurrent.value) return;
+  const ids = idsAt(things.value, { file, text: field.value, offset: field.selectionStart });
+  if (ids.length > 0 && ids.join() !== selection.value.join()) selection.value = ids;
 }
 
 /** Brings the lines of what is selected, or of the finding that is pointed at, into sight; never under a hand that types. */
@@ -219,8 +215,8 @@ function wantedPlace(): { readonly file: string; readonly line: number } | null 
   const pointed = pointedAt.value;
   if (pointed !== null && texts.peek().has(pointed.finding.span.file))
     return { file: pointed.finding.span.file, line: pointed.line };
-  const [first] = selectedComponents.value;
+  const [first] = selectedThings.value;
   if (first === undefined) return null;
-  const { file } = first.written.span;
+  const { file } = first.span;
   return { file, line: linesOf(first, texts.peek().get(file) ?? "").first };
 }

@@ -1,7 +1,7 @@
-// Between the text and the picture: which component's lines an offset lies in, and where its lines are. Pure.
+// Between the text and the picture: which thing's lines an offset lies in, and where its lines are. Pure.
 
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
-import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
+import type { SheetThing } from "./sheet-things.ts";
 
 export interface Lines {
   /** From 1, both with. */
@@ -9,30 +9,34 @@ export interface Lines {
   readonly last: number;
 }
 
-/** The entry's own stretch of the text, its name included. */
+type Written = Pick<SheetThing, "kind" | "entry" | "span">;
+
+/** The thing's own stretch of the text, a component's name included. */
 function stretchOf(
-  component: PlacedComponent,
+  { kind, entry, span: { start, end } }: Written,
   text: string,
 ): { readonly start: number; readonly end: number } {
-  const { start, end } = component.written.span;
-  const name = text.lastIndexOf(`${component.entry}:`, start);
+  const name = kind === "component" ? text.lastIndexOf(`${entry}:`, start) : start;
   const written = text.slice(start, end).trimEnd().length;
   return { start: name < 0 ? start : name, end: start + written };
 }
 
-export function entryAt(
-  components: readonly PlacedComponent[],
+/** Ids of what is written round an offset: all members of a pattern, all screws that one rule sets. */
+export function idsAt(
+  things: readonly SheetThing[],
   { file, text, offset }: { readonly file: string; readonly text: string; readonly offset: number },
-): string | null {
-  const found = components.find((component) => {
-    if (component.written.span.file !== file) return false;
-    const { start, end } = stretchOf(component, text);
+): readonly string[] {
+  const found = things.find((thing) => {
+    if (thing.span.file !== file) return false;
+    const { start, end } = stretchOf(thing, text);
     return offset >= start && offset <= end;
   });
-  return found?.entry ?? null;
+  return found === undefined
+    ? []
+    : things.filter(({ span }) => span.start === found.span.start).map(({ id }) => id);
 }
 
-export function linesOf(component: PlacedComponent, text: string): Lines {
-  const { start, end } = stretchOf(component, text);
+export function linesOf(thing: Written, text: string): Lines {
+  const { start, end } = stretchOf(thing, text);
   return { first: lineAndColumn(text, start).line, last: lineAndColumn(text, end).line };
 }

@@ -2,11 +2,13 @@
 // write over, and what can be done with it. Nothing selected: what can be done with the sheet.
 
 import type { JSX } from "preact";
-import { dragOf } from "../../src/design/drag-table.ts";
+import { DRAG_BY_RULE, dragOf, dragOfMarking } from "../../src/design/drag-table.ts";
 import { figureIn, lengthIn } from "../../src/design/length-text.ts";
 import type { AxisPlace } from "../../src/design/panel-design.ts";
-import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
-import { lowestCentre } from "../../src/layout/place-moves.ts";
+import type { Span } from "../../src/diagnostics/finding.ts";
+import { type MovableThing, movableThings } from "../../src/layout/movable-things.ts";
+import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import { heldBy, lowestCentre } from "../../src/layout/place-moves.ts";
 import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { panel, texts } from "../desk.ts";
 import {
@@ -14,12 +16,22 @@ import {
   makePattern,
   moveSelection,
   removeSelection,
+  renameComponent,
   spaceSelection,
   stateNumber,
   takeOffer,
   turnSelection,
 } from "./acts.ts";
-import { offer, said, say, selectedComponents, selectedEntries, unit } from "./board.ts";
+import {
+  componentEntries,
+  offer,
+  said,
+  say,
+  selectedEntries,
+  selectedThings,
+  unit,
+} from "./board.ts";
+import type { SheetThing } from "./sheet-things.ts";
 
 export function Ticket(): JSX.Element {
   return (
@@ -36,12 +48,13 @@ export function Ticket(): JSX.Element {
 
 function Sentence(): JSX.Element {
   const entries = selectedEntries.value;
-  const [first] = selectedComponents.value;
-  if (first === undefined)
+  const [first] = selectedThings.value;
+  const layout = panel.value?.layout ?? null;
+  if (first === undefined || layout === null)
     return (
       <p class="hint">
-        Pick a component: click it, or press Tab on the sheet. Arrow keys nudge, with Shift ten
-        times as far; P takes a part from the drawer.
+        Pick a component, a marking, a window or a screw: click it, or press Tab on the sheet. Arrow
+        keys nudge, with Shift ten times as far; P takes a part from the drawer.
       </p>
     );
   if (entries.length > 1)
@@ -51,41 +64,106 @@ function Sentence(): JSX.Element {
         {entries.length > 8 ? " …" : ""}
       </p>
     );
+  const places = placesOf(first, layout);
+  const [only, ...others] = places;
   return (
     <div class="sentence">
       <p>
-        <b>{first.entry}</b>
-        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.part.title}
+        {first.kind === "component" ? <NameField thing={first} /> : <b>{first.entry}</b>}
+        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.words}
       </p>
-      <p>
-        <StatedAxis component={first} axis="across" />
-        <StatedAxis component={first} axis="along" />
-      </p>
-      <Coordinates component={first} />
+      {places.map((place) => (
+        <p key={place.end}>
+          {place.end === "at" ? "" : `${place.end} `}
+          <StatedAxis thing={place} axis="across" />
+          <StatedAxis thing={place} axis="along" />
+        </p>
+      ))}
+      <Sizes thing={first} layout={layout} />
+      {places.length === 0 && <p class="held">{heldWhole(first, layout)} </p>}
+      {only !== undefined && others.length === 0 && (
+        <Coordinates thing={only} turn={turnOf(first, layout)} />
+      )}
     </div>
   );
 }
 
+/** Of a pattern the one place that its members share. */
+function placesOf(thing: SheetThing, layout: PanelLayout): readonly MovableThing[] {
+  return movableThings(layout).filter(({ id }) => id === thing.id);
+}
+
+function turnOf({ id }: SheetThing, { components, design }: PanelLayout): number {
+  const marking = design.markings.find((one) => one.id === id);
+  if (marking?.kind === "legend") return marking.legend.turn;
+  return components.find((one) => one.id === id)?.turn ?? 0;
+}
+
+/** What has no place of its own: what holds it. */
+function heldWhole({ id }: SheetThing, { design }: PanelLayout): string {
+  const marking = design.markings.find((one) => one.id === id);
+  const drag = marking === undefined ? DRAG_BY_RULE : dragOfMarking(marking);
+  return drag?.kind === "held" ? heldBy(drag) : "";
+}
+
+function NameField({ thing }: { readonly thing: SheetThing }): JSX.Element {
+  return (
+    <NumberField
+      label="name"
+      value={thing.entry}
+      change={(typed) => renameComponent(thing.entry, typed)}
+    />
+  );
+}
+
+/** Of a window, as the design says them. */
+function Sizes(props: {
+  readonly thing: SheetThing;
+  readonly layout: PanelLayout;
+}): JSX.Element | null {
+  const { thing, layout } = props;
+  const marking = layout.design.markings.find(({ id }) => id === thing.id);
+  if (marking?.kind !== "window") return null;
+  const { written } = marking;
+  return (
+    <p>
+      {["width", "height", "corner"].flatMap((key) =>
+        written.keys[key] === undefined
+          ? []
+          : [
+              <NumberField
+                key={key}
+                label={key}
+                value={textIn(written.keys[key])}
+                change={(typed) => stateNumber({ entry: thing.entry, written }, key, typed)}
+              />,
+            ],
+      )}
+    </p>
+  );
+}
+
+const textIn = (span: Span | undefined): string =>
+  span === undefined ? "" : (texts.value.get(span.file) ?? "").slice(span.start, span.end);
+
 interface AxisProps {
-  readonly component: PlacedComponent;
+  readonly thing: MovableThing;
   readonly axis: "across" | "along";
 }
 
 /** One statement in the design's own words, its number to be written over. */
-function StatedAxis({ component, axis }: AxisProps): JSX.Element {
-  const place = component.place[axis];
+function StatedAxis({ thing, axis }: AxisProps): JSX.Element {
+  const place = thing.place[axis];
   const drag = dragOf(place);
   if (drag.kind === "held") return <span class="held">{heldWords(place, axis)} </span>;
-  const { entry } = component;
-  const span = component.place.written.keys[drag.key];
-  const file = span === undefined ? "" : (texts.value.get(span.file) ?? "");
-  const written = span === undefined ? "" : file.slice(span.start, span.end);
+  const { entry } = thing;
+  const { written } = thing.place;
   const words = place.kind === "beside" ? `${place.key} ${place.neighbour}, ${drag.key}` : drag.key;
   return (
     <NumberField
       label={words}
-      value={written}
-      change={(typed) => stateNumber(entry, drag.key, typed)}
+      value={textIn(written.keys[drag.key])}
+      change={(typed) => stateNumber({ entry, written }, drag.key, typed)}
     />
   );
 }
@@ -110,11 +188,15 @@ function heldWords(place: AxisPlace, axis: "across" | "along"): string {
 }
 
 /** Where it stands from the lower left corner, where the design says it otherwise; a new number moves it by the key that does. */
-function Coordinates({ component }: { readonly component: PlacedComponent }): JSX.Element | null {
+function Coordinates(props: {
+  readonly thing: MovableThing;
+  readonly turn: number;
+}): JSX.Element | null {
+  const { thing, turn } = props;
   const layout = panel.value?.layout ?? null;
   if (layout === null) return null;
-  const low = lowestCentre(component.entry, layout);
-  const axes = (["x", "y"] as const).filter((axis) => !isStated(component, axis));
+  const low = lowestCentre(thing.entry, layout);
+  const axes = (["x", "y"] as const).filter((axis) => !isStated(thing, axis));
   return (
     <p class="coordinates">
       {axes.length > 0 && "that is "}
@@ -134,12 +216,12 @@ function Coordinates({ component }: { readonly component: PlacedComponent }): JS
           }}
         />
       ))}
-      <small>{component.turn === 0 ? "" : `turned ${figureIn("mm", component.turn)}°`}</small>
+      <small>{turn === 0 ? "" : `turned ${figureIn("mm", turn)}°`}</small>
     </p>
   );
 }
 
-function isStated({ place }: PlacedComponent, axis: "x" | "y"): boolean {
+function isStated({ place }: MovableThing, axis: "x" | "y"): boolean {
   const said = axis === "x" ? place.across : place.along;
   return said.kind === "from-low" && said.key === axis;
 }
@@ -198,16 +280,18 @@ function Offered(): JSX.Element | null {
 
 function Deeds(): JSX.Element | null {
   const count = selectedEntries.value.length;
+  const components = componentEntries.value.length;
   if (count === 0) return null;
+  const turns = selectedThings.value.some(({ kind }) => kind === "component" || kind === "legend");
   return (
     <div class="deeds">
-      <Deed words="Turn a quarter" letter="T" act={() => turnSelection(90)} />
-      <Deed words="Copy" letter="C" act={copySelection} />
+      {turns && <Deed words="Turn a quarter" letter="T" act={() => turnSelection(90)} />}
+      {components > 0 && <Deed words="Copy" letter="C" act={copySelection} />}
       <Deed words="Take off" letter="Del" act={removeSelection} />
       {count > 2 && <Deed words="Space evenly" letter="E" act={spaceSelection} />}
-      {count > 1 && <Deed words="Make a row" letter="" act={() => makePattern("row")} />}
-      {count > 1 && <Deed words="Make a column" letter="" act={() => makePattern("column")} />}
-      {count > 2 && <Deed words="Make a ring" letter="" act={() => makePattern("ring")} />}
+      {components > 1 && <Deed words="Make a row" letter="" act={() => makePattern("row")} />}
+      {components > 1 && <Deed words="Make a column" letter="" act={() => makePattern("column")} />}
+      {components > 2 && <Deed words="Make a ring" letter="" act={() => makePattern("ring")} />}
     </div>
   );
 }
