@@ -50,7 +50,9 @@ const openStep = signal<OpenStep | null>(null);
 const reading = signal<DesignReading | null>(null);
 const readTexts = signal<DesignTexts | null>(null);
 const panelName = signal<string | null>(null);
-let binaries: DesignBinaries = new Map();
+const binaries = signal<DesignBinaries>(new Map());
+/** Pictures that were put beside the texts since the design was opened: no stored text may name them yet. */
+let added: DesignBinaries = new Map();
 /** Counts the designs that were opened: a reading of an earlier one is of no use. */
 let opening = 0;
 
@@ -184,7 +186,8 @@ export async function openDesign(
   from: History = EMPTY_HISTORY,
 ): Promise<void> {
   opening += 1;
-  binaries = sources.binaries;
+  binaries.value = sources.binaries;
+  added = new Map();
   openStep.value = null;
   held.value = { texts: sources.texts, history: from };
   reading.value = null;
@@ -197,11 +200,23 @@ export async function openDesign(
 }
 
 /** Texts with the shapes that they name: what a design is read from. */
-export const sourcesOf = (held: DesignTexts): DesignSources => ({ texts: held, binaries });
+export const sourcesOf = (held: DesignTexts): DesignSources => ({
+  texts: held,
+  binaries: binaries.value,
+});
+
+/** Bytes of a file that the texts name, by its path from the root; undefined where it is not there. */
+export const binaryAt = (path: string): Uint8Array | undefined => binaries.value.get(path);
+
+/** A picture that was put beside the texts. */
+export function addBinary(path: string, bytes: Uint8Array): void {
+  added = new Map([...added, [path, bytes]]);
+  takeBinaries(binaries.value);
+}
 
 /** Shapes that the texts name, where they have changed outside. */
 export function takeBinaries(next: DesignBinaries): void {
-  binaries = next;
+  binaries.value = new Map([...next, ...added]);
   void readAgain(openName());
 }
 
@@ -249,7 +264,7 @@ const openName = (): string => {
 async function readAgain(what: string): Promise<void> {
   const asked = held.value.texts;
   const askedFor = opening;
-  const reply = await readDesign({ texts: asked, binaries });
+  const reply = await readDesign({ texts: asked, binaries: binaries.value });
   if (reply === null || askedFor !== opening) return;
   if (reply.kind === "failed") {
     progress.value = { kind: "failed", why: reply.why };

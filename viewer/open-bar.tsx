@@ -33,7 +33,7 @@ function FileChoice({ words, folder }: FileChoiceProps): JSX.Element {
       <input
         type="file"
         multiple
-        accept={folder ? undefined : ".yaml,.yml"}
+        accept={folder ? undefined : ".yaml,.yml,.stl,.jpg,.jpeg,.png,.webp"}
         {...(folder ? { webkitdirectory: true } : {})}
         onChange={(event) => {
           const files = [...(event.currentTarget.files ?? [])].map(pathed);

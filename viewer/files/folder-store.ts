@@ -1,7 +1,15 @@
 // A design in a folder of this machine that the person has let the page work in (WICG File System Access). Read whole,
 // saved back file by file, each only where the text stands that the page knows; changes outside are found by looking.
 
-import type { Following, LoadOutcome, SaveOutcome, Store, TextChange } from "./store.ts";
+import { binariesOf } from "../../src/design/includes.ts";
+import type {
+  Following,
+  KeptPicture,
+  LoadOutcome,
+  SaveOutcome,
+  Store,
+  TextChange,
+} from "./store.ts";
 
 type PickFolder = (options: { readonly mode: "readwrite" }) => Promise<FileSystemDirectoryHandle>;
 
@@ -18,6 +26,7 @@ export function folderStore(folder: FileSystemDirectoryHandle): Store {
     saving: "Save",
     load: () => load(folder),
     save: (changes) => save(folder, changes),
+    keepPicture: (path, bytes) => keepPicture(folder, path, bytes),
     follow: (following) => follow(folder, following),
   };
 }
@@ -38,7 +47,10 @@ async function load(folder: FileSystemDirectoryHandle): Promise<LoadOutcome> {
     const found: Found[] = [];
     await gather(folder, "", found);
     const texts = await Promise.all(found.filter(isText).map(textOf));
-    const shapes = found.filter((each) => !isText(each) && each.file.size <= MOST_SHAPE_BYTES);
+    const pictures = await picturesOf(folder, texts);
+    const shapes = [...found.filter((each) => !isText(each)), ...pictures].filter(
+      ({ file }) => file.size <= MOST_SHAPE_BYTES,
+    );
     return {
       kind: "loaded",
       design: {
@@ -59,6 +71,19 @@ async function load(folder: FileSystemDirectoryHandle): Promise<LoadOutcome> {
   } catch (reason) {
     return { kind: "trouble", why: `${folder.name} can't be read: ${wordsOf(reason)}` };
   }
+}
+
+/** Photographs that the texts name: of all the pictures in a folder only these are read. */
+async function picturesOf(
+  folder: FileSystemDirectoryHandle,
+  texts: readonly { readonly path: string; readonly text: string | null }[],
+): Promise<readonly Found[]> {
+  const named = texts.flatMap(({ path, text }) => (text === null ? [] : binariesOf(path, text)));
+  const pictures = [...new Set(named)].filter((path) => !/\.stl$/i.test(path));
+  const found = await Promise.all(pictures.map((path) => fileAt(folder, path)));
+  return found.flatMap((file, index) =>
+    file === null ? [] : [{ path: pictures[index] ?? "", file }],
+  );
 }
 
 const isText = ({ path }: Found): boolean => /\.ya?ml$/i.test(path);
@@ -127,10 +152,38 @@ async function save(
   }
 }
 
-async function textAt(folder: FileSystemDirectoryHandle, path: string): Promise<string | null> {
+async function keepPicture(
+  folder: FileSystemDirectoryHandle,
+  path: string,
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<KeptPicture> {
   try {
-    const handle = await handleAt(folder, path, false);
-    return decoded(await (await handle.getFile()).arrayBuffer());
+    const there = await fileAt(folder, path);
+    if (there !== null)
+      return isSame(new Uint8Array(await there.arrayBuffer()), bytes)
+        ? { kind: "kept" }
+        : { kind: "refused", why: `another picture is called ${path}; give this one another name` };
+    const writing = await (await handleAt(folder, path, true)).createWritable();
+    await writing.write(bytes);
+    await writing.close();
+    return { kind: "kept" };
+  } catch (reason) {
+    return { kind: "refused", why: `${folder.name} can't be written: ${wordsOf(reason)}` };
+  }
+}
+
+const isSame = (a: Uint8Array, b: Uint8Array): boolean =>
+  a.length === b.length && a.every((byte, index) => byte === b[index]);
+
+async function textAt(folder: FileSystemDirectoryHandle, path: string): Promise<string | null> {
+  const file = await fileAt(folder, path);
+  return file === null ? null : decoded(await file.arrayBuffer());
+}
+
+/** null where there is none. */
+async function fileAt(folder: FileSystemDirectoryHandle, path: string): Promise<File | null> {
+  try {
+    return await (await handleAt(folder, path, false)).getFile();
   } catch (reason) {
     if (reason instanceof DOMException && reason.name === "NotFoundError") return null;
     throw reason;

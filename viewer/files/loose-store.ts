@@ -2,10 +2,14 @@
 // changed: one file as it is, several in one archive with their folders.
 
 import { zipSync } from "fflate";
-import type { DesignTexts } from "../core-messages.ts";
+import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import type { SaveOutcome, Store, TextChange } from "./store.ts";
 
-export function looseStore(name: string, texts: DesignTexts): Store {
+export function looseStore(
+  name: string,
+  texts: DesignTexts,
+  binaries: DesignBinaries = new Map(),
+): Store {
   return {
     id: `loose ${name} ${[...texts.keys()].toSorted().join(" ")}`,
     name,
@@ -14,13 +18,15 @@ export function looseStore(name: string, texts: DesignTexts): Store {
       kind: "loaded",
       design: {
         texts,
-        binaries: new Map(),
+        binaries,
         locked: new Map(),
         isReadOnly: false,
         troubles: [],
       },
     }),
     save: async (changes) => download(changes),
+    // The person has the file already, and puts it beside the text that is downloaded.
+    keepPicture: async () => ({ kind: "kept" }),
     follow: () => () => undefined,
   };
 }

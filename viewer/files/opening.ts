@@ -2,6 +2,7 @@
 // that was built in. Whatever is kept of it in the browser is looked for then.
 
 import { signal } from "@preact/signals";
+import { binariesOf } from "../../src/design/includes.ts";
 import { progress } from "../desk.ts";
 import { folderStore, pickFolder } from "./folder-store.ts";
 import { looseStore } from "./loose-store.ts";
@@ -51,7 +52,7 @@ async function openFirstExample(): Promise<void> {
 }
 
 export async function openExample(name: string): Promise<void> {
-  await openTexts(name, new Map(Object.entries(examples[name] ?? {})));
+  await open(looseStore(name, new Map(Object.entries(examples[name] ?? {}))));
 }
 
 export interface PathedFile {
@@ -60,7 +61,7 @@ export interface PathedFile {
   readonly file: File;
 }
 
-/** Files that the user chose or dropped. What is no design file is left aside. */
+/** Files that the user chose or dropped, with the shapes and photographs that they name. What is neither is left aside. */
 export async function openPathed(files: readonly PathedFile[]): Promise<void> {
   const designs = files.filter(({ path }) => /\.ya?ml$/i.test(path));
   if (designs.length === 0) {
@@ -73,14 +74,24 @@ export async function openPathed(files: readonly PathedFile[]): Promise<void> {
   const texts = await Promise.all(
     designs.map(async ({ path, file }): Promise<[string, string]> => [path, await file.text()]),
   );
-  await openTexts(
-    designs.length === 1 ? designs[0]!.path : `${designs.length} files`,
-    new Map(texts),
+  const named = new Set(texts.flatMap(([path, text]) => binariesOf(path, text)));
+  const others = files.filter(
+    ({ path, file }) => named.has(path) && file.size <= MOST_BINARY_BYTES,
   );
+  const binaries = await Promise.all(
+    others.map(
+      async ({ path, file }): Promise<[string, Uint8Array]> => [
+        path,
+        new Uint8Array(await file.arrayBuffer()),
+      ],
+    ),
+  );
+  const what = designs.length === 1 ? designs[0]!.path : `${designs.length} files`;
+  await open(looseStore(what, new Map(texts), new Map(binaries)));
 }
 
-const openTexts = (what: string, texts: ReadonlyMap<string, string>): Promise<void> =>
-  open(looseStore(what, texts));
+/** As the command line and a folder have it. */
+const MOST_BINARY_BYTES = 50_000_000;
 
 async function open(store: Store): Promise<void> {
   await keepNow();

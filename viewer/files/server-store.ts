@@ -2,7 +2,14 @@
 
 import type { DesignMessage, SaveMessage, SaveReply } from "../../src/cli/view/view-messages.ts";
 import { textHash } from "../../src/diagnostics/text-edit.ts";
-import type { Following, LoadOutcome, SaveOutcome, Store, TextChange } from "./store.ts";
+import type {
+  Following,
+  KeptPicture,
+  LoadOutcome,
+  SaveOutcome,
+  Store,
+  TextChange,
+} from "./store.ts";
 
 /** Whether a server that has a design stands behind the page; on a static host there is none. */
 export const isServed = (): boolean =>
@@ -17,7 +24,7 @@ export async function serverStore(): Promise<ServerStore> {
   const first = await askDesign();
   if (first.kind === "trouble") return first;
   const { id, name } = first.message;
-  return { kind: "store", store: { id, name, saving: "Save", load, save, follow } };
+  return { kind: "store", store: { id, name, saving: "Save", load, save, keepPicture, follow } };
 }
 
 /** Read at each request: an address that `view` prints anew is opened in the same page, and only its key differs. */
@@ -73,11 +80,22 @@ async function load(): Promise<LoadOutcome> {
 
 async function shapeAt(path: string): Promise<readonly (readonly [string, Uint8Array])[]> {
   try {
-    const answer = await ask(`design/shapes/${path.split("/").map(encodeURIComponent).join("/")}`);
+    const answer = await ask(`design/shapes/${inAddress(path)}`);
     return answer.ok ? [[path, new Uint8Array(await answer.arrayBuffer())]] : [];
   } catch {
     // Reading the design says at its place that the shape is missing.
     return [];
+  }
+}
+
+const inAddress = (path: string): string => path.split("/").map(encodeURIComponent).join("/");
+
+async function keepPicture(path: string, bytes: Uint8Array<ArrayBuffer>): Promise<KeptPicture> {
+  try {
+    const answer = await ask(`design/pictures/${inAddress(path)}`, { method: "PUT", body: bytes });
+    return answer.ok ? { kind: "kept" } : { kind: "refused", why: await refusalOf(answer) };
+  } catch {
+    return { kind: "refused", why: NO_ANSWER };
   }
 }
 

@@ -30,6 +30,10 @@ export type SaveOutcome =
   | { readonly kind: "changed-outside"; readonly files: ReadonlyMap<string, string | null> }
   | { readonly kind: "refused"; readonly why: string };
 
+export type KeptPicture =
+  | { readonly kind: "kept" }
+  | { readonly kind: "refused"; readonly why: string };
+
 export interface Following {
   /** Something has changed outside: load again. */
   readonly changed: () => void;
@@ -46,6 +50,8 @@ export interface Store {
   readonly load: () => Promise<LoadOutcome>;
   /** All of them or none, as far as the store can. */
   readonly save: (changes: readonly TextChange[]) => Promise<SaveOutcome>;
+  /** Puts a picture beside the texts at once, never over another one. `path` is from the design's root. */
+  readonly keepPicture: (path: string, bytes: Uint8Array<ArrayBuffer>) => Promise<KeptPicture>;
   /** Tells of changes outside until the function that it gives is called. */
   readonly follow: (following: Following) => () => void;
 }

@@ -4,8 +4,9 @@
 import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import type { PageFiles } from "./page-files.ts";
-import { readBody, readSave } from "./read-body.ts";
+import { readBody, readBytes, readSave } from "./read-body.ts";
 import { hostsOf, METHODS, type Refusal, refuseKeyless, refuseStranger } from "./request-guard.ts";
+import { savePicture } from "./save-picture.ts";
 import { saveTexts } from "./save-texts.ts";
 import { type DesignSource, servedDesign } from "./served-design.ts";
 import { watchDesign } from "./watch-design.ts";
@@ -67,6 +68,8 @@ const REQUEST_MS = 30_000;
 const BEAT_MS = 10_000;
 /** All texts of a large design in one save. */
 const MOST_BODY = 16_000_000;
+/** A photograph of 50 million pixels as a camera saves it. */
+const MOST_PICTURE = 25_000_000;
 
 interface ServedDesk extends ServerSettings {
   readonly key: string;
@@ -170,6 +173,8 @@ const answerDesign = async (asked: Asked, address: string, desk: ServedDesk): Pr
   if (wanted === "GET /design") return send(response, 200, servedDesign(desk.source).message);
   if (wanted === "GET /design/changes") return listenTo(asked, desk);
   if (wanted === "PUT /design/texts") return save(asked, desk);
+  const picture = /^PUT \/design\/pictures\/(.+)$/.exec(wanted)?.[1];
+  if (picture !== undefined) return keepPicture(picture, asked, desk);
   const shape = /^GET \/design\/shapes\/(.+)$/.exec(wanted)?.[1];
   const bytes = shape === undefined ? undefined : shapeAt(shape, desk);
   if (bytes !== undefined) {
@@ -203,6 +208,20 @@ const save = async ({ request, response }: Asked, { source }: ServedDesk): Promi
   if (message === null)
     return send(response, 400, { kind: "refused", why: "it is not a list of texts to save" });
   const { status, reply } = saveTexts(message.changes, source);
+  send(response, status, reply);
+};
+
+const keepPicture = async (
+  path: string,
+  { request, response }: Asked,
+  { source }: ServedDesk,
+): Promise<void> => {
+  const body = await readBytes(request, MOST_PICTURE);
+  if (body.kind === "refused") {
+    response.setHeader("connection", "close");
+    return send(response, body.status, { kind: "refused", why: body.why });
+  }
+  const { status, reply } = savePicture(path, body.bytes, source);
   send(response, status, reply);
 };
 

@@ -8,7 +8,22 @@ export type ReadBody =
   | { readonly kind: "refused"; readonly status: 400 | 413; readonly why: string };
 
 export const readBody = async (request: IncomingMessage, most: number): Promise<ReadBody> => {
-  const tooLong: ReadBody = {
+  const read = await readBytes(request, most);
+  if (read.kind === "refused") return read;
+  try {
+    const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+    return { kind: "body", text: decoder.decode(read.bytes) };
+  } catch {
+    return { kind: "refused", status: 400, why: "it is not UTF-8 text" };
+  }
+};
+
+export type ReadBytes =
+  | { readonly kind: "bytes"; readonly bytes: Uint8Array }
+  | Extract<ReadBody, { readonly kind: "refused" }>;
+
+export const readBytes = async (request: IncomingMessage, most: number): Promise<ReadBytes> => {
+  const tooLong: ReadBytes = {
     kind: "refused",
     status: 413,
     why: `more than ${most} bytes are not taken at once`,
@@ -22,12 +37,7 @@ export const readBody = async (request: IncomingMessage, most: number): Promise<
     if (size > most) return tooLong;
     pieces.push(piece);
   }
-  try {
-    const decoder = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
-    return { kind: "body", text: decoder.decode(Buffer.concat(pieces)) };
-  } catch {
-    return { kind: "refused", status: 400, why: "it is not UTF-8 text" };
-  }
+  return { kind: "bytes", bytes: Buffer.concat(pieces) };
 };
 
 /** null where it is no such message. */

@@ -4,11 +4,11 @@
 import { dirname, join } from "node:path";
 import { textHash } from "../../diagnostics/text-edit.ts";
 import { utf8Bytes } from "../../pack/utf8.ts";
-import type { Disk } from "../disk.ts";
 import { attempt } from "../disk-trouble.ts";
 import { isBelow } from "../is-below.ts";
 import { replaceTexts } from "../replace-texts.ts";
 import { type DesignSource, isDesignText, servedDesign } from "./served-design.ts";
+import { trueTarget } from "./true-target.ts";
 import type { SaveReply, TextChangeMessage } from "./view-messages.ts";
 
 export interface SaveOutcome {
@@ -62,13 +62,6 @@ const refusal = (
     return disk.isWritable(target) ? null : refused(403, `${path} is read-only on the disk`);
   });
   return checked.kind === "done" ? checked.result : refused(403, `${path}: ${checked.why}`);
-};
-
-/** Where a file is, or would be: the nearest folder that there is, all links followed. */
-const trueTarget = (target: string, disk: Disk): string => {
-  if (disk.look(target) !== "nothing") return disk.truePath(target);
-  const above = dirname(target);
-  return above === target ? target : trueTarget(above, disk);
 };
 
 interface Standing {

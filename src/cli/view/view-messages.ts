@@ -36,7 +36,7 @@ export interface SaveMessage {
   readonly changes: readonly TextChangeMessage[];
 }
 
-/** Answer to PUT /design/texts. */
+/** Answer to PUT /design/texts, and to PUT /design/pictures/PATH, whose body is the picture. */
 export type SaveReply =
   | { readonly kind: "saved" }
   /** Status 409: other texts stand there than the page knows; null: the file is gone. */

@@ -24,7 +24,7 @@ export interface Asked {
   readonly method?: string;
   /** Over the usual ones; undefined leaves one out. */
   readonly headers?: OutgoingHttpHeaders;
-  readonly body?: string;
+  readonly body?: string | Uint8Array;
 }
 
 export interface Answer {
