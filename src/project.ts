@@ -9,6 +9,7 @@ import { searchedWithin } from "./checks/fit/near-limits.ts";
 import { judgeFit } from "./checks/fit/rules.ts";
 import { serviceFigures } from "./checks/fit/service-limits.ts";
 import { atTrueDistance } from "./checks/fit/true-distance.ts";
+import { judgedFrame } from "./checks/frame/judged-frame.ts";
 import { judge } from "./checks/judge.ts";
 import type { BlankingUse, ConsoleDesign } from "./design/console-design.ts";
 import { withHeldBack } from "./design/held-back.ts";
@@ -33,7 +34,6 @@ import { packOfConsole } from "./pack/pack-of-console.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
 import { refusedColours } from "./pack/refused-colours.ts";
-import { consoleFrame } from "./parts/frame/console-frame.ts";
 import type { ConsoleFrame } from "./parts/frame/frame-part.ts";
 import { blankingDesign, printedBlanking } from "./parts/printed/blanking-panel.ts";
 import { blankingRequests } from "./parts/printed/blanking-requests.ts";
@@ -208,7 +208,10 @@ const compileConsole = (
   });
   const { layout } = laid;
   const { lettering } = context;
-  const framed = consoleFrame(layout, { design: design.frame, workshop, catalogue, lettering });
+  const framed =
+    design.frame === null
+      ? { frame: null, findings: [] }
+      : judgedFrame(layout, { design: design.frame, workshop, catalogue, lettering });
   const edit = editor(context.sources.files);
   const judged = judgeBays({ layout, edit, texts: context.sources.files });
   return {

@@ -4,6 +4,7 @@ import { ARRANGE_CODES } from "../arrange/arrange-list.ts";
 import { CATALOGUE_CODES } from "../catalogue/codes.ts";
 import { BAY_CODES } from "../checks/fit/bay-rules.ts";
 import { FIT_CODES } from "../checks/fit/rules.ts";
+import { FRAME_RULE_CODES } from "../checks/frame/rules.ts";
 import { CHECK_CODES } from "../checks/judge.ts";
 import { DESIGN_CODES } from "../design/codes.ts";
 import type { CodeEntry } from "../diagnostics/finding.ts";
@@ -24,6 +25,7 @@ export const codeTable = (): readonly CodeEntry[] =>
     ...FRAME_CODES,
     ...PRINTED_CODES,
     ...CHECK_CODES,
+    ...FRAME_RULE_CODES,
     ...CONSOLE_LAYOUT_CODES,
     ...BAY_CODES,
     ...FIT_CODES,

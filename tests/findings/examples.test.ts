@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { BAY_CODES } from "../../src/checks/fit/bay-rules.ts";
 import { FIT_CODES } from "../../src/checks/fit/rules.ts";
+import { FRAME_RULE_CODES } from "../../src/checks/frame/rules.ts";
 import { CHECK_CODES } from "../../src/checks/judge.ts";
 import type { Finding } from "../../src/diagnostics/finding.ts";
 import { LAYOUT_CODES } from "../../src/layout/codes.ts";
@@ -36,6 +37,7 @@ const textsOf = (code: string): Texts => readExample(join(import.meta.dirname, `
 test("every code has an example, and every example a code", () => {
   const codes = [
     ...CHECK_CODES,
+    ...FRAME_RULE_CODES,
     ...BAY_CODES,
     ...FIT_CODES,
     ...LAYOUT_CODES,

@@ -241,7 +241,7 @@ const partedAt = (apart: number, beyond: string): ReturnType<typeof framed> =>
     bed: "[700, 500]",
   });
 const tooClose = ({ findings }: ReturnType<typeof framed>): string | undefined =>
-  findings.find(({ code }) => code === "parts/frame-sections")?.message;
+  findings.find(({ code }) => code === "checks/frame-sections")?.message;
 
 // Each end stands `beyond` over: a length that both give up parts two sections by twice as much, and by no more than they have.
 test("what is said to part two sections does, and nothing is said that could not", () => {
@@ -255,7 +255,7 @@ test("what is said to part two sections does, and nothing is said that could not
 test("the tool that is said to work for the slots does", () => {
   const slots = (diameter: string): string | undefined =>
     framed({ tools: `[{ diameter: ${diameter} mm }]` }).findings.find(
-      ({ code }) => code === "parts/frame-tool",
+      ({ code }) => code === "checks/frame-tool",
     )?.message;
   const works = /A tool of ([\d.]+) mm works/.exec(slots("12") ?? "")?.[1];
   expect(slots(works!)).toBeUndefined();

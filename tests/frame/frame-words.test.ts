@@ -16,7 +16,7 @@ describe("a knee space deeper than its desk", () => {
   // 20 modules of 9.525 are 190.5; behind the knees stand 40 for the floor's tab and its webs: 150.5.
   test("says how deep it can be", () => {
     expect(faultsOf("{ type: front-desk, sheet: birch-ply-12 }")).toEqual([
-      "parts/frame-knees: The knee space is to be 440 mm deep, and before the boards behind it the desk leaves 150.5 mm, 289.5 mm less. knees: [150.5, 620] goes in; longer bays leave more.",
+      "checks/frame-knees: The knee space is to be 440 mm deep, and before the boards behind it the desk leaves 150.5 mm, 289.5 mm less. knees: [150.5, 620] goes in; longer bays leave more.",
     ]);
   });
 
@@ -35,7 +35,7 @@ describe("holes of the rails that run together", () => {
   test.each(["9.525", "40"])("%s mm", (hole) => {
     const frame = `{ type: side-console, sheet: birch-ply-12, rails: { hole: ${hole} mm } }`;
     expect(faultsOf(frame)).toEqual([
-      `parts/frame-rail-hole: The rails of near: holes of ${hole} mm run into one another, the bar's edge or the ribs' slots; less than 9.525 mm leaves wood between them. hole: 6.6 mm does.`,
+      `checks/frame-rail-hole: The rails of near: holes of ${hole} mm run into one another, the bar's edge or the ribs' slots; less than 9.525 mm leaves wood between them. hole: 6.6 mm does.`,
     ]);
   });
 
@@ -75,12 +75,35 @@ describe("ribs nearer than they are thick", () => {
   // The run is 190.5 less twice the web of 14.5 and a board of 11.6: 149.9, in 150 parts of 0.9993.
   test("want the same place", () => {
     expect(faultsOf(ribs("1 mm"))).toEqual([
-      "parts/frame-ribs: The ribs of near begin 1 mm apart, and their slots are 11.8 mm wide: 10.8 mm more are wanted before any wood stands between them. spacing: 47 mm does.",
+      "checks/frame-ribs: The ribs of near begin 1 mm apart, and their slots are 11.8 mm wide: 10.8 mm more are wanted before any wood stands between them. spacing: 47 mm does.",
     ]);
   });
 
   test("further apart nothing is said", () => {
     expect(faultsOf(ribs("47 mm"))).toEqual([]);
+  });
+});
+
+describe("little wood beside a slot", () => {
+  // Cheeks stand 4 mm beyond: less half the clearance, 0.1, and a relief of 1.5875 (1 - 1/√2) = 0.465.
+  const beside = (house: string): readonly string[] =>
+    framed({
+      bays: [BAY],
+      frame: "{ type: side-console, sheet: birch-ply-12, beyond: 4 mm }",
+      house,
+    })
+      .findings.filter(({ code }) => code === "checks/frame-web")
+      .map(({ measured, limit, source }) =>
+        [measured?.value.toFixed(3), limit?.value, source?.kind].join(" "),
+      );
+
+  test("is less than the sheet's thickness, usually", () => {
+    expect(beside("{}")).toEqual(["3.435 11.6 house-rule"]);
+  });
+
+  test("or less than the workshop says", () => {
+    expect(beside("{ frame-web: 3.5 mm }")).toEqual(["3.435 3.5 workshop"]);
+    expect(beside("{ frame-web: 3.4 mm }")).toEqual([]);
   });
 });
 

@@ -1,12 +1,13 @@
 // A frame from a few lines of design text: bays, what is said of the frame, and the sheet as measured.
 
+import { judgedFrame } from "../../src/checks/frame/judged-frame.ts";
 import type { ConsoleDesign } from "../../src/design/console-design.ts";
+import type { FrameDesign } from "../../src/design/frame-design.ts";
 import { readDesign } from "../../src/design/read-design.ts";
 import type { WorkshopDesign } from "../../src/design/workshop-design.ts";
 import type { Finding } from "../../src/diagnostics/finding.ts";
 import type { ConsoleLayout } from "../../src/layout/console/console-layout.ts";
 import { layoutConsole } from "../../src/layout/console/layout-console.ts";
-import { consoleFrame } from "../../src/parts/frame/console-frame.ts";
 import type { ConsoleFrame } from "../../src/parts/frame/frame-part.ts";
 import { testLibrary } from "../support/test-library.ts";
 
@@ -16,6 +17,8 @@ export interface FrameText {
   readonly stock: string;
   readonly bed: string;
   readonly tools: string;
+  /** The workshop's own limits. */
+  readonly house: string;
 }
 
 /** The two bays of a side console, flat and rising, both tilted toward the operator. */
@@ -29,6 +32,7 @@ const USUAL: FrameText = {
     "{ material: plywood, colour: birch, light: opaque, nominal: 12 mm, measured: 11.6 mm, dated: 2026-10-02 }",
   bed: "[1500, 1500]",
   tools: "[{ diameter: 3.175 mm }]",
+  house: "{}",
 };
 
 export interface Framed {
@@ -38,18 +42,18 @@ export interface Framed {
 }
 
 export const framed = (said: Partial<FrameText> = {}): Framed => {
-  const { bays, frame, stock, bed, tools } = { ...USUAL, ...said };
+  const { bays, frame, stock, bed, tools, house } = { ...USUAL, ...said };
   const workshop = workshopOf(
-    `consolewright: 1\nkind: workshop\nname: shed\nstock:\n  birch-ply-12: ${stock}\nmachines:\n  router: { type: router, bed: ${bed}, tools: ${tools} }\nuse: { frame: router }\n`,
+    `consolewright: 1\nkind: workshop\nname: shed\nstock:\n  birch-ply-12: ${stock}\nmachines:\n  router: { type: router, bed: ${bed}, tools: ${tools} }\nuse: { frame: router }\nhouse-rules: ${house}\n`,
   );
-  const design = consoleOf(
+  const { design, frameDesign } = consoleOf(
     `consolewright: 1\nkind: console\nname: stand\nbays:\n${bays.map((bay) => `  ${bay}\n`).join("")}frame: ${frame}\n`,
   );
   const { catalogue, lettering } = testLibrary();
   const { layout } = layoutConsole(design, { catalogue, panels: [], meshes: new Map() });
   return {
     layout,
-    ...consoleFrame(layout, { design: design.frame, workshop, catalogue, lettering }),
+    ...judgedFrame(layout, { design: frameDesign, workshop, catalogue, lettering }),
   };
 };
 
@@ -66,9 +70,11 @@ const workshopOf = (text: string): WorkshopDesign => {
   return design;
 };
 
-const consoleOf = (text: string): ConsoleDesign => {
+const consoleOf = (
+  text: string,
+): { readonly design: ConsoleDesign; readonly frameDesign: FrameDesign } => {
   const { design, findings } = readDesign("console.yaml", text);
   if (design?.kind !== "console" || design.frame === null)
     throw new Error(findings.map(({ message }) => message).join());
-  return design;
+  return { design, frameDesign: design.frame };
 };

@@ -1,15 +1,10 @@
 // Sections of the frame: runs of bays whose piece passes the doorway and whose cheeks lie on the bed. One where that is
-// possible; parted between bays where it helps. Takes the bays in a row; gives a plan each, and what stands in the way.
+// possible; parted between bays where it helps. Takes the bays in a row; gives a plan each, and how the ends of two lie.
 
 import type { FrameDesign } from "../../design/frame-design.ts";
 import type { MachineDesign } from "../../design/workshop-design.ts";
-import { spanOf } from "../../design/written.ts";
-import { type Finding, finding } from "../../diagnostics/finding.ts";
-import { decimal } from "../../geometry/number.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
 import { fitsBed } from "./bed.ts";
 import type { Span } from "./board.ts";
-import { SECTIONS_CLOSE } from "./codes.ts";
 import { doorwayRoom } from "./doorway.ts";
 import type { FrameBay } from "./frame-bay.ts";
 import { type FramePlan, framePlan } from "./frame-plan.ts";
@@ -24,18 +19,26 @@ export interface PartingOptions {
 
 export interface Parted {
   readonly plans: readonly FramePlan[];
-  readonly findings: readonly Finding[];
+  readonly partings: readonly Parting[];
+}
+
+/** Between two bays that stand in sections of their own. */
+export interface Parting {
+  readonly before: FrameBay;
+  readonly after: FrameBay;
+  /** How far the one section reaches into the other; less than 0: what parts them. */
+  readonly overlap: number;
 }
 
 export const parted = (bays: readonly FrameBay[], options: PartingOptions): Parted => {
   const whole = plansOf([bays], options);
-  if (whole.every((plan) => isManageable(plan, options))) return { plans: whole, findings: [] };
+  if (whole.every((plan) => isManageable(plan, options))) return { plans: whole, partings: [] };
   const runs = greedyRuns(bays, options);
   const sections = plansOf(runs, options);
   const helps = sections.length > 1 && sections.every((plan) => isManageable(plan, options));
   return helps
-    ? { plans: sections, findings: tooClose(sections, options) }
-    : { plans: whole, findings: [] };
+    ? { plans: sections, partings: partingsOf(sections) }
+    : { plans: whole, partings: [] };
 };
 
 const plansOf = (
@@ -79,26 +82,12 @@ const cheekSize = (plan: FramePlan, side: "left" | "right"): readonly [number, n
   return [plan.ends.to - plan.ends.from + waste, Math.max(...ups) + waste];
 };
 
-const tooClose = (plans: readonly FramePlan[], { design }: PartingOptions): readonly Finding[] =>
-  plans.slice(1).flatMap((plan, index) => {
+const partingsOf = (plans: readonly FramePlan[]): readonly Parting[] =>
+  plans.slice(1).map((plan, index) => {
     const before = plans[index]!;
-    const overlap = before.ends.to - plan.ends.from;
-    if (overlap <= samePlace) return [];
-    const beyond = Math.floor((design.beyond - overlap / 2) * TENTHS) / TENTHS;
-    const or = beyond >= 0 ? `, or make beyond: ${decimal(beyond, 1)} mm` : "";
-    const [bay, last] = [plan.bays[0]!, before.bays.at(-1)!];
-    return [
-      finding(SECTIONS_CLOSE, {
-        message: `${last.id} and ${bay.id}: the frame is to be parted between them, and the two ends take ${decimal(overlap, 2)} mm more than there is. Move them apart by that${or}.`,
-        span: spanOf(bay.layout.design.written, "at"),
-        related: [{ what: last.id, span: spanOf(last.layout.design.written, "at") }],
-        subjects: [last.id, bay.id],
-        measured: { value: Math.round(overlap * 1e6) / 1e6, unit: "mm" },
-        limit: { value: 0, unit: "mm" },
-        source: { kind: "geometry", name: "sections stand side by side" },
-      }),
-    ];
+    return {
+      before: before.bays.at(-1)!,
+      after: plan.bays[0]!,
+      overlap: before.ends.to - plan.ends.from,
+    };
   });
-
-/** `beyond` is offered in whole tenths, rounded so that the ends do part. */
-const TENTHS = 10;

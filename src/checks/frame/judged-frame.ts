@@ -1,0 +1,31 @@
+// A console's frame: planned, judged, and its boards made where nothing is found against the plan. Takes the layout; gives
+// the frame, or none where a fault stands in its way, and what is to be said of it.
+
+import type { Finding } from "../../diagnostics/finding.ts";
+import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
+import { consoleFrame } from "../../parts/frame/console-frame.ts";
+import type { ConsoleFrame } from "../../parts/frame/frame-part.ts";
+import { type FrameContext, plannedFrame } from "../../parts/frame/planned-frame.ts";
+import { judgeFrameBoards, judgeFramePlan, judgeFrameSheet } from "./rules.ts";
+
+export interface JudgedFrame {
+  readonly frame: ConsoleFrame | null;
+  readonly findings: readonly Finding[];
+}
+
+export const judgedFrame = (layout: ConsoleLayout, context: FrameContext): JudgedFrame => {
+  const { workshop, catalogue, lettering } = context;
+  const shop = { workshop, catalogue };
+  const planned = plannedFrame(layout, context);
+  const sheet = planned.kind === "planned" ? planned.plan.sheet : planned.sheet;
+  const ofSheet = sheet === null ? [] : judgeFrameSheet({ sheet, ...shop });
+  if (planned.kind === "stopped")
+    return { frame: null, findings: [...ofSheet, ...planned.findings] };
+  const { plan } = planned;
+  const ofPlan = judgeFramePlan({ plan, ...shop });
+  const isSound = ofPlan.every(({ severity }) => severity !== "fault");
+  if (!isSound) return { frame: null, findings: [...ofSheet, ...ofPlan] };
+  const { frame, leftOut } = consoleFrame(plan, { layout, lettering });
+  const ofBoards = judgeFrameBoards({ plan, frame, leftOut, ...shop });
+  return { frame, findings: [...ofSheet, ...ofPlan, ...ofBoards] };
+};

@@ -1,0 +1,60 @@
+// A knee space that does not go into its desk: too high for the bays over it, or too deep for the boards behind it.
+
+import { spanOf } from "../../design/written.ts";
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import type { FramePlan } from "../../parts/frame/frame-plan.ts";
+import { isUnder } from "../limits.ts";
+import { measureMm, millimetres } from "../words.ts";
+import type { FrameRule, PlanFacts } from "./frame-rule.ts";
+
+const entry: CodeEntry = {
+  code: "checks/frame-knees",
+  severity: "fault",
+  title: "a knee space that does not go into its desk",
+  why: "The room behind the panels and the ribs below it hang over the knees: raise the bay, give it less depth, or make the knee space lower if those who sit there are small. And behind the knees stands the desk's foot: make the knee space less deep, or the bays longer.",
+  example: "frame: { type: front-desk, sheet: birch-ply-12, knees: [440, 700] }",
+};
+
+export const kneesFilled: FrameRule<PlanFacts> = {
+  entry,
+  judge: ({ plan }) =>
+    plan.sections.flatMap((section) => [...tooHigh(section), ...tooDeep(section)]),
+};
+
+const tooHigh = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
+  const [, height] = design.knees;
+  if (kneeRoom === null || !isUnder(kneeRoom.high, height)) return [];
+  const { high } = kneeRoom;
+  return [
+    finding(entry, {
+      message: `The knee space is to be ${millimetres(height)} high, and below the bays over it stay ${millimetres(high)}, ${millimetres(height - high)} less. Raise the bay by that, or give it less depth.`,
+      span: spanOf(design.written, "knees"),
+      measured: measureMm(high),
+      limit: measureMm(height),
+      source: { kind: "geometry", name: "knees and panels lie apart" },
+    }),
+  ];
+};
+
+const tooDeep = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
+  const [deep, height] = design.knees;
+  if (kneeRoom === null || !isUnder(kneeRoom.deep, deep)) return [];
+  const most = Math.max(0, kneeRoom.deep);
+  const written = Math.floor(most * TENTHS) / TENTHS;
+  const remedy =
+    written > 0
+      ? `knees: [${decimal(written, 1)}, ${decimal(height, 2)}] goes in; longer bays leave more.`
+      : "Longer bays leave more.";
+  return [
+    finding(entry, {
+      message: `The knee space is to be ${millimetres(deep)} deep, and before the boards behind it the desk leaves ${millimetres(most)}, ${millimetres(deep - most)} less. ${remedy}`,
+      span: spanOf(design.written, "knees"),
+      measured: measureMm(most),
+      limit: measureMm(deep),
+      source: { kind: "geometry", name: "knees and the boards behind them" },
+    }),
+  ];
+};
+
+const TENTHS = 10;

@@ -1,0 +1,42 @@
+// No tool of the machine reaches into the corners of the frame's slots.
+
+import { spanOf } from "../../design/written.ts";
+import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import { measureMm, millimetres } from "../words.ts";
+import type { FrameRule, PlanFacts } from "./frame-rule.ts";
+import { holesMeet } from "./rail-holes-meet.ts";
+
+const entry: CodeEntry = {
+  code: "checks/frame-tool",
+  severity: "fault",
+  title: "no tool that reaches into the corners of the slots",
+  why: "A round tool leaves its radius in each corner; reliefs (dogbones) of the tool's own radius let the square tab in, and must find room in the slot's width.",
+  example: "machines:\n  router: { type: router, bed: [1300, 900], tools: [{ diameter: 12 mm }] }",
+};
+
+/** Holes that leave the ribs' tabs no room make slots that no tool enters: one cause, told of the holes. */
+export const toolTooThick: FrameRule<PlanFacts> = {
+  entry,
+  judge: ({ plan }) => {
+    const { design, machine } = plan.sheet;
+    const { tooThick } = plan.relief;
+    if (tooThick === null || machine === null) return [];
+    if (plan.sections.some((section) => section.bays.some((bay) => holesMeet(section, bay))))
+      return [];
+    return [
+      finding(entry, {
+        message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most)} at most. A tool of ${decimal(thinnerThan(tooThick.most), 1)} mm works.`,
+        span: spanOf(design.written, "joints"),
+        related: [{ what: machine.id, span: machine.written.span }],
+        subjects: [machine.id],
+        measured: measureMm(tooThick.least),
+        limit: measureMm(tooThick.most),
+        source: { kind: "machine", name: machine.id },
+      }),
+    ];
+  },
+};
+
+/** The next whole tenth that finds room: a tool as thick as the most does not. */
+const thinnerThan = (most: number): number => (Math.ceil(most * 10) - 1) / 10;

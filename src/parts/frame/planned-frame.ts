@@ -1,0 +1,97 @@
+// The plan of a console's frame, before a board of it is made: facts for whoever judges whether it can be cut. Takes the layout
+// and the workshop's stock and machine. Where no plan is possible at all it is stopped, with findings that say why.
+
+import type { Catalogue } from "../../catalogue/record.ts";
+import type { FrameDesign } from "../../design/frame-design.ts";
+import type { MachineDesign, StockDesign, WorkshopDesign } from "../../design/workshop-design.ts";
+import { spanOf } from "../../design/written.ts";
+import type { Finding } from "../../diagnostics/finding.ts";
+import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
+import {
+  type LayoutContext,
+  machineFor,
+  stockNames,
+  stockOf,
+  unknownName,
+} from "../../layout/context.ts";
+import type { Lettering } from "../../lettering/lettering.ts";
+import { type CarriedBays, carriedBays } from "./carried-bays.ts";
+import { SHEET_UNKNOWN } from "./codes.ts";
+import { acrossBays, type FramePlan, leastAcross } from "./frame-plan.ts";
+import type { Profile } from "./profile.ts";
+import { type Relief, reliefFor } from "./relief.ts";
+import { type Parting, parted } from "./sections.ts";
+import { narrowestSlot } from "./slot-sides.ts";
+
+export interface FrameContext {
+  readonly design: FrameDesign;
+  readonly workshop: WorkshopDesign | null;
+  readonly catalogue: Catalogue;
+  readonly lettering: Lettering;
+}
+
+/** What it is cut from, and on which machine. */
+export interface FrameSheet {
+  readonly design: FrameDesign;
+  readonly stock: StockDesign;
+  /** As measured; nominal where nobody has measured. */
+  readonly thickness: number;
+  /** null: a cutting service. */
+  readonly machine: MachineDesign | null;
+}
+
+export interface ConsolePlan {
+  readonly sheet: FrameSheet;
+  readonly profile: Profile;
+  /** As near to one another as the cheeks can stand. */
+  readonly leastWidth: number;
+  readonly sections: readonly FramePlan[];
+  readonly partings: readonly Parting[];
+  readonly relief: Relief;
+}
+
+export type PlannedFrame =
+  /** `sheet`: null where nobody knows it. */
+  | {
+      readonly kind: "stopped";
+      readonly sheet: FrameSheet | null;
+      readonly findings: readonly Finding[];
+    }
+  | { readonly kind: "planned"; readonly plan: ConsolePlan };
+
+export const plannedFrame = (layout: ConsoleLayout, context: FrameContext): PlannedFrame => {
+  const { design } = context;
+  const named: LayoutContext = context;
+  const stock = stockOf(named, design.sheet);
+  if (stock === null) {
+    const span = spanOf(design.written, "sheet");
+    const known = stockNames(named);
+    const unknown = unknownName(SHEET_UNKNOWN, design.sheet, { span, known });
+    return { kind: "stopped", sheet: null, findings: [unknown] };
+  }
+  const thickness = stock.measured ?? stock.nominal;
+  const sheet: FrameSheet = { design, stock, thickness, machine: machineFor(named, "frame") };
+  const carried = carriedBays(layout, design, thickness);
+  return carried.kind === "refused"
+    ? { kind: "stopped", sheet, findings: carried.findings }
+    : { kind: "planned", plan: planOf(carried, sheet) };
+};
+
+type RowOfBays = Extract<CarriedBays, { readonly kind: "carried" }>;
+
+const planOf = ({ bays, profile }: RowOfBays, sheet: FrameSheet): ConsolePlan => {
+  const { design, thickness, machine } = sheet;
+  const least = leastAcross(bays, design, thickness);
+  const across = acrossBays(bays, design, thickness);
+  const { plans, partings } = parted(bays, { design, thickness, across, machine });
+  return {
+    sheet,
+    profile,
+    leastWidth: least.to - least.from,
+    sections: plans,
+    partings,
+    relief: machine === null ? SHARP : reliefFor(machine, narrowestSlot(plans)),
+  };
+};
+
+const SHARP: Relief = { radius: 0, tooThick: null };
