@@ -16,6 +16,7 @@ import { OpenBar } from "./open-bar.tsx";
 import { allFindings, panelFindings } from "./panel/board.ts";
 import { PanelView } from "./panel/panel-view.tsx";
 import { TextPane } from "./panel/text-pane.tsx";
+import { TwiceQuestion } from "./panel/twice-used.tsx";
 
 export function Bench(): JSX.Element {
   return (
@@ -30,6 +31,7 @@ export function Bench(): JSX.Element {
         <Decisions />
       </header>
       <main>
+        <TwiceQuestion />
         <ConsoleDoor />
         {isConsoleOpen() ? <ConsoleBehindDoor /> : <PanelView />}
       </main>

@@ -36,6 +36,8 @@ export type Progress =
 
 export type EditOutcome =
   | { readonly kind: "done" }
+  /** Nothing is changed yet: the person is asked first. */
+  | { readonly kind: "asked" }
   | { readonly kind: "refused"; readonly why: string };
 
 /** Edits that will be one step, as those of a drag; `before` is what giving it up goes back to. */
@@ -104,9 +106,17 @@ export const isCurrent: ReadonlySignal<boolean> = computed(
 export function edit(edits: readonly TextEdit[], what: string): EditOutcome {
   const why = lockOn(edits.map(({ file }) => file));
   if (why !== null) return { kind: "refused", why };
+  if (openStep.value === null && asksFirst(edits, what)) return { kind: "asked" };
   const changed = withEdits(texts.value, edits);
   if (changed.kind === "refused") return changed;
   return taken(changed, what);
+}
+
+let asksFirst: (edits: readonly TextEdit[], what: string) => boolean = () => false;
+
+/** Who looks at every edit before it is made, and takes those that the person must be asked about. */
+export function askBefore(asks: typeof asksFirst): void {
+  asksFirst = asks;
 }
 
 /** Moves of whole files or of their texts, as one step, whatever is locked: a snapshot brought back. */

@@ -331,6 +331,69 @@ describe("markings and windows", () => {
   });
 });
 
+const TWICE = `consolewright: 1
+kind: console
+name: desk
+bays:
+  aft: { mount: console-rail, at: [0, 0, 700], along: [1, 0, 0], slope: 0, cant: 0 deg, length: 40 modules, depth: 180 mm }
+panels:
+  - { file: pumps.yaml, as: port, bay: aft, module: 0 }
+  - { file: pumps.yaml, as: starboard, bay: aft, after: port }
+`;
+
+describe("a file that stands twice", () => {
+  async function twice(): Promise<Bench> {
+    const open = await openPage(stand);
+    const file = (name: string, text: string) => ({
+      name,
+      mimeType: "text/yaml",
+      buffer: Buffer.from(text),
+    });
+    await open.page
+      .getByLabel("Open files")
+      .setInputFiles([file("console.yaml", TWICE), file("pumps.yaml", PANEL)]);
+    await open.page.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
+    await open.page.locator('[data-component="main"]').first().click();
+    await open.page.keyboard.press("Shift+ArrowRight");
+    await open.page.getByRole("alertdialog").waitFor();
+    return open;
+  }
+
+  test("asks before the first edit, and changes nothing where it is left", async () => {
+    const { page, complaints } = await twice();
+    const asked = page.getByRole("alertdialog");
+    expect(await asked.textContent()).toContain(
+      "pumps.yaml stands 2 times: as port and as starboard",
+    );
+    expect(await textOf(page)).toBe(PANEL);
+    await page.keyboard.press("Escape");
+    await asked.waitFor({ state: "detached" });
+    expect(await textOf(page)).toBe(PANEL);
+
+    await page.keyboard.press("Shift+ArrowRight");
+    await asked.waitFor();
+    // The first of the choices has the keyboard.
+    await page.keyboard.press("Enter");
+    await textHas(page, "x: 45 mm, y: 50 mm");
+    await page.keyboard.press("Shift+ArrowRight");
+    await textHas(page, "x: 50 mm, y: 50 mm");
+    expect(await asked.count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test("makes a file of its own for the one, as one step", async () => {
+    const { page, complaints } = await twice();
+    await page.getByRole("button", { name: "Make an own copy for port" }).click();
+    const field = page.getByRole("textbox", { name: "Text of port.yaml" });
+    await expect.poll(() => field.inputValue()).toContain("x: 45 mm, y: 50 mm");
+    await page.getByRole("button", { name: /^Undo/ }).click();
+    await textHas(page, "x: 40 mm, y: 50 mm");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+});
+
 describe("in the text", () => {
   test("an edit moves the picture, the caret selects, what is unreadable is told at its line", async () => {
     const { page, complaints } = await benchWith(PANEL);

@@ -243,8 +243,17 @@ function takeEdit(made: Edit, what: string, words: string = what): boolean {
 
 function take(edits: readonly TextEdit[], what: string, words: string = what): boolean {
   const outcome = edit(edits, what);
-  say(outcome.kind === "done" ? sentence(words) : `Not done: ${outcome.why}.`);
-  return outcome.kind === "done";
+  switch (outcome.kind) {
+    case "done":
+      say(sentence(words));
+      return true;
+    case "asked":
+      say("Not done yet: the file stands more than once. Choose what shall change.");
+      return false;
+    case "refused":
+      say(`Not done: ${outcome.why}.`);
+      return false;
+  }
 }
 
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

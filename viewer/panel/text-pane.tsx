@@ -20,6 +20,7 @@ import {
 } from "../desk.ts";
 import { type NumberedFinding, panelFindings, say, selectedThings, things } from "./board.ts";
 import { idsAt, linesOf } from "./text-places.ts";
+import { askAboutTyping, isAskedAbout } from "./twice-used.tsx";
 
 /** What is typed and not yet an edit: of which text, and what it is now. */
 interface Draft {
@@ -167,12 +168,28 @@ function settleTyping(): void {
   if (rest !== null) clearTimeout(rest);
   rest = null;
   const typed = draft.value;
+  if (typed !== null && isAskedAbout(typed.file)) return;
   draft.value = null;
   if (typed === null || typed.before === typed.now) return;
   const made = difference(source(typed.file, typed.before), typed.now);
   const outcome = edit([made], `type in ${typed.file}`);
+  if (outcome.kind === "asked") draft.value = typed;
   if (outcome.kind === "refused") say(`What was typed is not taken: ${outcome.why}.`);
 }
+
+askAboutTyping({
+  edits: (file) => {
+    const typed = draft.value;
+    return typed === null || typed.file !== file
+      ? []
+      : [difference(source(file, typed.before), typed.now)];
+  },
+  // The panel may have another file now.
+  end: () => {
+    draft.value = null;
+    chosenFile.value = null;
+  },
+});
 
 settleWith(settleTyping);
 
