@@ -3,6 +3,7 @@
 
 import type { Point } from "../geometry/contour.ts";
 import type { Mm } from "../geometry/quantity.ts";
+import type { BoardLatch } from "./latch.ts";
 import type { Figures, Supply } from "./part.ts";
 
 export interface Board {
@@ -52,6 +53,8 @@ export interface BoardConnector {
   readonly plug: PlugRoom;
   /** Room for the bend of its cable behind the plug. */
   readonly bend: Mm;
+  /** null where the plug is only pulled. */
+  readonly latch: BoardLatch | null;
 }
 
 /** Width along the edge, height, and how far the mated plug stands out from the mouth. */

@@ -5,6 +5,7 @@
 import type { Point } from "../geometry/contour.ts";
 import type { Degrees, Mm } from "../geometry/quantity.ts";
 import type { HandKind } from "../standards/separation.ts";
+import type { PartLatch } from "./latch.ts";
 import type { Shape, ShapeAt } from "./shape.ts";
 
 export type PartFamily =
@@ -44,6 +45,8 @@ export interface Part {
   readonly lever: Lever | null;
   readonly turning: Turning | null;
   readonly display: DisplayArea | null;
+  /** Of the plug behind the panel; null where it is only pulled, or has none there. */
+  readonly latch: PartLatch | null;
   /** Drawn and judged with these unless the design says otherwise; ids of knobs, caps, guards. */
   readonly usual: readonly string[];
   readonly contacts: readonly Contact[];

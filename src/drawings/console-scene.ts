@@ -38,6 +38,7 @@ export const BODY_LOOKS: Readonly<Record<ConsoleBodyRole, BodyLook>> = {
   tails: solid("component", "paper", "faint"),
   plug: solid("component", "paper", "faint"),
   cable: room,
+  latch: room,
   rail: solid("rail", "rail"),
   frame: solid("rail"),
   rib: solid("rail"),

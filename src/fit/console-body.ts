@@ -10,7 +10,7 @@ import type { SpaceBox } from "../geometry/space/space-box.ts";
 /**
  * What a body is to its neighbours. `layer`: a sheet. `print`: a spacer, trim, tray, lamp box. `front`: what stands before
  * the face and does not move (a guard, a bezel, a button). `sweep`: where a lever or a knob moves. `rear`: case, nut, board.
- * `tails`, `plug`, `cable`: what hangs on it, plug and bend included. `rail`, `frame`, `rib`, `wall`, `obstacle`: the console's.
+ * `tails`, `plug`, `cable`: what hangs on it, plug and bend included. `latch`: room for a thumb, nothing solid. `rail`, `frame`, `rib`, `wall`, `obstacle`: the console's.
  */
 export type ConsoleBodyRole =
   | "layer"
@@ -21,6 +21,7 @@ export type ConsoleBodyRole =
   | "tails"
   | "plug"
   | "cable"
+  | "latch"
   | "rail"
   | "frame"
   | "rib"

@@ -8,6 +8,7 @@ import { isLyingOn } from "./by-design.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import { searchLength } from "./fit-tolerance.ts";
 import { frameSeenFrom, type HullRelation, hullRelation } from "./hull-relation.ts";
+import { barsThumb, hasLatch } from "./latch-facts.ts";
 import { pairsBetween } from "./near-pairs.ts";
 import { byIds } from "./pair-order.ts";
 
@@ -42,10 +43,15 @@ export const dragStep = (
     .flatMap(([a, b]): readonly DragFact[] => {
       const relation = hullRelation(a, b, within);
       if (relation === null || (relation.kind !== "meet" && isLyingOn(a, b))) return [];
+      if (hasLatch({ a, b }) && !isBarred(a, b, relation)) return [];
       return [{ a, b, relation }];
     })
     .sort(byIds);
 };
+
+/** Room for a thumb: what is only near it is nothing. */
+const isBarred = (a: ConsoleBody, b: ConsoleBody, { kind }: HullRelation): boolean =>
+  kind === "meet" && (barsThumb(a) || barsThumb(b));
 
 const movedBody = (body: ConsoleBody, { from, to }: DragMove): ConsoleBody => {
   const frame = frameWithin(to, frameSeenFrom(from, body.frame));

@@ -11,6 +11,7 @@ export interface FitFacts {
   readonly bodies: readonly ConsoleBody[];
   readonly pairs: readonly PairFact[];
   readonly outside: readonly OutsideFact[];
+  readonly latches: readonly LatchFact[];
   readonly depths: readonly DepthFact[];
   readonly lifts: readonly LiftFact[];
   readonly drivers: readonly DriverFact[];
@@ -54,6 +55,17 @@ export interface OutsideFact {
   readonly volume: number;
   /** How far the farthest of it lies from the inside. */
   readonly depth: Mm;
+  readonly at: Vector;
+}
+
+/** A latch that a thumb does not come to. Not among the pairs: where it only touches or comes near nothing is wrong. */
+export interface LatchFact {
+  readonly latch: ConsoleBody;
+  /** null: the room stands out of the console's inside. */
+  readonly other: ConsoleBody | null;
+  /** Outward from the plug's side. */
+  readonly needs: Mm;
+  readonly has: Mm;
   readonly at: Vector;
 }
 

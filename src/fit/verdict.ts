@@ -13,6 +13,7 @@ import type { FitFacts, PairFact } from "./fit-facts.ts";
 import { searchLength } from "./fit-tolerance.ts";
 import { hullRelation } from "./hull-relation.ts";
 import { type KernelShapes, kernelShapes } from "./kernel-shapes.ts";
+import { hasLatch, isLatch, latchFacts } from "./latch-facts.ts";
 import { nearPairs } from "./near-pairs.ts";
 import { outsideFacts } from "./outside-facts.ts";
 import { byIds } from "./pair-order.ts";
@@ -38,7 +39,7 @@ export const prepareBodies = (
   return { bodies, groups: bodyGroups(bodies), shapes, delete: shapes.delete };
 };
 
-export type Verdict = Pick<FitFacts, "pairs" | "outside" | "depths">;
+export type Verdict = Pick<FitFacts, "pairs" | "outside" | "latches" | "depths">;
 
 /**
  * Clash: two bodies share more than 0.01 mm³, deeper than 0.001 mm; touching: no more than that, and no gap over 0.001 mm;
@@ -56,10 +57,23 @@ export const verdict = (
     const bodies = byPanel.get(panel.name);
     return bodies === undefined ? [] : [{ panel, bodies }];
   });
+  const inside = consoleInside(layout, frame);
+  const outsideOf = (bodiesOf: typeof panels): Verdict["outside"] =>
+    outsideFacts(bodiesOf, inside, prepared.shapes);
+  const isOutside = (latch: ConsoleBody): boolean => {
+    const panel = layout.panels.find(({ name }) => name === latch.panel);
+    return panel !== undefined && outsideOf([{ panel, bodies: [latch] }]).length > 0;
+  };
+  const pairs = pairFacts(prepared, within);
+  const solid = panels.map(({ panel, bodies }) => ({
+    panel,
+    bodies: bodies.filter((body) => !isLatch(body)),
+  }));
   return {
-    pairs: pairFacts(prepared, within),
-    outside: outsideFacts(panels, consoleInside(layout, frame), prepared.shapes),
-    depths: depthFacts(panels, layout.bays),
+    pairs: pairs.filter((pair) => !hasLatch(pair)),
+    outside: outsideOf(solid),
+    latches: latchFacts(pairs.filter(hasLatch), prepared.bodies, isOutside),
+    depths: depthFacts(solid, layout.bays),
   };
 };
 

@@ -25,6 +25,7 @@ export const bodyColour = (body: ConsoleBody, { panels }: ConsoleLayout): GlbCol
     case "sweep":
       return { colour: "#d9a441", alpha: 0.25 };
     case "cable":
+    case "latch":
       return { colour: "#3b6ea5", alpha: 0.25 };
     case "rail":
       return opaque("#b9bec4");

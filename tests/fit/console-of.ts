@@ -19,13 +19,17 @@ stock:
   plate: { material: aluminium, nominal: 2 mm, measured: 2 mm, dated: 2026-01-31 }
 `;
 
-/** Lines of the console, and of each panel by its name: its components and what follows. */
-export const consoleOf = (lines: string, panels: Readonly<Record<string, string>>): TestConsole => {
+/** Lines of the console, and of each panel by its name: its components and what follows. `layers`: behind its one sheet. */
+export const consoleOf = (
+  lines: string,
+  panels: Readonly<Record<string, string>>,
+  layers: readonly string[] = [],
+): TestConsole => {
   const texts = new Map([
     ["console.yaml", `consolewright: 1\nkind: console\nname: desk\nworkshop: shed.yaml\n${lines}`],
     ["shed.yaml", WORKSHOP],
     ...Object.entries(panels).map(
-      ([name, text]) => [`${name}.yaml`, panelText(name, text)] as const,
+      ([name, text]) => [`${name}.yaml`, panelText(name, text, layers)] as const,
     ),
   ]);
   const project = compile({ entry: "console.yaml", files: texts }, testLibrary());
@@ -39,8 +43,8 @@ export const consoleOf = (lines: string, panels: Readonly<Record<string, string>
   return { layout, bodies: consoleBodies({ layout, printedParts, frame: null }), texts };
 };
 
-const panelText = (name: string, text: string): string =>
-  `consolewright: 1\nkind: panel\nname: ${name}\nworkshop: shed.yaml\n${text.includes("mount:") ? "" : "mount: console-rail\nheight: 10 modules\n"}stack: [{ layer: face, sheet: plate }]\n${text}`;
+const panelText = (name: string, text: string, layers: readonly string[]): string =>
+  `consolewright: 1\nkind: panel\nname: ${name}\nworkshop: shed.yaml\n${text.includes("mount:") ? "" : "mount: console-rail\nheight: 10 modules\n"}stack: [${["{ layer: face, sheet: plate }", ...layers].join(", ")}]\n${text}`;
 
 export const panelOf = ({ layout }: TestConsole, name: string): PlacedPanel => {
   const found = layout.panels.find((panel) => panel.name === name);

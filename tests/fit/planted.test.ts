@@ -29,7 +29,7 @@ beforeAll(async () => {
   kernel = await openKernel();
 });
 
-const NOTHING: Omit<FitFacts, "bodies" | "pairs" | "outside" | "depths"> = {
+const NOTHING: Omit<FitFacts, "bodies" | "pairs" | "outside" | "latches" | "depths"> = {
   lifts: [],
   drivers: [],
   loops: [],

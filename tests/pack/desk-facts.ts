@@ -28,7 +28,7 @@ const bodyFacts = ({
   a,
   b,
   c,
-}: Found): Pick<FitFacts, "pairs" | "outside" | "depths" | "tolerances"> => ({
+}: Found): Pick<FitFacts, "pairs" | "outside" | "latches" | "depths" | "tolerances"> => ({
   pairs: [
     {
       a,
@@ -39,6 +39,7 @@ const bodyFacts = ({
     { a: b, b: c, relation: { kind: "touching", at } },
   ],
   outside: [{ body: a, of: "envelope", volume: 40, depth: mm(2), at }],
+  latches: [],
   tolerances: [
     {
       bay: "level",

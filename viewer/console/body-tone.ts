@@ -14,6 +14,7 @@ export const toneOf = (body: ConsoleBody, layout: PanelLayout | null): Tone => {
       return body.what === "knob" ? "knob" : "sweep";
     case "tails":
     case "cable":
+    case "latch":
       return "wire";
     case "plug":
       return "case";

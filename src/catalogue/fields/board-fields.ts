@@ -11,6 +11,7 @@ import type { Board, BoardConnector, BoardHole, PlugRoom } from "../board.ts";
 import type { LedBoard } from "../strip.ts";
 import { orNone, pointField, sizePair, titleField } from "./basic-fields.ts";
 import { figuresField } from "./figures-field.ts";
+import { boardLatchField } from "./latch-fields.ts";
 import { CONTACT_NAMES, supplyField } from "./part-fields.ts";
 
 const some = someMillimetres("a length");
@@ -42,8 +43,9 @@ const connectorField: Field<Omit<BoardConnector, "name">> = mapped(
     size: required(sizePair, "along the edge and above the board"),
     plug: required(plugRoomField, "width, height and depth of the mated plug"),
     bend: required(noOrSome, "room for the bend of its cable"),
+    latch: optional(boardLatchField, "the latch of its plug"),
   }),
-  ({ at, side, overhang, size: [width, height], plug, bend }) => ({
+  ({ at, side, overhang, size: [width, height], plug, bend, latch }) => ({
     at,
     side,
     overhang,
@@ -51,6 +53,7 @@ const connectorField: Field<Omit<BoardConnector, "name">> = mapped(
     height,
     plug,
     bend,
+    latch,
   }),
 );
 

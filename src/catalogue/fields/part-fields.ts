@@ -26,6 +26,7 @@ import { idsField, orNone, pointField, sizePair, titleField } from "./basic-fiel
 import { beside } from "./beside.ts";
 import { figuresField } from "./figures-field.ts";
 import { holdField } from "./hold-field.ts";
+import { partLatchField } from "./latch-fields.ts";
 import { shapeAtField, shapeField } from "./shape-fields.ts";
 
 const length = someMillimetres("a length");
@@ -208,6 +209,7 @@ export const partField: Field<Omit<Part, "id">> = mapped(
     lever: optional(leverField, "its lever"),
     turning: optional(turningField, "how it turns"),
     display: optional(displayField, "its window and active area"),
+    latch: optional(partLatchField, "the latch of its plug behind the panel"),
     usual: usual(idsField, { value: [], about: "knob, cap or guard that it usually wears" }),
     contacts: usual(contactsField, { value: [], about: "its contacts by name" }),
     supply: optional(supplyField, "what it draws"),

@@ -88,6 +88,11 @@ function connectorFaults(
       path,
       `${connector.name} is taller than the tallest part`,
     ),
+    ...unless(
+      connector.side !== "up" || connector.latch === null,
+      path,
+      `${connector.name} looks up: on which side of the board its latch is can't be said`,
+    ),
   ];
 }
 

@@ -18,6 +18,11 @@ export function bodyFaults(part: Part): readonly LintFault[] {
     ...seatFaults(part),
     ...enteringFaults(part),
     ...leverFaults(part),
+    ...unless(
+      part.latch === null || part.bodies.some(({ role, to }) => role === "plug" && to <= 0),
+      "latch",
+      "a latch without a plug behind",
+    ),
   ];
 }
 

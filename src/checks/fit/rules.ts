@@ -9,6 +9,7 @@ import { driverRoom } from "./driver-room.ts";
 import { frontEdge } from "./front-edge.ts";
 import { handsAcrossPanels } from "./hands-across-panels.ts";
 import { kneeRoom } from "./knee-room.ts";
+import { latchRoom } from "./latch-room.ts";
 import { legendHidden } from "./legend-hidden.ts";
 import { loopTooShort } from "./loop-too-short.ts";
 import { outOfReach } from "./out-of-reach.ts";
@@ -24,6 +25,7 @@ const FIT_RULES: readonly ConsoleRule[] = [
   tooDeep,
   clash,
   plugRoom,
+  latchRoom,
   outsideEnvelope,
   touching,
   tooNear,

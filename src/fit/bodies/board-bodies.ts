@@ -11,7 +11,8 @@ import type { PanelLayout } from "../../layout/panel-layout.ts";
 import type { BoardFact } from "../../parts/printed/printed-facts.ts";
 import type { PrintedPart } from "../../parts/printed/printed-part.ts";
 import { uprightPlug } from "../../parts/printed/upright-plug.ts";
-import { prismBody, type StandingBody } from "./standing-body.ts";
+import { latchBody } from "./latch-body.ts";
+import { type BodyNames, prismBody, type StandingBody } from "./standing-body.ts";
 
 export const boardBodies = (
   layout: PanelLayout,
@@ -50,12 +51,21 @@ const bodiesOf = (
       high: to,
       frame,
     }),
-    ...fact.connectors.map(({ name, at, room, height }) =>
-      prismBody(
-        { id: `${id}/${name}`, role: "plug", thing: board, what: `plug of ${name}`, span },
-        within(room === null ? uprightPlug(at) : rectangle(room)),
-        { low: fact.front, high: fact.front + height, frame },
-      ),
-    ),
+    ...fact.connectors.flatMap(({ name, at, room, height, latch }) => {
+      const names: BodyNames = {
+        id: `${id}/${name}`,
+        role: "plug",
+        thing: board,
+        what: `plug of ${name}`,
+        span,
+      };
+      const outline = within(room === null ? uprightPlug(at) : rectangle(room));
+      const plug = prismBody(names, outline, {
+        low: fact.front,
+        high: fact.front + height,
+        frame,
+      });
+      return latch === null ? [plug] : [plug, latchBody(names, latch)];
+    }),
   ];
 };

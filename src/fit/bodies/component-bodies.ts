@@ -5,6 +5,7 @@ import type { Guard } from "../../catalogue/hardware.ts";
 import type { PartFamily } from "../../catalogue/part.ts";
 import type { PanelLayout, PlacedBody, PlacedComponent } from "../../layout/panel-layout.ts";
 import type { ConsoleBodyRole } from "../console-body.ts";
+import { partLatch } from "./latch-body.ts";
 import { leverSweep } from "./lever-sweep.ts";
 import { type BodyNames, prismBody, type StandingBody } from "./standing-body.ts";
 
@@ -26,7 +27,11 @@ const bodiesOf = (component: PlacedComponent, body: PlacedBody): readonly Standi
     ? leverSweep({ ...names, role: "sweep" }, component, body)
     : null;
   if (sweep !== null) return [sweep];
-  return [prismBody(names, body.footprint, body), ...lidBodies(component, body, names)];
+  return [
+    prismBody(names, body.footprint, body),
+    ...lidBodies(component, body, names),
+    ...partLatch(names, component, body),
+  ];
 };
 
 /** The lever itself, and a cap that sits on its upper half; a boot's foot stays where it is. */

@@ -35,7 +35,7 @@ export const hiddenBehind = (
 
 /** A panel's own sheets and what is printed behind them are judged on the panel; rails and cables lie behind. */
 const mayHide = (body: ConsoleBody, panel: PlacedPanel): boolean => {
-  if (body.role === "rail" || body.role === "cable") return false;
+  if (body.role === "rail" || body.role === "cable" || body.role === "latch") return false;
   return body.panel !== panel.name || (body.role !== "layer" && body.role !== "print");
 };
 

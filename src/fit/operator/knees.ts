@@ -30,7 +30,9 @@ export const kneeFact = (
   if (ahead.length === 0) return null;
   const edge = Math.max(operator.seat.x, Math.min(...ahead.map(({ box }) => box.minX)));
   const place = { edge, middle: operator.seat.y, seat: operator.seat.z };
-  const under = bodies.filter((body) => body.role !== "cable" && isUnder(body, place));
+  const under = bodies.filter(
+    (body) => body.role !== "cable" && body.role !== "latch" && isUnder(body, place),
+  );
   const [knee, foot] = aheadOf(under, place);
   const above = nearest(
     under.filter((body) => isOverLap(body, place)),

@@ -31,7 +31,8 @@ export const driverFacts = (
 
 /** Its own sheets have holes for the fastener and are judged on the panel; nothing of its rear stands in front. */
 const mayBlock = (body: ConsoleBody, panel: PlacedPanel): boolean =>
-  body.panel !== panel.name || body.role === "front" || body.role === "sweep";
+  body.role !== "latch" &&
+  (body.panel !== panel.name || body.role === "front" || body.role === "sweep");
 
 /** Its round ends lie within its length. */
 const driverWay = (

@@ -22,7 +22,9 @@ export const liftFacts = (
   bodies: readonly ConsoleBody[],
   { liftRoom }: ServiceFigures,
 ): readonly LiftFact[] => {
-  const pieces = bodies.filter(({ role }) => role !== "cable").flatMap(piecesOf);
+  const pieces = bodies
+    .filter(({ role }) => role !== "cable" && role !== "latch")
+    .flatMap(piecesOf);
   return panels.map((panel) => {
     const lift = liftOf(panel, pieces, liftRoom);
     const met = barring(lift).toSorted((one, other) => one.after - other.after);

@@ -1,9 +1,11 @@
 // What is known about a printed part besides its shape: plain data for the floor that judges. Every list is in a defined
 // order: by owner, then from left to right and upward. A part without a kind of feature has an empty list of it.
 
+import type { LatchRoom } from "../../catalogue/latch.ts";
 import type { Contour, Point } from "../../geometry/contour.ts";
 import type { Extent } from "../../geometry/extent.ts";
 import type { Degrees, Mm } from "../../geometry/quantity.ts";
+import type { Vector } from "../../geometry/space/vector.ts";
 import type { AllowedHole } from "./print-allowance.ts";
 
 export interface PrintedFacts {
@@ -124,6 +126,16 @@ export interface NotchFact {
   readonly turns: number;
 }
 
+/** Where a thumb presses the latch of a board's plug, in panel coordinates. */
+export interface LatchFact {
+  /** On the plug's latched side, in the middle of its mouth. */
+  readonly mouth: Vector;
+  /** Along the plug, from its mouth, and away from its latched side: unit lengths. */
+  readonly along: Vector;
+  readonly away: Vector;
+  readonly room: LatchRoom;
+}
+
 export interface BoardFact {
   readonly board: string;
   readonly box: Extent;
@@ -141,6 +153,8 @@ export interface BoardFact {
     readonly room: Extent | null;
     /** Above the board, plug and bend included. */
     readonly height: Mm;
+    /** null where its plug is only pulled. */
+    readonly latch: LatchFact | null;
     /** Middle of the two slots for a cable tie; null where it looks up, or where the tray ends before. */
     readonly tie: Point | null;
   }[];

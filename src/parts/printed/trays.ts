@@ -20,6 +20,7 @@ import { placedContour } from "../../geometry/transform.ts";
 import type { LayerLayout, PanelLayout } from "../../layout/panel-layout.ts";
 import { bareFacts } from "./bare-facts.ts";
 import { boardHolding } from "./board-holding.ts";
+import { latchFact } from "./board-latch.ts";
 import {
   onTray,
   outward,
@@ -290,6 +291,7 @@ const boardFact = (
           ? connector.height + connector.plug.depth + connector.bend
           : Math.max(connector.height, connector.plug.height),
       ),
+      latch: latchFact(connector, placed, plan.layer.rear),
       tie: hasRoom ? middleOf(boxes) : null,
     };
   });
