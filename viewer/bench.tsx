@@ -12,6 +12,7 @@ import { Decisions } from "./files/decisions.tsx";
 import { FileBar } from "./files/file-bar.tsx";
 import { SnapshotList } from "./files/snapshot-list.tsx";
 import { FindingList } from "./finding-list.tsx";
+import { isPackOpen, PackBehindDoor } from "./job-pack/pack-door.tsx";
 import { OpenBar } from "./open-bar.tsx";
 import { allFindings, panelFindings } from "./panel/board.ts";
 import { PanelView } from "./panel/panel-view.tsx";
@@ -33,7 +34,13 @@ export function Bench(): JSX.Element {
       <main>
         <TwiceQuestion />
         <ConsoleDoor />
-        {isConsoleOpen() ? <ConsoleBehindDoor /> : <PanelView />}
+        {isConsoleOpen() ? (
+          <ConsoleBehindDoor />
+        ) : isPackOpen() ? (
+          <PackBehindDoor />
+        ) : (
+          <PanelView />
+        )}
       </main>
       <aside>
         {isConsoleOpen() ? <ConsoleBesideDoor /> : <TextPane />}

@@ -1,9 +1,10 @@
-// The door to the console's room: shut until somebody opens it, and only then is what lies behind it loaded.
+// The doors to the rooms: what lies behind one is loaded when somebody opens it first. The console's is there where there is one.
 
 import { signal } from "@preact/signals";
 import type { ComponentType, JSX } from "preact";
-import { consoleReading } from "../desk.ts";
-import { room } from "./open-room.ts";
+import { consoleReading, panels } from "../desk.ts";
+import { openPackRoom } from "../job-pack/pack-door.tsx";
+import { type Room, room } from "./open-room.ts";
 import "./console-door.css";
 
 interface Behind {
@@ -14,25 +15,34 @@ interface Behind {
 const loaded = signal<Behind | null>(null);
 
 export function ConsoleDoor(): JSX.Element | null {
-  if (consoleReading.value === null) return null;
+  if (consoleReading.value === null && panels.value.length === 0) return null;
+  const rooms: readonly Room[] =
+    consoleReading.value === null ? ["panel", "pack"] : ["panel", "console", "pack"];
   return (
     <p class="rooms">
-      {(["panel", "console"] as const).map((each) => (
+      {rooms.map((each) => (
         <button
           key={each}
           type="button"
           aria-pressed={room.value === each}
           onClick={() => enter(each)}
         >
-          {each === "panel" ? "Panel" : "Console"}
+          {ROOM_NAMES[each]}
         </button>
       ))}
     </p>
   );
 }
 
-const enter = (next: "panel" | "console"): void => {
+const ROOM_NAMES: Readonly<Record<Room, string>> = {
+  panel: "Panel",
+  console: "Console",
+  pack: "Job pack",
+};
+
+const enter = (next: Room): void => {
   room.value = next;
+  if (next === "pack") openPackRoom();
   if (next === "console" && loaded.value === null)
     void import("./console-room.tsx").then(({ ConsoleRoom, ConsoleSide }) => {
       loaded.value = { ConsoleRoom, ConsoleSide };

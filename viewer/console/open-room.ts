@@ -1,5 +1,7 @@
-// Which room of the page is looked into: a panel, or the console.
+// Which room of the page is looked into: a panel, the console, or the job pack of either.
 
 import { signal } from "@preact/signals";
 
-export const room = signal<"panel" | "console">("panel");
+export type Room = "panel" | "console" | "pack";
+
+export const room = signal<Room>("panel");

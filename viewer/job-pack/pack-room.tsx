@@ -1,0 +1,213 @@
+// The room of the job pack: what `make` writes for the open panel or for the console itself, file by file, looked at before it
+// leaves; what stands against it; and the ways out: one file, the pack as a zip, all packs in one. Loaded when it is entered.
+
+import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
+import { choosePanel, panels, pointAt, texts } from "../desk.ts";
+import { sizeWords } from "./file-groups.ts";
+import { FileList } from "./file-list.tsx";
+import { FilePreview } from "./file-preview.tsx";
+import { giveFile } from "./give-file.ts";
+import type { HeldPack, MadePack, PackWant } from "./pack-messages.ts";
+import {
+  askConsole,
+  chosenFile,
+  giveUp,
+  hasConsole,
+  isOutOfDate,
+  makePack,
+  making,
+  news,
+  shown,
+  want,
+  whole,
+} from "./pack-state.ts";
+import "./pack.css";
+
+export function PackRoom(): JSX.Element {
+  useEffect(() => {
+    if (shown.value === null && making.value.kind === "idle" && texts.value.size > 0)
+      void makePack(want.value);
+  }, []);
+  const held = shown.value;
+  return (
+    <section class="job-pack" aria-label="Job pack">
+      <PackBar />
+      <MakingLine />
+      <p class="quiet" role="status">
+        {news.value}
+      </p>
+      {held !== null && <Standing made={held.made} />}
+      {held !== null && held.made.files.length > 0 && <Files made={held.made} />}
+    </section>
+  );
+}
+
+function PackBar(): JSX.Element {
+  const held = shown.value;
+  return (
+    <div class="pack-bar">
+      <Choice />
+      <button type="button" class="act" onClick={() => void makePack(want.value)}>
+        {held === null ? "Make the pack" : "Make it again"}
+      </button>
+      {held?.made.zip != null && <ZipButton zip={held.made.zip} isOld={isOutOfDate.value} />}
+      {hasConsole.value && <WholeConsole />}
+    </div>
+  );
+}
+
+const CONSOLE = ":console";
+
+function Choice(): JSX.Element {
+  const now = want.value;
+  return (
+    <label>
+      Pack of{" "}
+      <select
+        value={now.kind === "panel" ? now.panel : CONSOLE}
+        onChange={(event) => {
+          const { value } = event.currentTarget;
+          askConsole(value === CONSOLE);
+          if (value !== CONSOLE) choosePanel(value);
+          if (shown.value === null) void makePack(want.value);
+        }}
+      >
+        {panels.value.map(({ name, title }) => (
+          <option key={name} value={name}>
+            {title}
+          </option>
+        ))}
+        {hasConsole.value && <option value={CONSOLE}>The console itself</option>}
+      </select>
+    </label>
+  );
+}
+
+function ZipButton(props: {
+  readonly zip: NonNullable<MadePack["zip"]>;
+  readonly isOld: boolean;
+}): JSX.Element {
+  const { zip, isOld } = props;
+  return (
+    <button
+      type="button"
+      class="act"
+      aria-disabled={isOld}
+      onClick={() => {
+        if (!isOld) giveFile(zip.name, zip.bytes);
+      }}
+    >
+      Save {zip.name} ({sizeWords(zip.bytes.length)})
+    </button>
+  );
+}
+
+/** All packs in one zip: made when it is asked for, since a large console takes its time. */
+function WholeConsole(): JSX.Element {
+  const made = whole.value;
+  if (made?.zip != null) return <ZipButton zip={made.zip} isOld={false} />;
+  return (
+    <>
+      <button type="button" class="act" onClick={() => void makePack(ALL)}>
+        Make all packs as one zip
+      </button>
+      {made !== null && <Held held={made.held} />}
+    </>
+  );
+}
+
+const ALL: PackWant = { kind: "all" };
+
+function MakingLine(): JSX.Element | null {
+  const now = making.value;
+  switch (now.kind) {
+    case "idle":
+      return null;
+    case "running":
+      return (
+        <p class="making">
+          <progress aria-label="Making the pack" />
+          <span role="status">Making: {now.words} …</span>
+          <button type="button" class="act" onClick={giveUp}>
+            Give up
+          </button>
+        </p>
+      );
+    case "failed":
+      return <p role="alert">The program itself has failed: {now.why}</p>;
+  }
+}
+
+/** What is to be known before a file of it is used. */
+function Standing({ made }: { readonly made: MadePack }): JSX.Element {
+  return (
+    <>
+      {isOutOfDate.value && (
+        <p class="out-of-date" role="alert">
+          The design has changed since this pack was made. Make it again before you save or print.
+        </p>
+      )}
+      <Held held={made.held} />
+      {made.missing.map((words) => (
+        <p key={words} class="quiet">
+          {words}
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Held({ held }: { readonly held: readonly HeldPack[] }): JSX.Element | null {
+  if (held.length === 0) return null;
+  return (
+    <>
+      {held.map(({ name, faults }) => (
+        <section key={name} class="held" aria-label={`Why ${name} is not written`}>
+          <p>
+            <b>Nothing is written of {name}</b>: a part made from it would be wrong.
+          </p>
+          <ul>
+            {faults.map((placed) => (
+              <li key={`${placed.finding.code} ${placed.line} ${placed.finding.message}`}>
+                <button type="button" onClick={() => pointAt(placed)}>
+                  {placed.finding.message}
+                </button>{" "}
+                <span class="quiet">
+                  {placed.finding.span.file}, line {placed.line}; {placed.finding.code}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </>
+  );
+}
+
+function Files({ made }: { readonly made: MadePack }): JSX.Element {
+  const file = chosenFile.value;
+  return (
+    <div class="pack-files">
+      <FileList files={made.files} />
+      {file !== null && (
+        <section class="file-preview" aria-label={`Preview of ${file.path}`}>
+          <p class="preview-bar">
+            <b>{file.path}</b>
+            <button
+              type="button"
+              class="act"
+              aria-disabled={isOutOfDate.value}
+              onClick={() => {
+                if (!isOutOfDate.value) giveFile(file.path.split("/").at(-1) ?? "", file.bytes);
+              }}
+            >
+              Save this file ({sizeWords(file.bytes.length)})
+            </button>
+          </p>
+          <FilePreview file={file} made={made} />
+        </section>
+      )}
+    </div>
+  );
+}

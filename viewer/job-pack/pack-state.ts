@@ -1,0 +1,110 @@
+// What the room of the job pack holds: the packs that were made and from which texts, the one that is being made, and the file
+// that is looked at.
+
+import { computed, type ReadonlySignal, signal } from "@preact/signals";
+import type { PackFile } from "../../src/pack/pack-file.ts";
+import type { DesignTexts } from "../core-messages.ts";
+import { consoleReading, panel, progress, sourcesOf, texts } from "../desk.ts";
+import { type PackRun, runPack } from "./pack-client.ts";
+import type { MadePack, PackWant } from "./pack-messages.ts";
+
+export interface HeldMade {
+  readonly of: DesignTexts;
+  readonly made: MadePack;
+}
+
+export type Making =
+  | { readonly kind: "idle" }
+  | { readonly kind: "running"; readonly want: PackWant; readonly words: string }
+  | { readonly kind: "failed"; readonly why: string };
+
+const packs = signal<ReadonlyMap<string, HeldMade>>(new Map());
+const isConsoleAsked = signal(false);
+export const making = signal<Making>({ kind: "idle" });
+/** What was done last, in words that are read out. */
+export const news = signal("");
+const chosenPath = signal<string | null>(null);
+
+export const hasConsole: ReadonlySignal<boolean> = computed(() => consoleReading.value !== null);
+
+/** The pack that is shown: of the open panel, or of the console itself. */
+export const want: ReadonlySignal<PackWant> = computed(() =>
+  isConsoleAsked.value && hasConsole.value
+    ? { kind: "console" }
+    : { kind: "panel", panel: panel.value?.name ?? "" },
+);
+
+export const shown: ReadonlySignal<HeldMade | null> = computed(
+  () => packs.value.get(keyOf(want.value)) ?? null,
+);
+
+/** All packs in one, where they were made from the texts as they are now. */
+export const whole: ReadonlySignal<MadePack | null> = computed(() => {
+  const held = packs.value.get(keyOf({ kind: "all" }));
+  return held?.of === texts.value ? held.made : null;
+});
+
+export const isOutOfDate: ReadonlySignal<boolean> = computed(
+  () => shown.value !== null && shown.value.of !== texts.value,
+);
+
+export const chosenFile: ReadonlySignal<PackFile | null> = computed(() => {
+  const files = shown.value?.made.files ?? [];
+  return files.find(({ path }) => path === chosenPath.value) ?? files[0] ?? null;
+});
+
+export const chooseFile = (path: string): void => {
+  chosenPath.value = path;
+};
+
+export const askConsole = (isAsked: boolean): void => {
+  isConsoleAsked.value = isAsked;
+};
+
+let run: PackRun | null = null;
+
+export const makePack = async (wanted: PackWant): Promise<void> => {
+  stop();
+  const of = texts.value;
+  making.value = { kind: "running", want: wanted, words: "beginning" };
+  const mine = runPack(wanted, sourcesOf(of), (words) => {
+    if (run === mine) making.value = { kind: "running", want: wanted, words };
+  });
+  run = mine;
+  const outcome = await mine.done;
+  if (run !== mine) return;
+  run = null;
+  if (outcome.kind === "failed") {
+    making.value = { kind: "failed", why: outcome.why };
+    return;
+  }
+  making.value = { kind: "idle" };
+  const { made } = outcome;
+  packs.value = new Map([...packs.value, [keyOf(wanted), { of, made }]]);
+  news.value = madeWords(made);
+};
+
+export const giveUp = (): void => {
+  stop();
+  making.value = { kind: "idle" };
+  news.value = "Given up: nothing was made.";
+};
+
+const stop = (): void => {
+  run?.cancel();
+  run = null;
+};
+
+const madeWords = ({ files, held, zip }: MadePack): string => {
+  if (held.length > 0) return "Not made: see what stands against it.";
+  return zip !== null && files.length === 0
+    ? `${zip.name} is made.`
+    : `The pack is made: ${files.length} files.`;
+};
+
+/** A pack of another design that was open before is none of this one. */
+const keyOf = (wanted: PackWant): string => {
+  const now = progress.value;
+  const design = now.kind === "shown" || now.kind === "reading" ? now.what : "";
+  return [design, wanted.kind, wanted.kind === "panel" ? wanted.panel : ""].join("\n");
+};

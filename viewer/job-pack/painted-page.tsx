@@ -1,0 +1,72 @@
+// A page of a PDF as a drawing of the page: in true size where it is printed, as wide as there is room where it is looked at.
+
+import type { JSX } from "preact";
+import type { PaintedPage, PaintedShape, Rectangle } from "./pdf-paint.ts";
+
+export function PaintedPaper(props: {
+  readonly page: PaintedPage;
+  /** Name for those who don't see it. */
+  readonly name: string;
+  readonly isTrueSize: boolean;
+}): JSX.Element {
+  const { page, name, isTrueSize } = props;
+  const { width, height } = page;
+  const size = isTrueSize ? { width: `${width}mm`, height: `${height}mm` } : {};
+  return (
+    <svg class="paper" role="img" aria-label={name} viewBox={`0 0 ${width} ${height}`} {...size}>
+      {clipped(page.shapes).map(({ clip, shapes }, index) =>
+        clip === null ? (
+          <Shapes key={index} shapes={shapes} />
+        ) : (
+          // A nested drawing of its own size shows nothing beyond its edges, and needs no name that others could take.
+          <svg
+            key={index}
+            aria-hidden="true"
+            {...clip}
+            viewBox={`${clip.x} ${clip.y} ${clip.width} ${clip.height}`}
+          >
+            <Shapes shapes={shapes} />
+          </svg>
+        ),
+      )}
+    </svg>
+  );
+}
+
+function Shapes({ shapes }: { readonly shapes: readonly PaintedShape[] }): JSX.Element {
+  return (
+    <g>
+      {shapes.map(({ data, fill, stroke }, index) => (
+        <path
+          key={index}
+          d={data}
+          fill={fill ?? "none"}
+          fill-rule="evenodd"
+          {...(stroke === null
+            ? {}
+            : {
+                stroke: stroke.colour,
+                "stroke-width": stroke.width,
+                ...(stroke.dashes === "" ? {} : { "stroke-dasharray": stroke.dashes }),
+              })}
+        />
+      ))}
+    </g>
+  );
+}
+
+interface ClippedShapes {
+  readonly clip: Rectangle | null;
+  readonly shapes: readonly PaintedShape[];
+}
+
+/** Neighbours with one edge round them are drawn together. */
+const clipped = (shapes: readonly PaintedShape[]): readonly ClippedShapes[] => {
+  const runs: { clip: Rectangle | null; shapes: PaintedShape[] }[] = [];
+  for (const shape of shapes) {
+    const last = runs.at(-1);
+    if (last !== undefined && last.clip === shape.clip) last.shapes.push(shape);
+    else runs.push({ clip: shape.clip, shapes: [shape] });
+  }
+  return runs;
+};

@@ -1,0 +1,75 @@
+// Reads a pack's PDF back to be drawn and printed: every page's paths in millimetres, y down. Written from ISO 32000-1:2008 (7.5
+// file structure, 8.4 and 8.5 operators) for files of paths alone, which a pack's are; null where a file is anything else.
+
+import { unzlibSync } from "fflate";
+import { type PaintedPage, paintedPage } from "./pdf-paint.ts";
+
+export const pdfPages = (bytes: Uint8Array): readonly PaintedPage[] | null => {
+  try {
+    return pagesOf(objectsOf(bytes));
+  } catch {
+    return null;
+  }
+};
+
+interface PdfObject {
+  readonly dictionary: string;
+  readonly stream: () => string;
+}
+
+type PdfObjects = ReadonlyMap<number, PdfObject>;
+
+/** By the table that `startxref` points to (7.5.4, 7.5.5). */
+const objectsOf = (bytes: Uint8Array): PdfObjects => {
+  const text = latin(bytes);
+  const start = Number(/startxref\s+(\d+)\s+%%EOF\s*$/.exec(text)?.[1]);
+  const table = /^xref\n0 \d+\n((?:\d{10} \d{5} [fn][ \r][\r\n])+)/.exec(text.slice(start));
+  const entries = table?.[1]?.match(/.{20}/gs) ?? [];
+  const objects = new Map<number, PdfObject>();
+  for (const [number, entry] of entries.entries()) {
+    if (!entry.includes("n")) continue;
+    const at = Number(entry.slice(0, 10));
+    objects.set(number, objectAt(text, at, bytes));
+  }
+  return objects;
+};
+
+const objectAt = (text: string, at: number, bytes: Uint8Array): PdfObject => {
+  const streamAt = text.indexOf("\nstream\n", at);
+  const endAt = text.indexOf("\nendobj", at);
+  if (streamAt < 0 || streamAt > endAt)
+    return { dictionary: text.slice(at, endAt), stream: () => "" };
+  const dictionary = text.slice(at, streamAt);
+  const length = Number(/\/Length (\d+)/.exec(dictionary)?.[1]);
+  const from = streamAt + "\nstream\n".length;
+  return { dictionary, stream: () => latin(unzlibSync(bytes.subarray(from, from + length))) };
+};
+
+const pagesOf = (objects: PdfObjects): readonly PaintedPage[] | null => {
+  const tree = [...objects.values()].find(({ dictionary }) => dictionary.includes("/Type /Pages"));
+  const kids = [.../* 7.7.3.2 */ (listIn(tree, "Kids") ?? "").matchAll(/(\d+) 0 R/g)];
+  const pages = kids.map(([, number]) => pageOf(objects.get(Number(number)), objects));
+  return pages.length === 0 || pages.includes(null) ? null : pages.filter((page) => page !== null);
+};
+
+const pageOf = (page: PdfObject | undefined, objects: PdfObjects): PaintedPage | null => {
+  const [, , width = 0, height = 0] = (listIn(page, "MediaBox") ?? "").split(" ").map(Number);
+  const content = referred(page, "Contents", objects);
+  const resources = referred(page, "Resources", objects);
+  if (content === undefined || !(width > 0 && height > 0)) return null;
+  const form = (name: string): string => referred(resources, name, objects)?.stream() ?? "";
+  return paintedPage(content.stream(), { width, height, form });
+};
+
+const listIn = (object: PdfObject | undefined, key: string): string | undefined =>
+  new RegExp(`/${key} \\[([^\\]]*)\\]`).exec(object?.dictionary ?? "")?.[1];
+
+const referred = (
+  object: PdfObject | undefined,
+  key: string,
+  objects: PdfObjects,
+): PdfObject | undefined =>
+  objects.get(Number(new RegExp(`/${key} (\\d+) 0 R`).exec(object?.dictionary ?? "")?.[1]));
+
+/** A byte is a character. */
+const latin = (bytes: Uint8Array): string => new TextDecoder("latin1").decode(bytes);

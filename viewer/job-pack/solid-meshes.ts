@@ -1,0 +1,42 @@
+// The triangles of a print file, as the program's own reader finds them in its bytes: every body of a 3MF or glTF, the one of an
+// STL. A STEP holds faces and no triangles: the STL beside it is drawn in its place, and the words say so.
+
+import { readGlb } from "../../src/inspection/glb-reader.ts";
+import type { SolidBody } from "../../src/inspection/solid-file.ts";
+import { readStl } from "../../src/inspection/solid-stl.ts";
+import { readThreeMf } from "../../src/inspection/solid-three-mf.ts";
+import type { PackFile } from "../../src/pack/pack-file.ts";
+
+export interface ReadSolid {
+  readonly bodies: readonly SolidBody[];
+  readonly words: string;
+}
+
+export const solidMeshes = (file: PackFile, files: readonly PackFile[]): ReadSolid => {
+  switch (file.kind) {
+    case "print-stl":
+      return told(readStl(file.bytes, file.path).bodies, "");
+    case "print-3mf":
+      return told(readThreeMf(file.bytes).bodies, "");
+    case "console-model":
+      return told(
+        readGlb(file.bytes).groups.flatMap(({ bodies }) => bodies),
+        "",
+      );
+    default: {
+      const stem = file.path.replace(/\.step$/, "");
+      const stl = files.find(({ path }) => path === `${stem}.stl`);
+      const bodies = stl === undefined ? [] : readStl(stl.bytes, stl.path).bodies;
+      return told(
+        bodies,
+        ` Drawn from ${stem}.stl: a STEP holds faces and true arcs, no triangles.`,
+      );
+    }
+  }
+};
+
+const told = (bodies: readonly SolidBody[], more: string): ReadSolid => {
+  const triangles = bodies.reduce((sum, body) => sum + body.triangles.length / 3, 0);
+  const count = bodies.length === 1 ? "1 body" : `${bodies.length} bodies`;
+  return { bodies, words: `${count}, ${triangles} triangles.${more}` };
+};

@@ -1,0 +1,142 @@
+// A print file's bodies in space: turned by hand or by keys, drawn when something has changed and never else. Holds what the
+// screen's processor holds for it, until it is disposed of.
+
+import {
+  AmbientLight,
+  BufferAttribute,
+  BufferGeometry,
+  Color,
+  DirectionalLight,
+  Group,
+  LineBasicMaterial,
+  LineSegments,
+  Mesh,
+  MeshLambertMaterial,
+  PerspectiveCamera,
+  Scene,
+  Sphere,
+  Vector3,
+  WebGLRenderer,
+} from "three";
+import type { SolidBody } from "../../src/inspection/solid-file.ts";
+import { meshEdges } from "../console/mesh-edges.ts";
+
+/** Degrees that the camera sees from edge to edge. */
+const OPENING = 35;
+/** A step of a key, in degrees. */
+const STEP = 10;
+const GROUND = { day: "#f4f1ea", night: "#1b1d1f" } as const;
+
+export interface SolidStage {
+  readonly turn: (across: number, up: number) => void;
+  readonly nearer: (times: number) => void;
+  readonly resize: () => void;
+  readonly dispose: () => void;
+}
+
+export const solidStage = (
+  canvas: HTMLCanvasElement,
+  bodies: readonly SolidBody[],
+  options: { readonly isDark: boolean; readonly isPlain: boolean },
+): SolidStage => {
+  const { isDark, isPlain } = options;
+  const renderer = new WebGLRenderer({ canvas, antialias: !isPlain, powerPreference: "low-power" });
+  const camera = new PerspectiveCamera(OPENING, 1, 0.1, 100_000);
+  camera.up.set(0, 0, 1);
+  const scene = new Scene();
+  scene.background = new Color(isDark ? GROUND.night : GROUND.day);
+  const lamp = new DirectionalLight("#ffffff", 1.8);
+  scene.add(new AmbientLight("#ffffff", 1.1), lamp, lamp.target);
+  const face = new MeshLambertMaterial({
+    color: isDark ? "#7c8fa0" : "#b9c4cd",
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  });
+  const line = new LineBasicMaterial({ color: isDark ? "#e8e6e0" : "#22262a" });
+  const shown = bodies.map((body) => bodyObjects(body, { face, line }));
+  const all = new Group();
+  for (const { holder } of shown) all.add(holder);
+  scene.add(all);
+  const ball = ballRound(bodies);
+  const look = { side: -55, rise: 35, distance: ball.radius / Math.sin((OPENING * Math.PI) / 400) };
+  let waiting = 0;
+  const draw = (): void => {
+    waiting = 0;
+    const [side, rise] = [(look.side * Math.PI) / 180, (look.rise * Math.PI) / 180];
+    const way = new Vector3(
+      Math.cos(rise) * Math.cos(side),
+      Math.cos(rise) * Math.sin(side),
+      Math.sin(rise),
+    );
+    camera.position.copy(ball.center).addScaledVector(way, look.distance);
+    camera.lookAt(ball.center);
+    lamp.position.copy(camera.position).add(new Vector3(0, 0, ball.radius));
+    lamp.target.position.copy(ball.center);
+    renderer.render(scene, camera);
+    canvas.dataset["drawn"] = `${Number(canvas.dataset["drawn"] ?? 0) + 1}`;
+  };
+  const ask = (): void => {
+    if (waiting === 0) waiting = requestAnimationFrame(draw);
+  };
+  return {
+    turn: (across, up) => {
+      look.side += across * STEP;
+      look.rise = Math.max(-89, Math.min(89, look.rise + up * STEP));
+      ask();
+    },
+    nearer: (times) => {
+      look.distance = Math.max(ball.radius / 4, Math.min(ball.radius * 40, look.distance / times));
+      ask();
+    },
+    resize: () => {
+      const { clientWidth, clientHeight } = canvas;
+      if (clientWidth === 0 || clientHeight === 0) return;
+      renderer.setPixelRatio(isPlain ? 1 : Math.min(2, devicePixelRatio));
+      renderer.setSize(clientWidth, clientHeight, false);
+      camera.aspect = clientWidth / clientHeight;
+      camera.updateProjectionMatrix();
+      ask();
+    },
+    dispose: () => {
+      cancelAnimationFrame(waiting);
+      for (const { release } of shown) release();
+      face.dispose();
+      line.dispose();
+      renderer.dispose();
+    },
+  };
+};
+
+const bodyObjects = (
+  { corners, triangles }: SolidBody,
+  { face, line }: { readonly face: MeshLambertMaterial; readonly line: LineBasicMaterial },
+): { readonly holder: Group; readonly release: () => void } => {
+  const mesh = { positions: Float32Array.from(corners), triangles: Uint32Array.from(triangles) };
+  const indexed = new BufferGeometry();
+  indexed.setAttribute("position", new BufferAttribute(mesh.positions, 3));
+  indexed.setIndex(new BufferAttribute(mesh.triangles, 1));
+  // Each triangle by itself, so that edges stay sharp.
+  const faces = indexed.toNonIndexed();
+  faces.computeVertexNormals();
+  indexed.dispose();
+  const edges = new BufferGeometry();
+  edges.setAttribute("position", new BufferAttribute(meshEdges(mesh), 3));
+  const holder = new Group();
+  holder.add(new Mesh(faces, face), new LineSegments(edges, line));
+  return {
+    holder,
+    release: () => {
+      faces.dispose();
+      edges.dispose();
+    },
+  };
+};
+
+const ballRound = (bodies: readonly SolidBody[]): Sphere => {
+  const places: Vector3[] = [];
+  for (const { corners } of bodies)
+    for (let at = 0; at + 2 < corners.length; at += 3)
+      places.push(new Vector3(corners[at], corners[at + 1], corners[at + 2]));
+  return places.length === 0 ? new Sphere(new Vector3(), 1) : new Sphere().setFromPoints(places);
+};
