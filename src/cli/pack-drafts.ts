@@ -1,5 +1,5 @@
 // Packs of a project, planned and made but not yet written: the same for the command line and for the page. Every panel in its
-// order, the console's own last. What has a fault against it is not made; the faults say why.
+// order, then those that could not be read, the console's own last. What has a fault against it is not made; the faults say why.
 
 import type { Finding, Span } from "../diagnostics/finding.ts";
 import { distinctPaths, safeName } from "../pack/file-name.ts";
@@ -7,6 +7,7 @@ import type { PackOptions, PanelPack } from "../pack/panel-pack.ts";
 import { type ConsoleFit, type Project, packOfConsoleProject, packOfProject } from "../project.ts";
 import { faultsAgainst } from "./faults-against.ts";
 import type { LoadedDesign } from "./load-design.ts";
+import { lostPanels } from "./lost-panels.ts";
 
 /** What was read, what was made of it, and every finding of both. */
 export interface DesignForPacks {
@@ -35,24 +36,33 @@ export const packPlans = (design: DesignForPacks, fit: ConsoleFit | null): reado
   const { project } = design;
   const folders = packFolders(design);
   const against = faultsAgainst(design);
-  const panels = project.panels.map((panel, index): PackPlan => {
+  const lost = lostPanels(project, design.findings);
+  const panels = project.panels.map((panel): PackPlan => {
     const fitting = (fit?.findings ?? []).filter(({ subjects }) => areOf(subjects, panel.name));
     const faults = [...against(panel), ...panel.findings, ...fitting].filter(isFault);
-    const of = { name: panel.name, span: panel.design.written.span, folder: folders[index] ?? "" };
+    const of = {
+      name: panel.name,
+      span: panel.design.written.span,
+      folder: folders.of(panel.name),
+    };
     const make = (options: PackOptions): PackDraft =>
       drafted(of, faults, () => packOfProject(project, panel, options));
     return { kind: "panel", ...of, make };
   });
+  const unmade = lost.map(({ faults, name, span }): PackPlan => {
+    const of = { name, span, folder: folders.of(name) };
+    return { kind: "panel", ...of, make: () => ({ ...of, pack: NO_PACK, faults }) };
+  });
   const { console } = project;
-  if (console === null || fit === null) return panels;
+  if (console === null || fit === null) return [...panels, ...unmade];
   // Any fault of the console, of a panel in it or of its fit speaks against the pack of the console itself: its model, its
   // report and the room in its frame are those of all its panels.
   const faults = [...design.findings, ...fit.findings].filter(isFault);
   const { name } = console.layout;
-  const of = { name, span: console.design.written.span, folder: folders.at(-1) ?? "" };
+  const of = { name, span: console.design.written.span, folder: folders.console };
   const make = (options: PackOptions): PackDraft =>
     drafted(of, faults, () => packOfConsoleProject(project, { console, fit }, options));
-  return [...panels, { kind: "console", ...of, make }];
+  return [...panels, ...unmade, { kind: "console", ...of, make }];
 };
 
 /** Print files and the fit of a console need the solid kernel; other packs are the same without it. */
@@ -81,10 +91,22 @@ const areOf = (subjects: readonly string[], panel: string): boolean =>
  * A panel that is called by its own file has the output folder to itself; a console's panels have one each, and what is the
  * console's own comes last.
  */
-const packFolders = ({ loaded, project }: DesignForPacks): readonly string[] => {
-  const isAlone = project.panels.length === 1 && project.panels[0]?.design.file === loaded.entry;
-  if (isAlone) return [""];
-  const own = project.console === null ? [] : ["console"];
-  const names = project.panels.map(({ name }) => safeName(name));
-  return distinctPaths([...names, ...own]).map((name) => `${name}/`);
+const packFolders = ({ loaded, project }: DesignForPacks): PackFolders => {
+  const { console, panels } = project;
+  const isAlone = panels.length === 1 && panels[0]?.design.file === loaded.entry;
+  if (isAlone) return { of: () => "", console: "" };
+  // In the order of the text, so that a panel that can't be read keeps its folder, and its neighbours theirs.
+  const used = console?.design.panels.map(({ as }) => as) ?? [];
+  const names = [...new Set([...used, ...panels.map(({ name }) => name)])];
+  const folders = distinctPaths([...names.map(safeName), "console"]).map((name) => `${name}/`);
+  return {
+    of: (name) => folders[names.indexOf(name)] ?? "",
+    console: folders.at(-1) ?? "",
+  };
 };
+
+interface PackFolders {
+  /** Of the panel that is called so. */
+  readonly of: (panel: string) => string;
+  readonly console: string;
+}

@@ -111,6 +111,27 @@ test("of a console the sound panel is written, the faulty one keeps its old pack
   expect(Buffer.from(note, "base64").toString()).toContain("layout/unknown-part");
 });
 
+test("a panel whose file has gone keeps its old pack, marked stale", async () => {
+  const folder = layConsole(SOUND);
+  expect((await make(folder, ["."])).code).toBe(0);
+  const before = everyFile(join(folder, "out", "desk", "other"));
+  rmSync(join(folder, "panels", "other.yaml"));
+  const { code, stdout } = await make(folder, [".", "--json"]);
+  expect(code).toBe(1);
+  expect(JSON.parse(stdout).panels).toMatchObject([
+    { name: "good", folder: "good/", written: true },
+    { name: "other", folder: "other/", written: false, stale: true },
+    { name: "desk", written: false, stale: true },
+  ]);
+  const { "STALE.txt": note = "", ...kept } = everyFile(join(folder, "out", "desk", "other"));
+  expect(kept).toEqual(before);
+  expect(Buffer.from(note, "base64").toString()).toContain("file-missing");
+  // Once the file is back, the pack is whole again.
+  writeFileSync(join(folder, "panels", "other.yaml"), SOUND);
+  expect((await make(folder, ["."])).code).toBe(0);
+  expect(everyFile(join(folder, "out", "desk", "other"))).toEqual(before);
+});
+
 test("what changed since the last pack is said in words", async () => {
   const folder = layConsole(SOUND);
   await make(folder, ["panels/good.yaml"]);
