@@ -13,6 +13,7 @@ import type {
   PanelReading,
   PlacedFinding,
 } from "./core-messages.ts";
+import { consolesIn, withOneConsole } from "./first-files.ts";
 import {
   type Desk,
   EMPTY_HISTORY,
@@ -52,6 +53,7 @@ const openStep = signal<OpenStep | null>(null);
 const reading = signal<DesignReading | null>(null);
 const readTexts = signal<DesignTexts | null>(null);
 const panelName = signal<string | null>(null);
+const wantedConsole = signal<string | null>(null);
 const binaries = signal<DesignBinaries>(new Map());
 /** Pictures that were put beside the texts since the design was opened: no stored text may name them yet. */
 let added: DesignBinaries = new Map();
@@ -97,6 +99,16 @@ export const panel = computed<PanelReading | null>(
 export const consoleReading: ReadonlySignal<ConsoleReading | null> = computed(
   () => reading.value?.console ?? null,
 );
+/** Every console among the texts, the nearest to the root first. */
+export const consoleFiles: ReadonlySignal<readonly string[]> = computed(() =>
+  consolesIn(held.value.texts),
+);
+/** The one that is looked at; null where there is none. */
+export const consoleFile: ReadonlySignal<string | null> = computed(() => {
+  const wanted = wantedConsole.value;
+  const all = consoleFiles.value;
+  return wanted !== null && all.includes(wanted) ? wanted : (all[0] ?? null);
+});
 /** Whether panels, console and findings are those of the texts as they are now. */
 export const isCurrent: ReadonlySignal<boolean> = computed(
   () => readTexts.value === held.value.texts,
@@ -177,6 +189,15 @@ export function choosePanel(name: string): void {
   pointedAt.value = null;
 }
 
+export function chooseConsole(file: string): void {
+  if (file === consoleFile.value) return;
+  wantedConsole.value = file;
+  panelName.value = null;
+  pointedAt.value = null;
+  selection.value = [];
+  void readAgain(openName());
+}
+
 export function pointAt(finding: PlacedFinding | null): void {
   pointedAt.value = finding;
   if (finding !== null && finding.finding.panel !== "") panelName.value = finding.finding.panel;
@@ -197,6 +218,7 @@ export async function openDesign(
 ): Promise<void> {
   opening += 1;
   binaries.value = sources.binaries;
+  wantedConsole.value = null;
   added = new Map();
   openStep.value = null;
   held.value = { texts: sources.texts, history: from };
@@ -209,9 +231,9 @@ export async function openDesign(
   await readAgain(what);
 }
 
-/** Texts with the shapes that they name: what a design is read from. */
+/** Texts with the shapes that they name: what a design is read from, one console of it. */
 export const sourcesOf = (held: DesignTexts): DesignSources => ({
-  texts: held,
+  texts: withOneConsole(held, consoleFile.value),
   binaries: binaries.value,
 });
 
@@ -226,9 +248,18 @@ export function addBinary(path: string, bytes: Uint8Array): void {
 
 /** Shapes that the texts name, where they have changed outside. */
 export function takeBinaries(next: DesignBinaries): void {
-  binaries.value = new Map([...next, ...added]);
+  const now = new Map([...next, ...added]);
+  if (isSameBytes(binaries.value, now)) return;
+  binaries.value = now;
   void readAgain(openName());
 }
+
+const isSameBytes = (before: DesignBinaries, now: DesignBinaries): boolean =>
+  before.size === now.size &&
+  [...now].every(([path, bytes]) => {
+    const old = before.get(path);
+    return old?.length === bytes.length && bytes.every((byte, index) => byte === old[index]);
+  });
 
 const lockOn = (files: readonly string[]): string | null => {
   const { design, files: locked } = locks.value;
@@ -274,7 +305,7 @@ const openName = (): string => {
 async function readAgain(what: string): Promise<void> {
   const asked = held.value.texts;
   const askedFor = opening;
-  const reply = await readDesign({ texts: asked, binaries: binaries.value });
+  const reply = await readDesign(sourcesOf(asked));
   if (reply === null || askedFor !== opening) return;
   if (reply.kind === "failed") {
     progress.value = { kind: "failed", why: reply.why };

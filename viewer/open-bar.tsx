@@ -2,6 +2,7 @@
 // examples that were built in.
 
 import type { JSX } from "preact";
+import { ConsoleChoice } from "./console-choice.tsx";
 import {
   exampleNames,
   openExample,
@@ -17,6 +18,7 @@ export function OpenBar(): JSX.Element {
       <FileChoice words="Open a folder" folder={true} />
       <FolderWork />
       {exampleNames.value.length > 0 && <ExampleChoice />}
+      <ConsoleChoice />
     </div>
   );
 }
