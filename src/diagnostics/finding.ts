@@ -22,6 +22,8 @@ export interface Measure {
 /** Who set a limit. */
 export type LimitSource =
   | { readonly kind: "standard"; readonly name: string }
+  /** Published advice that binds nobody. */
+  | { readonly kind: "guidance"; readonly name: string }
   | { readonly kind: "datasheet"; readonly name: string }
   /** No document was seen: the name says from memory. */
   | { readonly kind: "memory"; readonly name: string }

@@ -6,6 +6,7 @@ export const limitInWords = (source: LimitSource): string => {
   switch (source.kind) {
     case "standard":
     case "memory":
+    case "guidance":
       return source.name;
     case "datasheet":
       return `datasheet, ${source.name}`;

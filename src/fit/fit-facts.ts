@@ -5,6 +5,7 @@ import type { Span } from "../diagnostics/finding.ts";
 import type { Degrees, Mm } from "../geometry/quantity.ts";
 import type { Vector } from "../geometry/space/vector.ts";
 import type { HandKind } from "../standards/separation.ts";
+import type { ToleranceShare } from "./along-rail/tolerance-sum.ts";
 import type { ConsoleBody } from "./console-body.ts";
 
 export interface FitFacts {
@@ -190,5 +191,5 @@ export interface ToleranceFact {
   readonly worstCase: Mm;
   readonly rootSumSquare: Mm;
   /** Each part's share of the worst case, largest first. */
-  readonly shares: readonly { readonly what: string; readonly plusMinus: Mm }[];
+  readonly shares: readonly ToleranceShare[];
 }

@@ -1,15 +1,18 @@
 // Sums of tolerances along a rail, against the trade's own example.
 
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { toleranceFacts } from "../../src/fit/along-rail/tolerance-facts.ts";
 import { toleranceSum } from "../../src/fit/along-rail/tolerance-sum.ts";
 import { mm } from "../../src/geometry/quantity.ts";
+import { findingsOf, readExample } from "../findings/example.ts";
 import { consoleOf } from "./console-of.ts";
 
 test("eight butted panels of 0.1 to each side: 1.6 at the worst, sqrt(16) x 0.1 as a root sum square", () => {
   const sides = Array.from({ length: 16 }, (_, side) => ({
     what: `panel ${Math.floor(side / 2) + 1}`,
     plusMinus: mm(0.1),
+    by: "general" as const,
   }));
   const sum = toleranceSum(sides);
   expect(sum.worstCase).toBeCloseTo(1.6, 12);
@@ -51,5 +54,33 @@ describe("panels in a bay", () => {
     expect(fact).toMatchObject({ worstCase: 0, rootSumSquare: 0, shares: [] });
     // 0.175 at each of four ends.
     expect(fact?.free).toBeCloseTo(0.7, 9);
+  });
+
+  // The table of ISO 2768-1 ends at 1000 mm: there the mount's own undersize, 0.25 mm at each end, is what a cut may be off by.
+  test("longer than the standard's table says, whose limit it is is said", () => {
+    const texts = new Map(
+      readExample(join(import.meta.dirname, "../findings/fit/bay-overrun-by-tolerance.yaml")),
+    );
+    const sourceWith = (heights: readonly [string, string, string], length: string): unknown => {
+      const long = new Map(texts);
+      for (const [index, name] of ["a", "b", "c"].entries())
+        long.set(
+          `${name}.yaml`,
+          texts.get(`${name}.yaml`)!.replace("410 mm", heights[index] ?? ""),
+        );
+      long.set("console.yaml", texts.get("console.yaml")!.replace("1230 mm", length));
+      const found = findingsOf(long).find(({ code }) => code === "fit/bay-overrun-by-tolerance");
+      return [found?.source?.kind, found?.source?.name, found?.measured?.value];
+    };
+    expect(sourceWith(["410 mm", "410 mm", "410 mm"], "1230 mm")).toEqual([
+      "standard",
+      "ISO 2768-1 class m for each panel's length",
+      expect.closeTo(2.4, 9),
+    ]);
+    expect(sourceWith(["1100 mm", "410 mm", "410 mm"], "1920 mm")).toEqual([
+      "standard",
+      expect.stringContaining("over that, what the mount cuts"),
+      expect.closeTo(0.8 + 0.8 + 2 * 0.25, 9),
+    ]);
   });
 });

@@ -47,8 +47,8 @@ const bodyFacts = ({
       worstCase: mm(0.5),
       rootSumSquare: mm(0.3),
       shares: [
-        { what: "one", plusMinus: mm(0.25) },
-        { what: "two", plusMinus: mm(0.25) },
+        { what: "one", plusMinus: mm(0.25), by: "general" },
+        { what: "two", plusMinus: mm(0.25), by: "general" },
       ],
     },
   ],

@@ -1,7 +1,12 @@
 // Panels that are butted one against the next, and whose tolerances may add up to more than the bay has left.
 
 import { spanOf } from "../../design/written.ts";
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import {
+  type CodeEntry,
+  type Finding,
+  finding,
+  type LimitSource,
+} from "../../diagnostics/finding.ts";
 import type { ToleranceFact } from "../../fit/fit-facts.ts";
 import { decimal } from "../../geometry/number.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
@@ -48,10 +53,22 @@ const overrun = (sum: ToleranceFact, bay: BayLayout, facts: ConsoleFacts): Findi
     subjects: [bay.id, ...shares.map(({ what }) => what)],
     measured: measureMm(worstCase),
     limit: measureMm(free),
-    source: { kind: "standard", name: "ISO 2768-1 class m for each panel's length" },
+    source: sourceOf(shares),
     remedies:
       bay.mount.height.unit === "mm"
         ? [{ title: `length: ${length}`, edits: [facts.edit(span, length)] }]
         : [],
   });
+};
+
+const CUT_UNDER = "what the mount cuts a panel under nominal, at each of its ends";
+
+/** The standard's table ends at 1000 mm. */
+const sourceOf = (shares: ToleranceFact["shares"]): LimitSource => {
+  if (shares.every(({ by }) => by === "undersize"))
+    return { kind: "geometry", name: `${CUT_UNDER}; ISO 2768-1 gives nothing over 1000 mm` };
+  const name = "ISO 2768-1 class m for each panel's length";
+  return shares.every(({ by }) => by === "general")
+    ? { kind: "standard", name }
+    : { kind: "standard", name: `${name} up to 1000 mm; over that, ${CUT_UNDER}` };
 };

@@ -1,6 +1,11 @@
 // Room for knees and feet under a console that a person sits at.
 
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import {
+  type CodeEntry,
+  type Finding,
+  finding,
+  type LimitSource,
+} from "../../diagnostics/finding.ts";
 import type { KneeRoom } from "../../fit/fit-facts.ts";
 import { kneeHeightNeeded } from "../../fit/operator/knee-height.ts";
 import type { PosedOperator } from "../../layout/console/console-layout.ts";
@@ -26,24 +31,24 @@ export const kneeRoom: ConsoleRule = {
     const { operator } = facts.layout;
     if (knees === null || operator === null) return [];
     const asked: readonly Asked[] = [
-      { what: "wide", room: knees.width, needs: KNEE_BOX.width, source: KNEE_BOX.source },
+      { what: "wide", room: knees.width, needs: KNEE_BOX.width, source: BOX },
       {
         what: "deep at the knee",
         room: knees.depthAtKnee,
         needs: KNEE_BOX.depthAtKnee,
-        source: KNEE_BOX.source,
+        source: BOX,
       },
       {
         what: "deep at the foot",
         room: knees.depthAtFoot,
         needs: KNEE_BOX.depthAtFoot,
-        source: KNEE_BOX.source,
+        source: BOX,
       },
       {
         what: "high",
         room: knees.height,
         needs: kneeHeightNeeded(operator.design.seatHeight),
-        source: `${SEATED_PERSON.source}: knee height and thigh clearance, 95th-percentile man`,
+        source: THIGHS,
       },
     ];
     return asked.flatMap((one) =>
@@ -52,11 +57,18 @@ export const kneeRoom: ConsoleRule = {
   },
 };
 
+const BOX: LimitSource = { kind: "guidance", name: KNEE_BOX.source };
+
+const THIGHS: LimitSource = {
+  kind: "standard",
+  name: `${SEATED_PERSON.source}: knee height and thigh clearance, 95th-percentile man`,
+};
+
 interface Asked {
   readonly what: string;
   readonly room: KneeRoom;
   readonly needs: number;
-  readonly source: string;
+  readonly source: LimitSource;
 }
 
 const tooLittle = (
@@ -73,6 +85,6 @@ const tooLittle = (
     subjects: room.by.map(({ id }) => id),
     measured: measureMm(room.has),
     limit: measureMm(needs),
-    source: { kind: "standard", name: source },
+    source,
   });
 };

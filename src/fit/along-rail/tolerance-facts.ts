@@ -47,7 +47,7 @@ const sizeIn = (bay: BayLayout, panel: PlacedPanel): SizeAlong | null => {
 const sharesOf = ({ panel, size }: SizeAlong): readonly ToleranceShare[] => {
   const what = panel.name;
   const general = generalTolerance(size, "m");
-  if (general !== null) return [{ what, plusMinus: general }];
-  const end = { what, plusMinus: panel.layout.mount.undersize };
+  if (general !== null) return [{ what, plusMinus: general, by: "general" }];
+  const end = { what, plusMinus: panel.layout.mount.undersize, by: "undersize" } as const;
   return [end, end];
 };

@@ -6,6 +6,8 @@ import { type Mm, mm } from "../../geometry/quantity.ts";
 export interface ToleranceShare {
   readonly what: string;
   readonly plusMinus: Mm;
+  /** The general tolerance of its size, or what its mount is cut under where that table gives none. */
+  readonly by: "general" | "undersize";
 }
 
 export interface ToleranceSum {
@@ -17,18 +19,17 @@ export interface ToleranceSum {
 }
 
 export const toleranceSum = (sizes: readonly ToleranceShare[]): ToleranceSum => {
-  const shares = new Map<string, number>();
+  const shares = new Map<string, ToleranceShare>();
   let [worst, squares] = [0, 0];
-  for (const { what, plusMinus } of sizes) {
+  for (const { what, plusMinus, by } of sizes) {
     worst += plusMinus;
     squares += plusMinus * plusMinus;
-    shares.set(what, (shares.get(what) ?? 0) + plusMinus);
+    const before = shares.get(what)?.plusMinus ?? 0;
+    shares.set(what, { what, plusMinus: mm(before + plusMinus), by });
   }
   return {
     worstCase: mm(worst),
     rootSumSquare: mm(Math.sqrt(squares)),
-    shares: [...shares]
-      .map(([what, plusMinus]) => ({ what, plusMinus: mm(plusMinus) }))
-      .toSorted((a, b) => b.plusMinus - a.plusMinus),
+    shares: [...shares.values()].toSorted((a, b) => b.plusMinus - a.plusMinus),
   };
 };
