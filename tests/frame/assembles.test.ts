@@ -52,6 +52,17 @@ describe.each<readonly [string, Partial<FrameText>]>([
   ["bays tilted the other way", { bays: steep(-20) }],
   ["a desk with an upright bay", DESK],
   ["half-laps", { frame: "{ type: side-console, sheet: birch-ply-12, joints: half-lap }" }],
+  [
+    // At 75 degrees the cheek's edge stands 11.6 / cos 75 = 44.8 over a rib: farther than three sheets.
+    "half-laps in a bay that is canted by 75 degrees",
+    {
+      bays: [
+        "aft: { mount: console-rail, at: [0, -420, 900], along: [1, 0, 0], cant: 75, length: 24 modules, depth: 80 mm }",
+      ],
+      frame:
+        "{ type: side-console, sheet: birch-ply-12, joints: half-lap, beyond: 0, ribs: { web: 220 mm } }",
+    },
+  ],
   ["screws", { frame: "{ type: side-console, sheet: birch-ply-12, joints: screws }" }],
   ["dowels", { frame: "{ type: side-console, sheet: birch-ply-12, joints: dowel }" }],
   [

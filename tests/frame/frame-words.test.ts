@@ -107,6 +107,83 @@ describe("little wood beside a slot", () => {
   });
 });
 
+describe("wood beside the holes of a rail", () => {
+  const said = (hole: string, house = "{}"): readonly string[] =>
+    framed({
+      bays: [BAY],
+      frame: `{ type: side-console, sheet: birch-ply-12, rails: { hole: ${hole} mm } }`,
+      house,
+    })
+      .findings.filter(({ code }) => code === "checks/frame-rail-web")
+      .map(({ message }) => message);
+
+  // MIL-F-25173A (secondary copies): 4.7625 from the middle of a hole to the bar's edge.
+  test("is 0.26 mm beside 9 mm, and a millimetre beside the hole that is said to leave it", () => {
+    expect(said("9")).toEqual([
+      "rail-near-left: 0.26 mm stand between rail-hole.1 and its edge; 1 mm is wanted, 0.74 mm more. hole: 7.5 mm leaves it.",
+    ]);
+    expect(said("7.5")).toEqual([]);
+    expect(said("7.6")).toHaveLength(1);
+  });
+
+  test("is as much as the workshop asks", () => {
+    expect(said("9", "{ rail-web: 0.2 mm }")).toEqual([]);
+    expect(said("6.6", "{ rail-web: 1.5 mm }")).toHaveLength(1);
+  });
+});
+
+describe("bolts between sections", () => {
+  // Beds that hold one bay, not both.
+  const said = (z: number, depth: number, frame: string): readonly string[] =>
+    framed({
+      bed: z > 300 ? "[700, 500]" : "[500, 300]",
+      bays: [0, 320].map(
+        (x) =>
+          `b${x}: { mount: console-rail, at: [${x}, -420, ${z}], along: [1, 0, 0], length: 24 modules, depth: ${depth} mm }`,
+      ),
+      frame: `{ type: side-console, sheet: birch-ply-12, ${frame} }`,
+    })
+      .findings.filter(({ code }) => code === "checks/frame-bolt")
+      .map(({ severity, measured, suppressed }) =>
+        [severity, measured?.value.toFixed(3), suppressed].join(" "),
+      );
+
+  // The end board goes from 60 to 135: a bolt 120 up from its foot is beyond it, on both boards that are bolted together.
+  test("beyond their board are a fault", () => {
+    expect(said(135, 30, "ribs: { web: 30 mm }")).toEqual(["fault 0.000 1"]);
+  });
+
+  // From 60 to 190: the bolt's edge, 124.5 up, stands 5.5 below that.
+  test("near its edge are a query", () => {
+    expect(said(190, 60, "ribs: { web: 50 mm }")).toEqual(["query 5.500 1"]);
+  });
+
+  test("with wood round them are none", () => {
+    expect(said(620, 120, "hatch: none")).toEqual([]);
+  });
+});
+
+describe("the ribs of a bay canted by 70 degrees", () => {
+  const said = (web: number): readonly string[] =>
+    framed({
+      bays: [
+        "near: { mount: console-rail, at: [480, 0, 800], along: [1, 0, 0], cant: 70 deg, length: 20 modules, depth: 80 mm }",
+      ],
+      frame: `{ type: side-console, sheet: birch-ply-12, ribs: { web: ${web} mm } }`,
+    })
+      .findings.filter(({ code }) => code.startsWith("checks/frame-"))
+      .map(({ code, message }) => `${code}: ${message}`);
+
+  test("find room for a tab with the web that is said, and not with a millimetre less", () => {
+    const [fault, ...others] = said(60);
+    expect(others).toEqual([]);
+    const works = Number(/web: (\d+) mm/.exec(fault ?? "")?.[1]);
+    expect(works).toBe(114);
+    expect(said(works)).toEqual([]);
+    expect(said(works - 1)[0]).toContain("checks/frame-rib-tab");
+  });
+});
+
 describe("how wide a frame stands", () => {
   const apart = (frame: string): number => {
     const parts = framed({ bays: [BAY], frame }).frame?.parts ?? [];

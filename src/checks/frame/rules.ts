@@ -1,12 +1,16 @@
 // The rules over a console's frame, in the order in which their findings are made. A fault of its plan means that no board is made.
 
 import type { CodeEntry, Finding } from "../../diagnostics/finding.ts";
+import { boltWood } from "./bolt-wood.ts";
 import { doorwayTooSmall } from "./doorway-too-small.ts";
 import type { BoardFacts, FrameRule, PlanFacts, SheetFacts } from "./frame-rule.ts";
 import { kneesFilled } from "./knees-filled.ts";
+import { lapBarred } from "./lap-barred.ts";
 import { largerThanBed } from "./larger-than-bed.ts";
 import { leftOpen } from "./left-open.ts";
 import { railHolesMeet } from "./rail-holes-meet.ts";
+import { railWood } from "./rail-wood.ts";
+import { ribTabless } from "./rib-tabless.ts";
 import { ribsMeet } from "./ribs-meet.ts";
 import { sectionsClose } from "./sections-close.ts";
 import { thinWeb } from "./thin-web.ts";
@@ -21,12 +25,20 @@ const PLAN_RULES: readonly FrameRule<PlanFacts>[] = [
   sectionsClose,
   kneesFilled,
   ribsMeet,
+  ribTabless,
+  lapBarred,
   doorwayTooSmall,
   railHolesMeet,
   toolTooThick,
 ];
 
-const BOARD_RULES: readonly FrameRule<BoardFacts>[] = [largerThanBed, thinWeb, leftOpen];
+const BOARD_RULES: readonly FrameRule<BoardFacts>[] = [
+  largerThanBed,
+  thinWeb,
+  boltWood,
+  railWood,
+  leftOpen,
+];
 
 export const FRAME_RULE_CODES: readonly CodeEntry[] = [
   ...SHEET_RULES,

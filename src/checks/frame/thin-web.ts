@@ -34,7 +34,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   if (web === null || !isUnder(web.gap, limit)) return [];
   return [
     finding(entry, {
-      message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} are wanted, ${millimetres(limit - web.gap)} more.`,
+      message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.`,
       span: facts.plan.sheet.design.written.span,
       subjects: [part.id],
       measured: measureMm(web.gap),

@@ -3,9 +3,11 @@
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { measureMm, millimetres } from "../words.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 import { holesMeet } from "./rail-holes-meet.ts";
+import { tablessEdges } from "./rib-tabless.ts";
 
 const entry: CodeEntry = {
   code: "checks/frame-tool",
@@ -15,15 +17,14 @@ const entry: CodeEntry = {
   example: "machines:\n  router: { type: router, bed: [1300, 900], tools: [{ diameter: 12 mm }] }",
 };
 
-/** Holes that leave the ribs' tabs no room make slots that no tool enters: one cause, told of the holes. */
+/** Where the ribs' tabs have no room their slots have none for a tool: one cause, told of the tabs. */
 export const toolTooThick: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan }) => {
     const { design, machine } = plan.sheet;
     const { tooThick } = plan.relief;
     if (tooThick === null || machine === null) return [];
-    if (plan.sections.some((section) => section.bays.some((bay) => holesMeet(section, bay))))
-      return [];
+    if (plan.sections.some(hasNoRoomForTabs)) return [];
     return [
       finding(entry, {
         message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most)} at most. A tool of ${decimal(thinnerThan(tooThick.most), 1)} mm works.`,
@@ -37,6 +38,9 @@ export const toolTooThick: FrameRule<PlanFacts> = {
     ];
   },
 };
+
+const hasNoRoomForTabs = (section: FramePlan): boolean =>
+  tablessEdges(section).length > 0 || section.bays.some((bay) => holesMeet(section, bay));
 
 /** The next whole tenth that finds room: a tool as thick as the most does not. */
 const thinnerThan = (most: number): number => (Math.ceil(most * 10) - 1) / 10;

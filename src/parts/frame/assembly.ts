@@ -2,6 +2,7 @@
 // stand in it, and the other cheek closes them; rails drop onto the ribs' tabs, half-lapped ribs into both cheeks before.
 
 import type { FrameJoints } from "../../design/frame-design.ts";
+import { invariant } from "../../geometry/invariant.ts";
 import { scaled } from "../../geometry/space/vector.ts";
 import type { AssemblyStep, FramePart } from "./frame-part.ts";
 import type { Piece } from "./piece.ts";
@@ -42,8 +43,13 @@ export const assembled = (
   const steps = [first, stand, close, ...lapped, ...rails, ...hatch].filter(
     ({ adds }) => adds.length > 0,
   );
-  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
-  return { pieces: steps.flatMap(({ adds }) => adds.flatMap((id) => byId.get(id) ?? [])), steps };
+  const added = steps.flatMap(({ adds }) => adds);
+  const inOrder = pieces.toSorted((a, b) => added.indexOf(a.id) - added.indexOf(b.id));
+  invariant(
+    added.length === pieces.length && inOrder.every(({ id }, index) => id === added[index]),
+    "every piece of a frame is added in one step",
+  );
+  return { pieces: inOrder, steps };
 };
 
 const HOW: Readonly<Record<FrameJoints, string>> = {

@@ -7,6 +7,7 @@ import type { Frame } from "../../geometry/space/frame.ts";
 import { cross, scaled } from "../../geometry/space/vector.ts";
 import { mirroredContour } from "../../geometry/transform.ts";
 import type { Direction } from "../../geometry/trigonometry.ts";
+import { asLoop } from "./as-loop.ts";
 import type { FramePartRole } from "./frame-part.ts";
 import { directionOutOf, leftOf, outOfProfile, type Profile, stepped } from "./profile.ts";
 
@@ -67,11 +68,8 @@ export const boardOutline = (board: Board, cheek: number): Loop => {
 };
 
 /** A loop with x across as it lies on the board's good face. */
-const onGoodFace = (board: Pick<Board, "faces">, seen: Loop): Loop => {
-  if (board.faces === "left") return seen;
-  const mirrored = mirroredContour(seen, mm(0));
-  return mirrored.kind === "loop" ? mirrored : seen;
-};
+const onGoodFace = ({ faces }: Pick<Board, "faces">, seen: Loop): Loop =>
+  faces === "left" ? seen : asLoop(mirroredContour(seen, mm(0)));
 
 /** A tab that ends where the board does leaves one corner, not two. */
 const distinct = (corners: readonly ReturnType<typeof vertex>[]): ReturnType<typeof vertex>[] =>

@@ -8,3 +8,6 @@ export const wholePitch = 1e-6;
 
 /** Sine of an angle off the vertical that is none: arithmetic on unit vectors leaves 1e-15, what a builder writes a millionth. */
 export const upright = 1e-9;
+
+/** Of a way along an edge: areas are worked out on a grid of a thousandth of a millimetre, and an edge that is shared is none. */
+export const onEdge = 1e-2;

@@ -11,6 +11,7 @@ import type { FrameBay } from "./frame-bay.ts";
 import type { FrameJoint } from "./frame-part.ts";
 import type { FramePlan } from "./frame-plan.ts";
 import { dowelDiameter, SCREW } from "./frame-practice.ts";
+import { lapSlot } from "./laps.ts";
 import { railTabs, ribPlaces } from "./rib-boards.ts";
 
 export interface Receiver {
@@ -45,19 +46,17 @@ const boardJoint = (joints: FrameJoints): FrameJoint["kind"] =>
 const clearanceOf = ({ clearance }: FrameDesign): FrameJoint["clearance"] => clearance;
 
 const cheekShape = (
-  { design, thickness }: FramePlan,
+  plan: FramePlan,
   board: Board,
   { tab, kind }: { readonly tab: Span; readonly kind: FrameJoint["kind"] },
 ): Receiver["shape"] => {
+  const { design, thickness } = plan;
   const more = design.clearance / 2;
   switch (kind) {
     case "tab-and-slot":
       return { kind: "slot", contour: polygon(boardSection(board, tab, { thickness, more })) };
-    case "half-lap": {
-      // On through the cheek's upper edge, which stands `beyond` over the bay's face and that a sheet over the rib.
-      const open = { from: tab.from, to: tab.to + 3 * (thickness + design.beyond) };
-      return { kind: "open", contour: polygon(boardSection(board, open, { thickness, more })) };
-    }
+    case "half-lap":
+      return { kind: "open", contour: lapSlot(plan, board, tab) };
     case "dowel":
     case "screws":
       return {

@@ -5,11 +5,13 @@ import { difference } from "../../geometry/boolean.ts";
 import type { Contour, Loop } from "../../geometry/contour.ts";
 import { circle, point } from "../../geometry/contour.ts";
 import { extent } from "../../geometry/extent.ts";
+import { invariant } from "../../geometry/invariant.ts";
 import { mm } from "../../geometry/quantity.ts";
 import { polygon, rectangle } from "../../geometry/shapes.ts";
 import { cross, scaled } from "../../geometry/space/vector.ts";
 import { mirroredContour } from "../../geometry/transform.ts";
 import type { HandOperation } from "../sheet-part.ts";
+import { asLoop } from "./as-loop.ts";
 import { type Board, boardFrame, boardOutline } from "./board.ts";
 import type { FrameBay } from "./frame-bay.ts";
 import type { FrameHole } from "./frame-part.ts";
@@ -81,15 +83,18 @@ const cheek = (
   };
 };
 
-const asLoop = (contour: Contour): Loop =>
-  contour.kind === "loop" ? contour : { kind: "loop", vertices: [] };
-
-/** The outline less the slots that are open at its edge. */
+/** The outline less the slots that are open at its edge. They are, in a plan whose ribs come down to them. */
 const notched = (outline: Loop, received: readonly Receiver[], relief: Relief): Contour => {
   const open = received.flatMap(({ shape }) =>
     shape.kind === "open" ? [relievedSlot(shape.contour, relief)] : [],
   );
-  return difference([{ outline, holes: [] }], open)[0]?.outline ?? outline;
+  const left = difference([{ outline, holes: [] }], open);
+  const [only] = left;
+  invariant(
+    only !== undefined && left.length === 1 && only.holes.length === 0,
+    "a cheek stays in one piece, and its half-lap slots are open at its edge",
+  );
+  return only.outline;
 };
 
 const holesOf = (received: readonly Receiver[], relief: Relief): readonly FrameHole[] =>

@@ -3,6 +3,9 @@
 import type { Span } from "./board.ts";
 import { endWeb, TAB } from "./frame-practice.ts";
 
+/** The shortest edge with room for a tab and its webs. */
+export const shortestEdge = (thickness: number): number => TAB.shortest + 2 * endWeb(thickness);
+
 /** Empty where the edge has no room for a tab and its webs. */
 export const tabSpans = (length: number, thickness: number): readonly Span[] => {
   const web = endWeb(thickness);

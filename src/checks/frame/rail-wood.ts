@@ -1,0 +1,60 @@
+// Little wood between two holes of a rail bar, or a hole and the bar's edge or a rib's slot.
+
+import { spanOf } from "../../design/written.ts";
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import type { FramePart } from "../../parts/frame/frame-part.ts";
+import { thinnestWeb } from "../../parts/frame/webs.ts";
+import { type HouseRule, houseLimit } from "../house-rule.ts";
+import { isUnder } from "../limits.ts";
+import { measureMm, millimetres } from "../words.ts";
+import type { BoardFacts, FrameRule } from "./frame-rule.ts";
+import { worstOf } from "./worst-of.ts";
+
+const entry: CodeEntry = {
+  code: "checks/frame-rail-web",
+  severity: "query",
+  title: "little wood beside a hole of a rail",
+  why: "Rail bars are cut from the frame's sheet, and their holes stand on the mount's pitch near the inner edge: 1.46 mm are left beside a hole of 6.6 mm, 2.9 between two. The panel's studs pull there. Less than 1 mm breaks out; a smaller hole, or a bar of metal, holds.",
+  example: "frame: { type: side-console, sheet: birch-ply-12, rails: { hole: 8 mm } }",
+};
+
+const RAIL_WEB: HouseRule = {
+  key: "rail-web",
+  usual: 1,
+  name: "1 mm beside a rail's hole (common practice: less is fragile in anything)",
+};
+
+export const railWood: FrameRule<BoardFacts> = {
+  entry,
+  judge: (facts) =>
+    worstOf(
+      facts.frame.parts
+        .filter(({ role }) => role === "rail-bar")
+        .flatMap((part) => thin(part, facts)),
+    ),
+};
+
+const isRailHole = (feature: string): boolean => feature.startsWith("rail-hole.");
+
+const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
+  const { limit, source } = houseLimit(facts, RAIL_WEB);
+  const web = thinnestWeb(part, { from: isRailHole, to: () => true });
+  if (web === null || !isUnder(web.gap, limit)) return [];
+  const { rails, written } = facts.plan.sheet.design;
+  // A hole that is smaller by twice the lack leaves the wood on either side of it.
+  const hole = Math.floor((rails.hole - 2 * (limit - web.gap)) * TENTHS) / TENTHS;
+  const works = hole > 0 ? ` hole: ${decimal(hole, 1)} mm leaves it.` : "";
+  return [
+    finding(entry, {
+      message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.${works}`,
+      span: spanOf(written, "rails"),
+      subjects: [part.id],
+      measured: measureMm(web.gap),
+      limit: measureMm(limit),
+      source,
+    }),
+  ];
+};
+
+const TENTHS = 10;
