@@ -1,5 +1,6 @@
 // `npm run bench:page`: the console's picture in the tests' browser, drawn by software. Its first picture beside a bare
-// scene of the same triangles, in turns; and what each step of a drag takes in the built page. Needs `npm run build`.
+// scene of the same triangles, in turns; what an edit and what a step of a drag takes in the built page. Needs `npm run
+// build`. Folders after `--` are other builds of the page: an edit in each of them is timed too, in turns.
 
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
@@ -8,19 +9,43 @@ import { build } from "vite";
 import { exampleFiles } from "../scripts/example-files.ts";
 import { consoleBodies } from "../src/fit/bodies/console-bodies.ts";
 import { compile, openLibrary } from "../src/project.ts";
-import { openPage, standOf } from "../tests/support/open-page.ts";
+import { openPage, type PageStand, standOf } from "../tests/support/open-page.ts";
 import type { ConsoleScene } from "../viewer/console/console-messages.ts";
 import { consoleScene } from "../viewer/console/console-scene.ts";
 import { rounded } from "./harness.ts";
+import { editTimes } from "./page-edits.ts";
 
 const root = dirname(import.meta.dirname);
 const ROUNDS = 7;
 const STEPS = 24;
 
+await edits();
 const stand = await standOf("dist/viewer");
 await firstPicture(stand.browser);
 await dragSteps();
 await stand.close();
+
+/** Where builds are compared each comes twice, in turns: what the machine does meanwhile falls on all of them. */
+async function edits(): Promise<void> {
+  const folders = ["dist/viewer", ...process.argv.slice(2)];
+  for (const folder of folders.length === 1 ? folders : [...folders, ...folders]) {
+    const own = await standOf(folder);
+    await tellEdits(folder, own);
+    await own.close();
+  }
+}
+
+const EDITS = 60;
+
+async function tellEdits(folder: string, of: PageStand): Promise<void> {
+  const { page, bare } = await editTimes(of, EDITS);
+  const spread = `best ${rounded(Math.min(...page))}, worst ${rounded(Math.max(...page))} ms`;
+  tell(
+    `${folder}: an edit of a panel of 60 components to findings and picture, ${EDITS} of them, ${spread} (target: under 50 ms; yardstick: a text to a worker and back and a shape moved, ${rounded(median(bare))} ms)`,
+    median(page),
+    median(page) / median(bare),
+  );
+}
 
 async function firstPicture(browser: Browser): Promise<void> {
   const folder = mkdtempSync(join(root, ".cache/page-bench-"));
