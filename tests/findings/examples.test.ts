@@ -85,6 +85,11 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/bodies-collide",
     "checks/cut-outs-overlap",
     "checks/edge-distance",
+    "checks/frame-lap",
+    "checks/frame-rail-hole",
+    "checks/frame-rail-web",
+    "checks/frame-ribs",
+    "checks/frame-width",
     "checks/hands",
     "checks/hole-too-small",
     "checks/hole-uncovered",
@@ -112,9 +117,11 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "fit/legend-small-at-eye",
     "fit/loop-too-short",
     "fit/out-of-reach",
+    "fit/panel-too-wide",
     "fit/panels-overlap",
     "fit/plug-room",
     "fit/too-deep",
     "fit/too-near",
+    "fit/touching",
   ]);
 });

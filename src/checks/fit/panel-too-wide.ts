@@ -1,14 +1,17 @@
 // Panels that are wider than the room between what stands on either side of their bay.
 
 import { spanOf } from "../../design/written.ts";
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
+import { decimal } from "../../geometry/number.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
+import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import type { BayLayout, PlacedPanel } from "../../layout/console/console-layout.ts";
 import { isOver } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { narrowerPanel } from "./narrower-panel.ts";
 
 const entry: CodeEntry = {
   code: "fit/panel-too-wide",
@@ -62,7 +65,23 @@ const tooWide = (
     measured: measureMm(width),
     limit: measureMm(room),
     source: { kind: "geometry", name: `the width of bay ${bay.id}` },
+    remedies: [
+      ...(written.keys[across] === undefined
+        ? []
+        : narrowerPanel(panel, { key: across, span, is: nominalOf(panel), works }, facts)),
+      ...widerBay(bay, width, facts),
+    ],
   });
+};
+
+/** A bay whose mount names no width is as wide as it is measured. A frame's boards stand where its bays ask: it is left alone. */
+const widerBay = (bay: BayLayout, width: Mm, { layout, edit }: ConsoleFacts): readonly Remedy[] => {
+  const { clearWidth, written } = bay.design;
+  const span = written.keys["clear-width"];
+  if (bay.width > 0 || clearWidth === null || span === undefined || layout.design.frame !== null)
+    return [];
+  const text = `${decimal(Math.ceil((width - 2 * bay.mount.seat) * 1000 - arithmeticNoise) / 1000, 3)} mm`;
+  return [{ title: `clear-width: ${text} (${bay.id})`, edits: [edit(span, text)] }];
 };
 
 const nominalOf = ({ layout }: PlacedPanel): Mm =>

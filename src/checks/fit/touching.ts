@@ -3,6 +3,7 @@
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { freeModuleRemedies } from "./free-module.ts";
 import { causeOf, judgedPairs, type PairOf, pairsOfKind } from "./pair-groups.ts";
 import { bodyName, byCause } from "./panel-words.ts";
 import { placeWords } from "./place-words.ts";
@@ -26,6 +27,7 @@ export const touching: ConsoleRule = {
 const touches = (pair: PairOf<"touching">, others: number, facts: ConsoleFacts): Finding => {
   const [subject, other] = pair.b.panel === null ? [pair.a, pair.b] : [pair.b, pair.a];
   const where = placeWords(pair.relation.at, [subject.panel, other.panel], facts.layout);
+  const panel = facts.layout.panels.find(({ name }) => name === subject.panel);
   return finding(entry, {
     message: `The ${bodyName(subject)} touches the ${bodyName(other)}: nothing is left between them, ${where}. Move one of them by the room that it shall have.`,
     span: subject.span,
@@ -34,6 +36,7 @@ const touches = (pair: PairOf<"touching">, others: number, facts: ConsoleFacts):
     source: { kind: "geometry", name: "the least distance of two solids" },
     measured: measureMm(0),
     limit: measureMm(0),
+    remedies: freeModuleRemedies(panel, facts),
     suppressed: others,
   });
 };
