@@ -1,12 +1,10 @@
-// A body of the console cut by the plane of a section: areas of material on the sheet, or single lines where the body is
-// known by its surface alone. Takes a body and the plane (a view and a point in it).
+// A body of the console cut by the plane of a section: areas of material on the sheet, and lines where its surface is open. Takes a body and the plane (a view and a point in it).
 
 import type { ConsoleBody } from "../fit/console-body.ts";
 import { difference, intersection, unionRegions } from "../geometry/boolean.ts";
 import { type Contour, type Path, type Point, point, type Region } from "../geometry/contour.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { polygon } from "../geometry/shapes.ts";
-import type { Mesh } from "../geometry/solid/mesh.ts";
 import type { Solid, SolidLayer } from "../geometry/solid/solid.ts";
 import { solidSection } from "../geometry/solid/solid-section.ts";
 import { slabsOf } from "../geometry/solid/solid-slabs.ts";
@@ -18,18 +16,10 @@ import {
   pointIn,
   pointOut,
 } from "../geometry/space/frame.ts";
-import {
-  dot,
-  minus,
-  plus,
-  scaled,
-  unitVector,
-  type Vector,
-  vector,
-} from "../geometry/space/vector.ts";
+import { unitVector, type Vector, vector } from "../geometry/space/vector.ts";
 import { drawnCorners } from "./console-corners.ts";
 import { type ConsoleView, onSheet } from "./console-view.ts";
-import { run } from "./items.ts";
+import { meshCut } from "./mesh-cut.ts";
 
 export interface CutPlane {
   readonly view: ConsoleView;
@@ -49,7 +39,12 @@ export const bodyCut = ({ shape, frame }: ConsoleBody, plane: CutPlane): BodyCut
     case "recipe":
       return { regions: solidCut(shape.solid, frame, plane), lines: [] };
     case "mesh":
-      return { regions: [], lines: meshCut(shape.mesh, frame, plane) };
+      return meshCut(shape.mesh, {
+        normal: plane.view.toward,
+        through: plane.through,
+        stood: (corner) => pointOut(frame, corner),
+        onSheet: (at) => onSheet(plane.view, at),
+      });
   }
 };
 
@@ -177,27 +172,4 @@ const band = (
     outline: polygon([corner(from, -1), corner(from, 1), corner(to, 1), corner(to, -1)]),
     holes: [],
   };
-};
-
-/** Where the plane meets triangles: their lines, one by one. */
-const meshCut = (mesh: Mesh, frame: Frame, { view, through }: CutPlane): readonly Path[] => {
-  const corner = (at: number): Vector => {
-    const first = 3 * (mesh.triangles[at] ?? 0);
-    const [x = 0, y = 0, z = 0] = mesh.positions.subarray(first, first + 3);
-    return pointOut(frame, vector(x, y, z));
-  };
-  return Array.from({ length: mesh.triangles.length / 3 }, (_, index) => {
-    const corners = [corner(3 * index), corner(3 * index + 1), corner(3 * index + 2)];
-    const ends = corners.flatMap((from, side): readonly Vector[] => {
-      const to = corners[(side + 1) % 3] ?? from;
-      const before = dot(minus(from, through), view.toward);
-      const after = dot(minus(to, through), view.toward);
-      if (before < 0 === after < 0) return [];
-      return [plus(from, scaled(minus(to, from), before / (before - after)))];
-    });
-    const [first, second] = ends;
-    return first === undefined || second === undefined
-      ? []
-      : [run(onSheet(view, first), onSheet(view, second))];
-  }).flat();
 };

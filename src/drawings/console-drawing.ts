@@ -123,7 +123,8 @@ const sheetOf = (
   const { view, bay } = of;
   const { layout } = scene;
   const face = paperFace(options.lettering);
-  const seen = bay === null ? seenBodies(scene, view) : cutBodies(scene, bay, view);
+  const seen =
+    bay === null ? { ...seenBodies(scene, view), open: [] } : cutBodies(scene, bay, view);
   const drawn = placesBox(seen.places);
   const person = operatorView(face, layout, view);
   const inside = envelopeView(layout, view, bay);
@@ -139,7 +140,7 @@ const sheetOf = (
     view,
     above: whole,
     findings: options.findings,
-    notes: notesOf(scene, view, bay),
+    notes: [...notesOf(scene, view, bay), ...openNotes(seen.open)],
   });
   return {
     said: dimensions.said,
@@ -243,6 +244,11 @@ const notesOf = (
     : []),
   ...operatorNotes(layout, view),
 ];
+
+const openNotes = (open: readonly string[]): readonly string[] =>
+  open.length === 0
+    ? []
+    : [`Lines in place of areas, for their surface is open: ${open.join(", ")}.`];
 
 const operatorNotes = (layout: ConsoleScene["layout"], view: ConsoleView): readonly string[] => {
   const { operator } = layout;

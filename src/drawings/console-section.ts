@@ -16,6 +16,8 @@ export interface CutBodies {
   readonly items: readonly DrawingItem[];
   readonly places: ReadonlyMap<string, Extent>;
   readonly anchors: ReadonlyMap<string, Point>;
+  /** Things of which the cut is lines, because their surface is open. */
+  readonly open: readonly string[];
 }
 
 export const cutBodies = (
@@ -26,12 +28,14 @@ export const cutBodies = (
   const through = plus(bay.frame.origin, scaled(bay.frame.y, bay.length / 2));
   const places = new Map<string, Extent>();
   const painted: PaintedArea[] = [];
+  const open: string[] = [];
   const items = bodies.flatMap((body): readonly DrawingItem[] => {
     const { regions, lines } = bodyCut(body, { view, through });
     const look = BODY_LOOKS[body.role];
     const outlines = regions.flatMap(({ outline, holes }) => [outline, ...holes]);
     const boxes = [...outlines.map(contourExtent), ...lines.map(pathExtent)];
     if (boxes.length === 0) return [];
+    if (lines.length > 0) open.push(body.thing);
     const name = body.panel ?? body.id;
     const box = boxes.reduce(joinedExtent, places.get(name) ?? boxes[0]!);
     if (!look.dashed) {
@@ -45,5 +49,5 @@ export const cutBodies = (
       stroked(lines, line),
     ];
   });
-  return { items, places, anchors: visibleAnchors(painted) };
+  return { items, places, anchors: visibleAnchors(painted), open };
 };

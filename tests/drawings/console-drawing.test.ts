@@ -1,6 +1,6 @@
 // Drawings of a console against hand arithmetic: what dimensions say, where a cut runs, which scale is taken.
 
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { visibleAnchors } from "../../src/drawings/console-anchors.ts";
 import { bodyCut } from "../../src/drawings/console-cut.ts";
 import { consoleSheets } from "../../src/drawings/console-drawing.ts";
@@ -12,9 +12,10 @@ import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { circle, point } from "../../src/geometry/contour.ts";
 import { convexHull } from "../../src/geometry/convex-hull.ts";
 import { extent, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
-import { contourExtent, regionArea } from "../../src/geometry/measure.ts";
+import { contourExtent, pathLength, regionArea } from "../../src/geometry/measure.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
+import type { Mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
 import {
   composed,
@@ -163,17 +164,64 @@ test("a turned piece of a whole is cut aslant where the plane is upright in the 
   expect(area(body(leaning))).toBeCloseTo(34.641016 * 20 + 5 * 20, 2);
 });
 
-test("a mesh is cut into the lines of its triangles", async () => {
-  const mesh = meshSolid(block, await openKernel());
-  const { lines } = bodyCut(
-    { ...body(block), shape: { kind: "mesh", mesh } },
-    { view: FRONT, through: vector(10, 0, 0) },
-  );
-  const length = lines.reduce((sum, { vertices }) => {
-    const [a, b] = vertices;
-    return a && b ? sum + Math.hypot(a.x - b.x, a.y - b.y) : sum;
-  }, 0);
-  expect(length).toBeCloseTo(100, 5);
+describe("a mesh cut by a plane", () => {
+  const cutOf = (mesh: Mesh, x = 10) =>
+    bodyCut(
+      { ...body(block), shape: { kind: "mesh", mesh } },
+      { view: FRONT, through: vector(x, 0, 0) },
+    );
+  const areaOf = (mesh: Mesh, x = 10): number =>
+    cutOf(mesh, x).regions.reduce((sum, region) => sum + regionArea(region), 0);
+
+  test("is the area of its cross section: 20 x 30", async () => {
+    const mesh = meshSolid(block, await openKernel());
+    expect(cutOf(mesh).lines).toEqual([]);
+    expect(areaOf(mesh)).toBeCloseTo(600, 2);
+    expect(areaOf(mesh, 41)).toBe(0);
+  });
+
+  test("at its own corners it is its face, and beyond them nothing", async () => {
+    const mesh = meshSolid(block, await openKernel());
+    expect(areaOf(mesh, 0) + areaOf(mesh, 40)).toBeCloseTo(600, 2);
+  });
+
+  // A box of 20 x 30 with a cavity of 10 x 10 in it, in which a block of 4 x 4 lies free.
+  test("leaves cavities open, and fills what lies in them", async () => {
+    const part = (from: number, to: number, low: number, high: number): Solid =>
+      prism(low, high, solidRegion({ outline: rectangle(extent(2, from, 38, to)), holes: [] }));
+    const kernel = await openKernel();
+    const hollow = meshSolid(composed([block], [part(5, 15, 10, 20)]), kernel);
+    expect(areaOf(hollow)).toBeCloseTo(600 - 100, 2);
+    const [region] = cutOf(hollow).regions;
+    expect(region?.holes).toHaveLength(1);
+    const filled = joinedMeshes(hollow, meshSolid(part(8, 12, 13, 17), kernel));
+    expect(areaOf(filled)).toBeCloseTo(600 - 100 + 16, 2);
+    // A second shell within the material is material still.
+    const within = joinedMeshes(meshSolid(block, kernel), meshSolid(part(5, 15, 10, 20), kernel));
+    expect(areaOf(within)).toBeCloseTo(600, 2);
+  });
+
+  test("stays lines where its surface is open", async () => {
+    const mesh = meshSolid(block, await openKernel());
+    // Without the triangles of its top, at z = 30.
+    const kept = Array.from({ length: mesh.triangles.length / 3 }, (_, index) =>
+      Array.from(mesh.triangles.subarray(3 * index, 3 * index + 3)),
+    ).filter((corners) => corners.some((corner) => mesh.positions[3 * corner + 2]! < 29));
+    const open = { ...mesh, triangles: Uint32Array.from(kept.flat()) };
+    const { regions, lines } = cutOf(open);
+    expect(regions).toEqual([]);
+    // Two sides of 30 and the floor of 20.
+    expect(lines.reduce((sum, line) => sum + pathLength(line), 0)).toBeCloseTo(80, 3);
+  });
+});
+
+const joinedMeshes = (a: Mesh, b: Mesh): Mesh => ({
+  ...a,
+  positions: Float32Array.from([...a.positions, ...b.positions]),
+  triangles: Uint32Array.from([
+    ...a.triangles,
+    ...Array.from(b.triangles, (corner) => corner + a.positions.length / 3),
+  ]),
 });
 
 test("a hull is the outline round its points", () => {
