@@ -208,12 +208,13 @@ const compileConsole = (
   });
   const { layout } = laid;
   const { lettering } = context;
+  const { files: texts } = context.sources;
   const framed =
     design.frame === null
       ? { frame: null, findings: [] }
-      : judgedFrame(layout, { design: design.frame, workshop, catalogue, lettering });
-  const edit = editor(context.sources.files);
-  const judged = judgeBays({ layout, edit, texts: context.sources.files });
+      : judgedFrame(layout, { design: design.frame, workshop, catalogue, lettering }, texts);
+  const edit = editor(texts);
+  const judged = judgeBays({ layout, edit, texts });
   return {
     console: { design, workshop, layout, frame: framed.frame },
     blankings: blankings.map(({ panel }) => panel),

@@ -7,7 +7,8 @@ import { extent } from "../../src/geometry/extent.ts";
 import { contourArea } from "../../src/geometry/measure.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
 import { prism, type Solid, solidRegion } from "../../src/geometry/solid/solid.ts";
-import { compile } from "../../src/project.ts";
+import { compile, fitOfProject } from "../../src/project.ts";
+import { exampleTexts } from "../examples/example-projects.ts";
 import { madeBody } from "../fit/made-bodies.ts";
 import { openKernel } from "../support/kernel.ts";
 import { testLibrary } from "../support/test-library.ts";
@@ -161,4 +162,19 @@ describe("what hangs out of a frame", () => {
     expect(fact?.volume).toBeCloseTo(12.9 * 4 * 4, 1);
     expect(fact?.at.y).toBeCloseTo(446.45, 2);
   });
+});
+
+// The variant of the tug trainer whose plug hangs out of the frame's open back, with the back closed.
+test("what stands in a board and on through it is told of once, where it meets the board", () => {
+  const texts = new Map(Object.entries(exampleTexts("tug-trainer")));
+  const entry = "variants/past-the-frame.yaml";
+  const codesOf = (panels: string): readonly string[] => {
+    const text = texts.get(entry)!.replace("panels: [top, floor]", `panels: ${panels}`);
+    const files = new Map([...texts, [entry, text]]);
+    const project = compile({ entry, files }, testLibrary());
+    const { findings } = fitOfProject(project, project.console!, kernel);
+    return findings.filter(({ severity }) => severity !== "note").map(({ code }) => code);
+  };
+  expect(codesOf("[top, floor]")).toEqual(["fit/outside-envelope"]);
+  expect(codesOf("[top, floor, back]")).toEqual(["fit/plug-room"]);
 });

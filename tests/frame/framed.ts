@@ -46,14 +46,17 @@ export const framed = (said: Partial<FrameText> = {}): Framed => {
   const workshop = workshopOf(
     `consolewright: 1\nkind: workshop\nname: shed\nstock:\n  birch-ply-12: ${stock}\nmachines:\n  router: { type: router, bed: ${bed}, tools: ${tools} }\nuse: { frame: router }\nhouse-rules: ${house}\n`,
   );
-  const { design, frameDesign } = consoleOf(
-    `consolewright: 1\nkind: console\nname: stand\nbays:\n${bays.map((bay) => `  ${bay}\n`).join("")}frame: ${frame}\n`,
-  );
+  const text = `consolewright: 1\nkind: console\nname: stand\nbays:\n${bays.map((bay) => `  ${bay}\n`).join("")}frame: ${frame}\n`;
+  const { design, frameDesign } = consoleOf(text);
   const { catalogue, lettering } = testLibrary();
   const { layout } = layoutConsole(design, { catalogue, panels: [], meshes: new Map() });
   return {
     layout,
-    ...judgedFrame(layout, { design: frameDesign, workshop, catalogue, lettering }),
+    ...judgedFrame(
+      layout,
+      { design: frameDesign, workshop, catalogue, lettering },
+      new Map([["console.yaml", text]]),
+    ),
   };
 };
 

@@ -42,7 +42,7 @@ export const outsideEnvelope: ConsoleRule = {
     ),
 };
 
-/** What stands in a board of the frame and on through it: `fit/clash` says so, of the same part of the same panel. */
+/** What stands in a board of the frame and on through it: `fit/clash` or `fit/plug-room` says so, of the same part of the same panel. */
 const isFollower = ({ body, of }: OutsideFact, { fit }: ConsoleFacts): boolean =>
   of === "frame" &&
   fit.pairs.some(

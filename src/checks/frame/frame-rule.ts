@@ -12,6 +12,8 @@ export interface SheetFacts {
   readonly catalogue: Catalogue;
   /** The console's own: whose house rules count. */
   readonly workshop: WorkshopDesign | null;
+  /** The design's texts by path; for remedies. */
+  readonly texts: ReadonlyMap<string, string>;
 }
 
 export interface PlanFacts extends Omit<SheetFacts, "sheet"> {

@@ -13,9 +13,14 @@ export interface JudgedFrame {
   readonly findings: readonly Finding[];
 }
 
-export const judgedFrame = (layout: ConsoleLayout, context: FrameContext): JudgedFrame => {
+/** `texts`: of the design, by path; for remedies. */
+export const judgedFrame = (
+  layout: ConsoleLayout,
+  context: FrameContext,
+  texts: ReadonlyMap<string, string>,
+): JudgedFrame => {
   const { workshop, catalogue, lettering } = context;
-  const shop = { workshop, catalogue };
+  const shop = { workshop, catalogue, texts };
   const planned = plannedFrame(layout, context);
   const sheet = planned.kind === "planned" ? planned.plan.sheet : planned.sheet;
   const ofSheet = sheet === null ? [] : judgeFrameSheet({ sheet, ...shop });

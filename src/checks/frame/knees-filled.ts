@@ -6,6 +6,7 @@ import { decimal } from "../../geometry/number.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 
 const entry: CodeEntry = {
@@ -18,8 +19,8 @@ const entry: CodeEntry = {
 
 export const kneesFilled: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan }) =>
-    plan.sections.flatMap((section) => [...tooHigh(section), ...tooDeep(section)]),
+  judge: ({ plan, texts }) =>
+    plan.sections.flatMap((section) => [...tooHigh(section), ...tooDeep(section, texts)]),
 };
 
 const tooHigh = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
@@ -37,22 +38,26 @@ const tooHigh = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
   ];
 };
 
-const tooDeep = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
+const tooDeep = (
+  { design, kneeRoom }: FramePlan,
+  texts: PlanFacts["texts"],
+): readonly Finding[] => {
   const [deep, height] = design.knees;
   if (kneeRoom === null || !isUnder(kneeRoom.deep, deep)) return [];
   const most = Math.max(0, kneeRoom.deep);
   const written = Math.floor(most * TENTHS) / TENTHS;
-  const remedy =
-    written > 0
-      ? `knees: [${decimal(written, 1)}, ${decimal(height, 2)}] goes in; longer bays leave more.`
-      : "Longer bays leave more.";
+  const value = `[${decimal(written, 1)}, ${decimal(height, 2)}]`;
+  const advice =
+    written > 0 ? `knees: ${value} goes in; longer bays leave more.` : "Longer bays leave more.";
   return [
     finding(entry, {
-      message: `The knee space is to be ${millimetres(deep)} deep, and before the boards behind it the desk leaves ${millimetres(most)}, ${millimetres(deep - most)} less. ${remedy}`,
+      message: `The knee space is to be ${millimetres(deep)} deep, and before the boards behind it the desk leaves ${millimetres(most)}, ${millimetres(deep - most)} less. ${advice}`,
       span: spanOf(design.written, "knees"),
       measured: measureMm(most),
       limit: measureMm(deep),
       source: { kind: "geometry", name: "knees and the boards behind them" },
+      remedies:
+        written > 0 ? [frameRemedy({ texts }, design, { group: null, key: "knees", value })] : [],
     }),
   ];
 };

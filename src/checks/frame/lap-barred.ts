@@ -1,9 +1,11 @@
 // Half-lapped ribs that do not come down to their slots in the cheeks.
 
+import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { type BarredLap, barredLaps } from "../../parts/frame/laps.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 import { worstOf } from "./worst-of.ts";
 
@@ -18,23 +20,27 @@ const entry: CodeEntry = {
 
 export const lapBarred: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan }) =>
+  judge: ({ plan, texts }) =>
     worstOf(
       plan.sections.flatMap((section) =>
-        barredLaps(section).map((lap) => barred(lap, section.design)),
+        barredLaps(section).map((lap) => barred(lap, section.design, texts)),
       ),
     ),
 };
 
 const barred = (
   { rib, bay, side, barred: length }: BarredLap,
-  { written }: PlanFacts["plan"]["sheet"]["design"],
+  design: FrameDesign,
+  texts: PlanFacts["texts"],
 ): Finding =>
   finding(entry, {
     message: `${rib} is dropped into its slots from above, square to ${bay}, and the ${side} cheek stands ${millimetres(length)} deep over the slot there. joints: tab-and-slot goes in from the side.`,
-    span: spanOf(written, "joints"),
+    span: spanOf(design.written, "joints"),
     subjects: [rib],
     measured: measureMm(length),
     limit: measureMm(0),
     source: { kind: "geometry", name: "the way down to a half-lap" },
+    remedies: [
+      frameRemedy({ texts }, design, { group: null, key: "joints", value: "tab-and-slot" }),
+    ],
   });

@@ -8,6 +8,7 @@ import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { railHoleLimit } from "../../parts/frame/rail-hole-limit.ts";
 import { measureMm } from "../words.ts";
+import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 import { worstOf } from "./worst-of.ts";
 
@@ -21,10 +22,12 @@ const entry: CodeEntry = {
 
 export const railHolesMeet: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan }) =>
+  judge: ({ plan, texts }) =>
     worstOf(
       plan.sections.flatMap((section) =>
-        section.bays.filter((bay) => holesMeet(section, bay)).map((bay) => meeting(bay, section)),
+        section.bays
+          .filter((bay) => holesMeet(section, bay))
+          .map((bay) => meeting(bay, section, texts)),
       ),
     ),
 };
@@ -32,17 +35,21 @@ export const railHolesMeet: FrameRule<PlanFacts> = {
 export const holesMeet = (section: FramePlan, bay: FrameBay): boolean =>
   section.design.rails.hole >= railHoleLimit(bay, section);
 
-const meeting = (bay: FrameBay, section: FramePlan): Finding => {
+const meeting = (bay: FrameBay, section: FramePlan, texts: PlanFacts["texts"]): Finding => {
   const { design } = section;
   const { hole } = design.rails;
   const most = railHoleLimit(bay, section);
-  const does = RAIL_HOLE < most ? RAIL_HOLE : most / 2;
+  const does = `${decimal(RAIL_HOLE < most ? RAIL_HOLE : most / 2, 1)} mm`;
   return finding(entry, {
-    message: `The rails of ${bay.id}: holes of ${decimal(hole, 3)} mm run into one another, the bar's edge or the ribs' slots; less than ${decimal(most, 3)} mm leaves wood between them. hole: ${decimal(does, 1)} mm does.`,
+    message: `The rails of ${bay.id}: holes of ${decimal(hole, 3)} mm run into one another, the bar's edge or the ribs' slots; less than ${decimal(most, 3)} mm leaves wood between them. hole: ${does} does.`,
     span: spanOf(design.written, "rails"),
     subjects: [bay.id],
     measured: measureMm(hole),
     limit: measureMm(most),
     source: { kind: "geometry", name: "holes on the mount's pitch in a bar" },
+    remedies:
+      most > 0
+        ? [frameRemedy({ texts }, design, { group: "rails", key: "hole", value: does })]
+        : [],
   });
 };

@@ -8,6 +8,7 @@ import { thinnestWeb } from "../../parts/frame/webs.ts";
 import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { frameRemedy } from "./frame-remedy.ts";
 import type { BoardFacts, FrameRule } from "./frame-rule.ts";
 import { worstOf } from "./worst-of.ts";
 
@@ -41,18 +42,21 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   const { limit, source } = houseLimit(facts, RAIL_WEB);
   const web = thinnestWeb(part, { from: isRailHole, to: () => true });
   if (web === null || !isUnder(web.gap, limit)) return [];
-  const { rails, written } = facts.plan.sheet.design;
+  const { design } = facts.plan.sheet;
+  const { rails, written } = design;
   // A hole that is smaller by twice the lack leaves the wood on either side of it.
   const hole = Math.floor((rails.hole - 2 * (limit - web.gap)) * TENTHS) / TENTHS;
-  const works = hole > 0 ? ` hole: ${decimal(hole, 1)} mm leaves it.` : "";
+  const value = `${decimal(hole, 1)} mm`;
   return [
     finding(entry, {
-      message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.${works}`,
+      message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.${hole > 0 ? ` hole: ${value} leaves it.` : ""}`,
       span: spanOf(written, "rails"),
       subjects: [part.id],
       measured: measureMm(web.gap),
       limit: measureMm(limit),
       source,
+      remedies:
+        hole > 0 ? [frameRemedy(facts, design, { group: "rails", key: "hole", value })] : [],
     }),
   ];
 };

@@ -7,6 +7,7 @@ import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { ribPlaces } from "../../parts/frame/rib-boards.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 import { worstOf } from "./worst-of.ts";
 
@@ -20,26 +21,34 @@ const entry: CodeEntry = {
 
 export const ribsMeet: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan }) =>
+  judge: ({ plan, texts }) =>
     worstOf(
-      plan.sections.flatMap((section) => section.bays.flatMap((bay) => meeting(bay, section))),
+      plan.sections.flatMap((section) =>
+        section.bays.flatMap((bay) => meeting(bay, section, texts)),
+      ),
     ),
 };
 
 /** At four thicknesses even a run that is parted unevenly leaves one between its ribs. */
-const meeting = (bay: FrameBay, { design, thickness }: FramePlan): readonly Finding[] => {
+const meeting = (
+  bay: FrameBay,
+  { design, thickness }: FramePlan,
+  texts: PlanFacts["texts"],
+): readonly Finding[] => {
   const slot = thickness + design.clearance;
   const [first, second] = ribPlaces(bay.length, { thickness, spacing: design.ribs.spacing });
   if (first === undefined || second === undefined || second - first > slot) return [];
   const apart = second - first;
+  const works = `${decimal(Math.ceil(4 * thickness), 0)} mm`;
   return [
     finding(entry, {
-      message: `The ribs of ${bay.id} begin ${millimetres(apart)} apart, and their slots are ${millimetres(slot)} wide: ${millimetres(slot - apart)} more are wanted before any wood stands between them. spacing: ${decimal(Math.ceil(4 * thickness), 0)} mm does.`,
+      message: `The ribs of ${bay.id} begin ${millimetres(apart)} apart, and their slots are ${millimetres(slot)} wide: ${millimetres(slot - apart)} more are wanted before any wood stands between them. spacing: ${works} does.`,
       span: spanOf(design.written, "ribs"),
       subjects: [bay.id],
       measured: measureMm(apart),
       limit: measureMm(slot),
       source: { kind: "geometry", name: "two boards lie apart" },
+      remedies: [frameRemedy({ texts }, design, { group: "ribs", key: "spacing", value: works })],
     }),
   ];
 };

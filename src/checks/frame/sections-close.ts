@@ -1,11 +1,13 @@
 // Two sections whose ends want the same room.
 
+import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { Parting } from "../../parts/frame/sections.ts";
 import { isOver } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 
 const entry: CodeEntry = {
@@ -18,15 +20,20 @@ const entry: CodeEntry = {
 
 export const sectionsClose: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan }) =>
+  judge: ({ plan, texts }) =>
     plan.partings
       .filter(({ overlap }) => isOver(overlap, 0))
-      .map((parting) => tooClose(parting, plan.sheet.design.beyond)),
+      .map((parting) => tooClose(parting, plan.sheet.design, texts)),
 };
 
-const tooClose = ({ before, after, overlap }: Parting, beyond: number): Finding => {
-  const less = Math.floor((beyond - overlap / 2) * TENTHS) / TENTHS;
-  const or = less >= 0 ? `, or make beyond: ${decimal(less, 1)} mm` : "";
+const tooClose = (
+  { before, after, overlap }: Parting,
+  design: FrameDesign,
+  texts: PlanFacts["texts"],
+): Finding => {
+  const less = Math.floor((design.beyond - overlap / 2) * TENTHS) / TENTHS;
+  const value = `${decimal(less, 1)} mm`;
+  const or = less >= 0 ? `, or make beyond: ${value}` : "";
   return finding(entry, {
     message: `${before.id} and ${after.id}: the frame is to be parted between them, and the two ends take ${millimetres(overlap)} more than there is. Move them apart by that${or}.`,
     span: spanOf(after.layout.design.written, "at"),
@@ -35,6 +42,8 @@ const tooClose = ({ before, after, overlap }: Parting, beyond: number): Finding 
     measured: measureMm(overlap),
     limit: measureMm(0),
     source: { kind: "geometry", name: "sections stand side by side" },
+    remedies:
+      less >= 0 ? [frameRemedy({ texts }, design, { group: null, key: "beyond", value })] : [],
   });
 };
 

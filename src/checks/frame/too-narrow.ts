@@ -5,6 +5,7 @@ import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import { isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 
 const entry: CodeEntry = {
@@ -17,18 +18,22 @@ const entry: CodeEntry = {
 
 export const tooNarrow: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan: { sheet, leastWidth: least } }) => {
+  judge: ({ plan, texts }) => {
+    const { leastWidth: least, sheet } = plan;
     const { width, written } = sheet.design;
     if (width === null || !isUnder(width, least)) return [];
     // Up to the next tenth, where the cheeks stand.
-    const works = Math.ceil(least * 10 - samePlace) / 10;
+    const works = millimetres(Math.ceil(least * 10 - samePlace) / 10);
     return [
       finding(entry, {
-        message: `The frame is to be ${millimetres(width)} wide between its cheeks, and its bays with rails and ribs take ${millimetres(least)}, ${millimetres(least - width)} more. width: ${millimetres(works)} does.`,
+        message: `The frame is to be ${millimetres(width)} wide between its cheeks, and its bays with rails and ribs take ${millimetres(least)}, ${millimetres(least - width)} more. width: ${works} does.`,
         span: spanOf(written, "width"),
         measured: measureMm(width),
         limit: measureMm(least),
         source: { kind: "geometry", name: "the bays, their rails and ribs" },
+        remedies: [
+          frameRemedy({ texts }, sheet.design, { group: null, key: "width", value: works }),
+        ],
       }),
     ];
   },
