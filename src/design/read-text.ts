@@ -5,6 +5,7 @@ import { type Document, isAlias, isMap, isScalar, isSeq, type Pair, parseDocumen
 import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { type LoneKey, lostValues } from "./lost-values.ts";
+import { rereadLine } from "./reread-line.ts";
 import { type Source, spanIn } from "./source.ts";
 import { syntaxFindings } from "./syntax-findings.ts";
 import { capFindings } from "./text-caps.ts";
@@ -25,7 +26,7 @@ export const readText = (source: Source): ReadText => {
   if (kept !== undefined && kept.file === source.file && kept.text === source.text) {
     return kept.read;
   }
-  const read = parsedText(source);
+  const read = rereadText(source) ?? parsedText(source);
   KEPT.delete(source.hash);
   KEPT.set(source.hash, { file: source.file, text: source.text, read });
   const [oldest] = KEPT.keys();
@@ -41,6 +42,33 @@ const KEPT = new Map<
 >();
 /** A console of a dozen panels with its workshop and parts, twice over. */
 const MOST_KEPT = 32;
+
+/** From the last text of the same file, where both are sound and one line tells them apart. */
+const rereadText = (source: Source): ReadText | null => {
+  const known = [...KEPT.values()].findLast(({ file }) => file === source.file);
+  const before = known?.read.findings.length === 0 ? known.read.root : null;
+  if (known === undefined || before === null || capFindings(source).length > 0) return null;
+  const root = rereadLine({ text: known.text, root: before }, source.text, (words, path) =>
+    loneEntry({ ...source, text: words }, path),
+  );
+  return root === null ? null : { root, findings: [] };
+};
+
+/** A line by itself: one key with its value, and nothing wrong with it. */
+const loneEntry = (line: Source, path: string): MapEntry | null => {
+  const parsed = parsedDocument(line);
+  if (parsed === null || parsed.errors.length > 0 || parsed.contents === null) return null;
+  const walk: Walk = { source: line, findings: [] };
+  const node = nodeOf(walk, parsed.contents, path);
+  if (walk.findings.length > 0 || node.kind !== "map" || node.flow) return null;
+  const [entry, ...others] = node.entries;
+  const isWhole = entry?.value.span.end === line.text.length && others.length === 0;
+  return isWhole && !isOpenBelow(entry.value) ? entry : null;
+};
+
+/** What its next lines may belong to. */
+const isOpenBelow = (value: TextNode): boolean =>
+  value.kind === "empty" || (value.kind === "scalar" && value.style === "block");
 
 const parsedText = (source: Source): ReadText => {
   const refused = capFindings(source);
