@@ -14,7 +14,7 @@ import {
 import { dirname, join } from "node:path";
 import { build, type InlineConfig } from "vite";
 import { buildLibrary } from "./build-library.ts";
-import { exampleFiles, openedFiles } from "./example-files.ts";
+import { EXAMPLE_PICTURES, exampleFiles, openedFiles } from "./example-files.ts";
 import { noticesText } from "./notices.ts";
 
 const root = dirname(import.meta.dirname);
@@ -62,6 +62,12 @@ async function page(): Promise<void> {
   const data = join(dist, "page-data");
   mkdirSync(data, { recursive: true });
   copyFileSync(join(dist, "library.json"), join(data, "library.json"));
+  mkdirSync(join(data, "pictures"), { recursive: true });
+  for (const [name, picture] of Object.entries(EXAMPLE_PICTURES))
+    copyFileSync(
+      join(root, "examples", name, "pictures", picture),
+      join(data, "pictures", `${name}.svg`),
+    );
   writeFileSync(join(data, "examples.json"), JSON.stringify(openedFiles(exampleFiles(root))));
   await build({
     logLevel: "warn",

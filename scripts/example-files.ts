@@ -6,6 +6,13 @@ import { join } from "node:path";
 /** By example: its files' texts, by path from the example's folder with forward slashes. */
 export type ExampleFiles = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
+/** What the page shows of each before it is opened: small, since it is a part of the first load. */
+export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
+  "first-panel": "first-panel.svg",
+  "rack-panel": "studio-rack.svg",
+  "tug-trainer": "winch.svg",
+};
+
 export function exampleFiles(root: string): ExampleFiles {
   const folder = join(root, "examples");
   if (!existsSync(folder)) return {};

@@ -18,10 +18,12 @@ import { allFindings, panelFindings } from "./panel/board.ts";
 import { PanelView } from "./panel/panel-view.tsx";
 import { TextPane } from "./panel/text-pane.tsx";
 import { TwiceQuestion } from "./panel/twice-used.tsx";
+import { GuideBehindDoor, GuideButton, StartBehindDoor } from "./start/start-door.tsx";
+import { isStartOpen } from "./start/start-state.ts";
 
 export function Bench(): JSX.Element {
   return (
-    <div class="bench">
+    <div class={isStartOpen.value ? "bench starting" : "bench"}>
       <header>
         <h1>Consolewright</h1>
         <OpenBar />
@@ -29,12 +31,15 @@ export function Bench(): JSX.Element {
           {progressWords()}
         </p>
         <FileBar />
+        <GuideButton />
         <Decisions />
       </header>
       <main>
         <TwiceQuestion />
-        <ConsoleDoor />
-        {isConsoleOpen() ? (
+        {!isStartOpen.value && <ConsoleDoor />}
+        {isStartOpen.value ? (
+          <StartBehindDoor />
+        ) : isConsoleOpen() ? (
           <ConsoleBehindDoor />
         ) : isPackOpen() ? (
           <PackBehindDoor />
@@ -42,12 +47,19 @@ export function Bench(): JSX.Element {
           <PanelView />
         )}
       </main>
-      <aside>
-        {isConsoleOpen() ? <ConsoleBesideDoor /> : <TextPane />}
-        <FindingList numbered={isConsoleOpen() ? allFindings.value : panelFindings.value} />
-        <SnapshotList />
-      </aside>
+      {!isStartOpen.value && <Beside />}
+      <GuideBehindDoor />
     </div>
+  );
+}
+
+function Beside(): JSX.Element {
+  return (
+    <aside>
+      {isConsoleOpen() ? <ConsoleBesideDoor /> : <TextPane />}
+      <FindingList numbered={isConsoleOpen() ? allFindings.value : panelFindings.value} />
+      <SnapshotList />
+    </aside>
   );
 }
 
@@ -55,7 +67,7 @@ function progressWords(): string {
   const now = progress.value;
   switch (now.kind) {
     case "empty":
-      return "Nothing is open. Open a design's files, or drop them here.";
+      return "Nothing is open yet.";
     case "reading":
       return `Reading ${now.what} …`;
     case "shown":

@@ -1,4 +1,4 @@
-// Where the page begins: puts the bench on it and opens what it is served with, else the first example.
+// Where the page begins: puts the bench on it and opens what it is served with, else shows where to begin.
 
 import { render } from "preact";
 import { Bench } from "./bench.tsx";

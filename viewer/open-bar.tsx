@@ -1,7 +1,8 @@
 // Opening a design: loose files, a whole folder, a folder that is saved into where the browser can do that, or one of the
-// examples that were built in.
+// examples that were built in. In one menu, so that the drawing has the room.
 
 import type { JSX } from "preact";
+import { useEffect, useRef } from "preact/hooks";
 import { ConsoleChoice } from "./console-choice.tsx";
 import {
   exampleNames,
@@ -10,25 +11,92 @@ import {
   openPathed,
   type PathedFile,
 } from "./files/opening.ts";
+import { store } from "./files/stored-state.ts";
+import { isListOpen } from "./panel/list-state.ts";
+import { isMenuOpen } from "./start/menu-state.ts";
+import { closeStart, openStart } from "./start/start-state.ts";
 
 export function OpenBar(): JSX.Element {
   return (
     <div class="open-bar">
-      <FileChoice words="Open files" folder={false} />
-      <FileChoice words="Open a folder" folder={true} />
-      <FolderWork />
+      <OpenMenu />
       {exampleNames.value.length > 0 && <ExampleChoice />}
       <ConsoleChoice />
     </div>
   );
 }
 
+function OpenMenu(): JSX.Element {
+  const menu = useRef<HTMLDetailsElement>(null);
+  const shut = (): void => {
+    if (menu.current !== null) menu.current.open = false;
+  };
+  useEffect(() => {
+    // What is done elsewhere closes it, and so does what is chosen in it.
+    const outside = ({ target }: Event): void => {
+      if (!(target instanceof Node && menu.current?.contains(target))) shut();
+    };
+    document.addEventListener("pointerdown", outside);
+    return () => document.removeEventListener("pointerdown", outside);
+  }, []);
+  return (
+    <details
+      ref={menu}
+      class="open-menu"
+      onToggle={(event) => {
+        isMenuOpen.value = event.currentTarget.open;
+      }}
+      onKeyDown={(event) => {
+        if (event.key !== "Escape") return;
+        shut();
+        menu.current?.querySelector("summary")?.focus();
+      }}
+    >
+      <summary class="act">Open</summary>
+      <div class="menu">
+        <FileChoice words="Open files" folder={false} done={shut} />
+        <FileChoice words="Open a folder" folder={true} done={shut} />
+        <FolderWork done={shut} />
+        <MenuAct
+          words="New panel from a list"
+          act={() => {
+            shut();
+            closeStart();
+            isListOpen.value = true;
+          }}
+        />
+        {exampleNames.value.length > 0 && (
+          <MenuAct
+            words="Where to begin"
+            act={() => {
+              shut();
+              openStart();
+            }}
+          />
+        )}
+      </div>
+    </details>
+  );
+}
+
+interface MenuActProps {
+  readonly words: string;
+  readonly act: () => void;
+}
+
+const MenuAct = ({ words, act }: MenuActProps): JSX.Element => (
+  <button type="button" class="act" onClick={act}>
+    {words}
+  </button>
+);
+
 interface FileChoiceProps {
   readonly words: string;
   readonly folder: boolean;
+  readonly done: () => void;
 }
 
-function FileChoice({ words, folder }: FileChoiceProps): JSX.Element {
+function FileChoice({ words, folder, done }: FileChoiceProps): JSX.Element {
   return (
     <label class="file-choice">
       {words}
@@ -39,6 +107,7 @@ function FileChoice({ words, folder }: FileChoiceProps): JSX.Element {
         {...(folder ? { webkitdirectory: true } : {})}
         onChange={(event) => {
           const files = [...(event.currentTarget.files ?? [])].map(pathed);
+          done();
           if (files.length > 0) void openPathed(files);
         }}
       />
@@ -46,24 +115,32 @@ function FileChoice({ words, folder }: FileChoiceProps): JSX.Element {
   );
 }
 
-function FolderWork(): JSX.Element | null {
+function FolderWork({ done }: { readonly done: () => void }): JSX.Element | null {
   const choose = openFolder();
   if (choose === null) return null;
   return (
-    <button type="button" class="act" onClick={() => void choose()}>
-      Work in a folder
-    </button>
+    <MenuAct
+      words="Work in a folder"
+      act={() => {
+        done();
+        void choose();
+      }}
+    />
   );
 }
 
 function ExampleChoice(): JSX.Element {
+  const names = exampleNames.value;
+  const name = store.value?.name ?? "";
+  const open = names.includes(name) ? name : "";
   return (
-    <label>
+    <label class="example-choice">
       Example
-      <select onChange={(event) => void openExample(event.currentTarget.value)}>
-        {exampleNames.value.map((name) => (
-          <option key={name} value={name}>
-            {name}
+      <select value={open} onChange={(event) => void openExample(event.currentTarget.value)}>
+        {open === "" && <option value="">choose one</option>}
+        {names.map((each) => (
+          <option key={each} value={each}>
+            {each}
           </option>
         ))}
       </select>

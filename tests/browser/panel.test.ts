@@ -426,7 +426,8 @@ describe("in the text", () => {
 
 test("a list becomes a panel that is opened", async () => {
   const { page, complaints } = await benchWith(PANEL);
-  await page.getByRole("button", { name: "New from a list" }).click();
+  await page.getByText("Open", { exact: true }).click();
+  await page.getByRole("button", { name: "New panel from a list" }).click();
   await page
     .getByLabel("The list")
     .fill("part,quantity,legend\ntoggle-6,2,ONE; TWO\nled-5-bezel,1,ON");

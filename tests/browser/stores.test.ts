@@ -34,7 +34,7 @@ const openHost = async (prepare: (page: Page) => Promise<unknown>): Promise<Page
   const page = await context.newPage();
   await prepare(page);
   await page.goto(host.address);
-  await page.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
+  await page.locator(".tile").first().waitFor();
   return page;
 };
 
@@ -67,6 +67,7 @@ const inFolder = async (): Promise<Page> => {
   );
   for (const [path, text] of Object.entries(soundDesign.files))
     await writeInFolder(page, path, text);
+  await page.locator(".open-menu summary").click();
   await page.getByRole("button", { name: "Work in a folder" }).click();
   await expect.poll(() => textIn(page, PANEL), { timeout: 10_000 }).toBeDefined();
   return page;
@@ -148,7 +149,7 @@ test("edits of loose files are offered again when the same files are opened afte
   const again = await page.context().newPage();
   await page.close();
   await again.goto(host.address);
-  await again.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
+  await again.locator(".tile").first().waitFor();
   await chooseFiles(again);
   await again.getByRole("button", { name: /^Restore/ }).click();
   await expect.poll(() => textIn(again, "bilge.yaml")).toContain("revision: B");

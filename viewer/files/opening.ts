@@ -11,6 +11,7 @@ import { openStore } from "./saving.ts";
 import { isServed, serverStore } from "./server-store.ts";
 import { findSnapshots } from "./snapshots.ts";
 import type { Store } from "./store.ts";
+import { stored } from "./stored-state.ts";
 
 type Examples = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
@@ -18,8 +19,8 @@ export const exampleNames = signal<readonly string[]>([]);
 
 let examples: Examples = {};
 
-/** What the page begins with. */
-export const openFirst = (): Promise<void> => (isServed() ? openServed() : openFirstExample());
+/** What the page begins with: the design that it is served with, else the choice of its examples. */
+export const openFirst = (): Promise<void> => (isServed() ? openServed() : loadExamples());
 
 async function openServed(): Promise<void> {
   const served = await serverStore();
@@ -42,17 +43,21 @@ export const openFolder = (): (() => Promise<void>) | null => {
   };
 };
 
-async function openFirstExample(): Promise<void> {
+async function loadExamples(): Promise<void> {
   const answer = await fetch("examples.json");
   if (!answer.ok) return;
   examples = await answer.json();
   exampleNames.value = Object.keys(examples).sort();
-  const first = exampleNames.value[0];
-  if (first !== undefined && progress.value.kind === "empty") await openExample(first);
 }
 
 export async function openExample(name: string): Promise<void> {
   await open(looseStore(name, new Map(Object.entries(examples[name] ?? {}))));
+}
+
+/** A text that was made in the page: nothing of it is stored yet. */
+export async function openMade(file: string, text: string): Promise<void> {
+  await open(looseStore(file, new Map([[file, text]])));
+  stored.value = new Map();
 }
 
 export interface PathedFile {

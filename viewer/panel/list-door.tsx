@@ -4,10 +4,9 @@ import { signal } from "@preact/signals";
 import type { JSX } from "preact";
 import { askPanel } from "../core-client.ts";
 import type { PlacedFinding } from "../core-messages.ts";
-import { openDesign } from "../desk.ts";
+import { openMade } from "../files/opening.ts";
+import { isListOpen, list } from "./list-state.ts";
 
-export const isListOpen = signal(false);
-const list = signal("");
 const panelName = signal("new-panel");
 const isLit = signal(false);
 const found = signal<readonly PlacedFinding[]>([]);
@@ -126,5 +125,5 @@ async function arrange(): Promise<void> {
   }
   isListOpen.value = false;
   const file = `${name}.yaml`;
-  await openDesign(file, { texts: new Map([[file, answer.text]]), binaries: new Map() });
+  await openMade(file, answer.text);
 }

@@ -7,7 +7,7 @@ import { choosePanel, panel, panels } from "../desk.ts";
 import { LayerList } from "../layer-list.tsx";
 import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
 import { BoardView } from "./board-view.tsx";
-import { isListOpen, ListDoor } from "./list-door.tsx";
+import { ListDoor } from "./list-door.tsx";
 import { isDrawerOpen, PartsDrawer } from "./parts-drawer.tsx";
 import { SectionPane } from "./section-pane.tsx";
 import { Ticket } from "./ticket.tsx";
@@ -114,15 +114,6 @@ function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.E
         />{" "}
         Section
       </label>
-      <button
-        type="button"
-        aria-expanded={isListOpen.value}
-        onClick={() => {
-          isListOpen.value = !isListOpen.value;
-        }}
-      >
-        New from a list
-      </button>
       <TwiceUsed reading={reading} />
     </div>
   );

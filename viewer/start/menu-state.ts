@@ -1,0 +1,5 @@
+// Whether the menu of what can be opened is open.
+
+import { signal } from "@preact/signals";
+
+export const isMenuOpen = signal(false);

@@ -1,0 +1,39 @@
+// The doors to the start: where to begin, and the guide. What lies behind is loaded when it is first shown.
+
+import { signal, useSignalEffect } from "@preact/signals";
+import type { ComponentType, JSX } from "preact";
+import { beginGuide, guideStep, isStartOpen } from "./start-state.ts";
+
+const room = signal<ComponentType | null>(null);
+const guide = signal<ComponentType | null>(null);
+
+export function StartBehindDoor(): JSX.Element {
+  useSignalEffect(() => {
+    if (!isStartOpen.value || room.value !== null) return;
+    void import("./start-room.tsx").then(({ StartRoom }) => {
+      room.value = StartRoom;
+    });
+  });
+  const Room = room.value;
+  return Room === null ? <p>A moment …</p> : <Room />;
+}
+
+export function GuideBehindDoor(): JSX.Element | null {
+  useSignalEffect(() => {
+    if (guideStep.value === null || guide.value !== null) return;
+    void import("./guide.tsx").then(({ Guide }) => {
+      guide.value = Guide;
+    });
+  });
+  const Steps = guide.value;
+  return Steps === null ? null : <Steps />;
+}
+
+export function GuideButton(): JSX.Element | null {
+  if (isStartOpen.value) return null;
+  return (
+    <button type="button" class="act" aria-pressed={guideStep.value !== null} onClick={beginGuide}>
+      Show me round
+    </button>
+  );
+}
