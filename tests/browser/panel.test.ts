@@ -413,6 +413,39 @@ describe("in the text", () => {
     await page.close();
   });
 
+  test("undo in the text is that of the picture, and the caret stays in its words", async () => {
+    const { page, complaints } = await benchWith(PANEL);
+    await page.locator('[data-component="main"]').first().click();
+    await page.keyboard.press("Shift+ArrowRight");
+    await textHas(page, "x: 45 mm");
+    const field = page.getByRole("textbox", { name: "Text of pumps.yaml" });
+    const caretAt = (): Promise<string> =>
+      field.evaluate((area: HTMLTextAreaElement) =>
+        area.value.slice(area.selectionStart - 2, area.selectionStart + 2),
+      );
+    await field.focus();
+    await field.evaluate((area: HTMLTextAreaElement) => {
+      const at = area.value.indexOf("Pumps") + "Pumps".length;
+      area.setSelectionRange(at, at);
+    });
+    await page.keyboard.type(" aft");
+    await page.keyboard.press("Control+z");
+    // What was typed first, then what was done in the picture: one history.
+    await expect.poll(() => textOf(page)).toContain("title: Pumps\n");
+    expect(await textOf(page)).toContain("x: 45 mm");
+    expect(await caretAt()).toBe("ps\nm");
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => textOf(page)).toBe(PANEL);
+    // At what has changed: 45 is 40 again.
+    expect(await caretAt()).toBe("40 m");
+    await page.keyboard.press("Control+Shift+z");
+    await page.keyboard.press("Control+y");
+    await textHas(page, "title: Pumps aft\n");
+    expect(await textOf(page)).toContain("x: 45 mm");
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
   test("a legend that wants to be markup stays a legend", async () => {
     const { page, complaints } = await benchWith(PANEL);
     await page.getByRole("application").focus();

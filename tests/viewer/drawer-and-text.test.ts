@@ -3,7 +3,7 @@
 import { expect, test } from "vitest";
 import { matching, partCard } from "../../viewer/panel/part-card.ts";
 import { sheetThings } from "../../viewer/panel/sheet-things.ts";
-import { idsAt, linesOf } from "../../viewer/panel/text-places.ts";
+import { caretAfter, changeEnd, idsAt, linesOf } from "../../viewer/panel/text-places.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
 import { testLibrary } from "../support/test-library.ts";
 
@@ -48,4 +48,17 @@ test("an offset in an entry's lines, its name included, is the entry's", () => {
   if (first === undefined) throw new Error("no component");
   const line = text.slice(0, text.indexOf("  a:\n")).split("\n").length;
   expect(linesOf(first, text)).toEqual({ first: line, last: line + 2 });
+});
+
+test.each([
+  ["before the change", "x: 40, y: 1", "x: 45, y: 1", 2, 2],
+  ["behind it, where it has grown", "x: 40, y: 1", "x: 400, y: 1", 8, 9],
+  ["behind it, where it has shrunk", "x: 400, y: 1", "x: 4, y: 1", 9, 7],
+  ["within what is gone", "abcdef", "af", 3, 1],
+])("a caret stands %s", (_where, before, after, caret, then) => {
+  expect(caretAfter(before, after, caret)).toBe(then);
+});
+
+test("what has changed ends where its last letter is", () => {
+  expect(changeEnd("x: 40, y: 1", "x: 412, y: 1")).toBe("x: 412".length);
 });

@@ -3,12 +3,15 @@
 
 import { signal, useSignalEffect } from "@preact/signals";
 import type { JSX } from "preact";
-import { useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { difference } from "../../src/design/rewriting.ts";
 import { source } from "../../src/design/source.ts";
 import {
   edit,
+  history,
   isCurrent,
+  nextRedo,
+  nextUndo,
   panel,
   pointAt,
   pointedAt,
@@ -19,7 +22,7 @@ import {
   undo,
 } from "../desk.ts";
 import { type NumberedFinding, panelFindings, say, selectedThings, things } from "./board.ts";
-import { idsAt, linesOf } from "./text-places.ts";
+import { caretAfter, changeEnd, idsAt, linesOf } from "./text-places.ts";
 import { askAboutTyping, isAskedAbout } from "./twice-used.tsx";
 
 /** What is typed and not yet an edit: of which text, and what it is now. */
@@ -53,6 +56,7 @@ export function TextPane(): JSX.Element | null {
   const typed = draft.value?.file === file ? draft.value.now : null;
   const text = typed ?? texts.value.get(file) ?? "";
   const count = text.split("\n").length;
+  useCaret(field, text);
   return (
     <section class="text-pane" aria-label="The text">
       <FileChoice file={file} />
@@ -69,8 +73,14 @@ export function TextPane(): JSX.Element | null {
             rows={count + 1}
             value={text}
             onInput={(event) => type(file, event.currentTarget.value)}
+            onBeforeInput={(event) => {
+              // From a menu or a gesture: the field's own undo would know nothing of the picture.
+              if (event.inputType !== "historyUndo" && event.inputType !== "historyRedo") return;
+              event.preventDefault();
+              stepInText(event.inputType === "historyUndo" ? "back" : "forth", file);
+            }}
             onBlur={settleTyping}
-            onKeyDown={typedKey}
+            onKeyDown={(event) => typedKey(event, file)}
             onKeyUp={(event) => followCaret(file, event.currentTarget)}
             onClick={(event) => followCaret(file, event.currentTarget)}
           />
@@ -194,15 +204,49 @@ askAboutTyping({
 settleWith(settleTyping);
 
 /** One history for picture and text: the field's own would know nothing of the picture. */
-function typedKey(event: KeyboardEvent): void {
+function typedKey(event: KeyboardEvent, file: string): void {
   const isCommand = event.ctrlKey || event.metaKey;
   const key = event.key.toLowerCase();
   if (!isCommand || (key !== "z" && key !== "y")) return;
   event.preventDefault();
   event.stopPropagation();
+  stepInText(key === "y" || event.shiftKey ? "forth" : "back", file);
+}
+
+/** Whether the caret goes to what has changed, as it does after undo and redo. */
+let goesToChange = false;
+
+/** A step of another file brings that file here: nobody undoes what he does not see. */
+function stepInText(way: "back" | "forth", file: string): void {
   settleTyping();
-  if (key === "y" || event.shiftKey) redo();
-  else undo();
+  const what = way === "back" ? nextUndo.value : nextRedo.value;
+  if (what === null) {
+    say(way === "back" ? "Nothing to undo." : "Nothing to redo.");
+    return;
+  }
+  const before = history.value;
+  goesToChange = true;
+  if (way === "back") undo();
+  else redo();
+  if (history.value === before) return;
+  const step = way === "back" ? history.value.undone[0] : history.value.done.at(-1);
+  const files = step?.moves.map((move) => move.file) ?? [];
+  if (files[0] !== undefined && !files.includes(file)) chosenFile.value = files[0];
+  say(`${way === "back" ? "Undone" : "Done again"}: ${what}.`);
+}
+
+/** A text that changes under the caret leaves it where it was in the words, not in the count of letters. */
+function useCaret(field: { readonly current: HTMLTextAreaElement | null }, text: string): void {
+  const now = field.current;
+  const before =
+    now === null ? null : { text: now.value, from: now.selectionStart, to: now.selectionEnd };
+  useLayoutEffect(() => {
+    if (before === null || field.current === null || before.text === text) return;
+    const at = (caret: number): number =>
+      goesToChange ? changeEnd(before.text, text) : caretAfter(before.text, text, caret);
+    field.current.setSelectionRange(at(before.from), at(before.to));
+    goesToChange = false;
+  }, [text]);
 }
 
 function followCaret(file: string, field: HTMLTextAreaElement): void {

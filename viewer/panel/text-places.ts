@@ -1,5 +1,7 @@
 // Between the text and the picture: which thing's lines an offset lies in, and where its lines are. Pure.
 
+import { difference } from "../../src/design/rewriting.ts";
+import { source } from "../../src/design/source.ts";
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
 import type { SheetThing } from "./sheet-things.ts";
 
@@ -39,4 +41,17 @@ export function idsAt(
 export function linesOf(thing: Written, text: string): Lines {
   const { start, end } = stretchOf(thing, text);
   return { first: lineAndColumn(text, start).line, last: lineAndColumn(text, end).line };
+}
+
+/** Where a caret stands when the text round it has changed: before the change where it was, behind it shifted, in it at its end. */
+export function caretAfter(before: string, after: string, caret: number): number {
+  const { start, end, text } = difference(source("", before), after);
+  if (caret <= start) return caret;
+  return caret >= end ? caret + text.length - (end - start) : start + text.length;
+}
+
+/** The end of what differs, in the new text. */
+export function changeEnd(before: string, after: string): number {
+  const { start, text } = difference(source("", before), after);
+  return start + text.length;
 }
