@@ -3,7 +3,7 @@
 
 import type { Degrees, Mm } from "../geometry/quantity.ts";
 import type { FrameDesign } from "./frame-design.ts";
-import type { Pitches, Size, Written } from "./written.ts";
+import type { IsoDate, Pitches, Size, Written } from "./written.ts";
 
 export interface ConsoleDesign {
   readonly kind: "console";
@@ -11,6 +11,8 @@ export interface ConsoleDesign {
   readonly file: string;
   readonly name: string;
   readonly title: string;
+  readonly revision: string;
+  readonly dated: IsoDate | null;
   readonly workshop: string | null;
   readonly catalogue: readonly string[];
   readonly bays: Readonly<Record<string, BayDesign>>;

@@ -31,9 +31,9 @@ import { someMillimetres } from "./length-fields.ts";
 import { lookupOf, mapById } from "./map-fields.ts";
 import { angle, count, number } from "./number-fields.ts";
 import { pitches, size } from "./size-fields.ts";
-import { name, oneOf, text } from "./text-fields.ts";
+import { date, name, oneOf, revisionMark, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
-import { UNTURNED } from "./usual-values.ts";
+import { REVISION, UNTURNED } from "./usual-values.ts";
 import { spanOf } from "./written.ts";
 
 const QUARTER_TURN = 90;
@@ -207,6 +207,13 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
   recordWithUnread("a console", {
     ...FILE_KEYS,
     title: dispensable(optional(text("a title"), "What people call it")),
+    revision: dispensable(
+      usual(revisionMark("a revision"), {
+        value: REVISION,
+        about: "Changes whenever the console or its frame changes",
+      }),
+    ),
+    dated: dispensable(optional(date("a date"), "Date of the revision")),
     workshop: dispensable(optional(filePath("the path of a file"), "The workshop that makes it")),
     catalogue: dispensable(
       usual(list("a list of files", filePath("the path of a file"), { leaveOut: true }), {
@@ -255,6 +262,8 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
         file,
         name: rest.name,
         title: title ?? rest.name,
+        revision: rest.revision,
+        dated: rest.dated,
         workshop: rest.workshop,
         catalogue: rest.catalogue,
         bays: rest.bays.read,

@@ -81,11 +81,13 @@ const titleOf = (
     title: design.title,
     view: view.title,
     cells: [
-      { label: "CONSOLE", text: name, share: 0.3 },
-      { label: "BAYS", text: String(bays.length), share: 0.14 },
-      { label: "PANELS", text: String(panels.length), share: 0.16 },
-      { label: "HELD", text: held === 0 ? "nothing" : String(held), share: 0.2 },
-      { label: "SCALE", text: `1:${view.scale}`, share: 0.2 },
+      { label: "CONSOLE", text: name, share: 0.26 },
+      { label: "REVISION", text: design.revision, share: 0.16 },
+      { label: "DATED", text: design.dated ?? "no date", share: 0.16 },
+      { label: "BAYS", text: String(bays.length), share: 0.08 },
+      { label: "PANELS", text: String(panels.length), share: 0.1 },
+      { label: "HELD", text: held === 0 ? "nothing" : String(held), share: 0.12 },
+      { label: "SCALE", text: `1:${view.scale}`, share: 0.12 },
     ],
     list: {
       label: "BAYS, PANELS IN ORDER",

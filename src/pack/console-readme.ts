@@ -7,6 +7,7 @@ import type { ConsoleForPack } from "./console-pack.ts";
 import { fileTable } from "./file-table.ts";
 import type { PackFile } from "./pack-file.ts";
 import { paperFile } from "./paper-file.ts";
+import { revisionWords } from "./revision-words.ts";
 
 export const consoleReadme = (input: ConsoleForPack, files: readonly PackFile[]): PackFile => {
   const { layout } = input;
@@ -18,7 +19,7 @@ export const consoleReadme = (input: ConsoleForPack, files: readonly PackFile[])
       `# ${markdownText(layout.design.title)}`,
       "",
       markdownText(
-        `Console ${layout.name}: ${countWords(layout.bays.length, "bay")}, ${countWords(layout.panels.length, "panel")}. Each panel has a pack of its own.`,
+        `Console ${layout.name}, ${revisionWords(layout.design)}: ${countWords(layout.bays.length, "bay")}, ${countWords(layout.panels.length, "panel")}. Each panel has a pack of its own.`,
       ),
       "",
       ...(plan === undefined ? [] : [`![plan of the console](${plan.path})`, ""]),

@@ -16,6 +16,7 @@ import { bodySections } from "./fit-report-bodies.ts";
 import { operatorSections } from "./fit-report-hands.ts";
 import { serviceSections } from "./fit-report-service.ts";
 import { factSection, saying, wordColumn } from "./report-section.ts";
+import { revisionWords } from "./revision-words.ts";
 
 export const FIT_REPORT_FORMAT = "consolewright-fit-1";
 
@@ -34,7 +35,7 @@ export const fitReport = (source: FitReportSource): Report => {
   return {
     title: `Fit of ${layout.design.title}`,
     facts: [
-      `Console ${layout.name}: ${countWords(layout.bays.length, "bay")}, ${countWords(layout.panels.length, "panel")}. ${severityWords(findings)}`,
+      `Console ${layout.name}, ${revisionWords(layout.design)}: ${countWords(layout.bays.length, "bay")}, ${countWords(layout.panels.length, "panel")}. ${severityWords(findings)}`,
       "Lengths in millimetres; places forward, to the left and up from the console's origin on the floor. Sizes that nobody has measured are typical ones: measure before you cut.",
     ],
     sections: [

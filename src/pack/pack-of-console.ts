@@ -45,7 +45,11 @@ export const packOfConsole = (input: ConsoleForPack, options: PackOptions): Pane
   ];
   const all = options.only === "fascia" ? files : [consoleReadme(input, files), ...files];
   const parts = (input.frame?.parts ?? []).map(({ sheetPart }) => partHash(sheetPart));
-  const manifest = manifestOf({ name: input.layout.name, revision: "" }, all, parts);
+  const manifest = manifestOf(
+    { name: input.layout.name, revision: input.layout.design.revision },
+    all,
+    parts,
+  );
   return {
     files: [...all, manifestFile(manifest)],
     inspection,

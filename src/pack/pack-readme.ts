@@ -9,6 +9,7 @@ import { orderOfWork } from "./order-of-work.ts";
 import type { PackFile } from "./pack-file.ts";
 import type { PanelForPack } from "./panel-pack.ts";
 import { paperFile } from "./paper-file.ts";
+import { revisionWords } from "./revision-words.ts";
 
 export const packReadme = (panel: PanelForPack, files: readonly PackFile[]): PackFile => {
   const picture = files.find(({ kind }) => kind === "drawing-svg");
@@ -43,9 +44,8 @@ export const packReadme = (panel: PanelForPack, files: readonly PackFile[]): Pac
 
 const factsLine = ({ design, layout }: PanelForPack): string => {
   const size = `${decimal(extentWidth(layout.nominal), 3)} x ${decimal(extentHeight(layout.nominal), 3)} mm nominal`;
-  const dated = design.dated === null ? "" : `, dated ${design.dated}`;
   return markdownText(
-    `Panel ${design.name}, revision ${design.revision}${dated}. ${layout.mount.title}, ${size}, ${layout.components.length} components.`,
+    `Panel ${design.name}, ${revisionWords(design)}. ${layout.mount.title}, ${size}, ${layout.components.length} components.`,
   );
 };
 

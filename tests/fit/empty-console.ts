@@ -13,6 +13,8 @@ export const emptyConsole = (of: Partial<ConsoleLayout> = {}): ConsoleLayout => 
     file: "console.yaml",
     name: "desk",
     title: "Desk",
+    revision: "A",
+    dated: null,
     workshop: null,
     catalogue: [],
     bays: {},

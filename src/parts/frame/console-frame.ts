@@ -1,7 +1,6 @@
 // A frame from its plan: every board with its joints, and the order of assembly. Takes a plan that nothing was found against;
 // gives the parts, and in words what found no room on them.
 
-import { REVISION } from "../../design/usual-values.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
@@ -51,7 +50,7 @@ const makingOf = (
 ): Making => ({
   console: layout.name,
   title: layout.design.title,
-  revision: REVISION,
+  revision: layout.design.revision,
   stock,
   thickness,
   machine,
