@@ -27,7 +27,7 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const DOCUMENTS = [
-  { path: "README.md", place: ".", panel: "pump/panel.yaml", shows: 12 },
+  { path: "README.md", place: ".", panel: "pump/panel.yaml", shows: 13 },
   { path: "examples/first-panel/README.md", place: "first-panel", panel: "panel.yaml", shows: 4 },
   {
     path: "examples/rack-panel/README.md",

@@ -42,12 +42,25 @@ const objectAt = (text: string, at: number, bytes: Uint8Array): PdfObject => {
   const dictionary = text.slice(at, streamAt);
   const length = Number(/\/Length (\d+)/.exec(dictionary)?.[1]);
   const from = streamAt + "\nstream\n".length;
-  return { dictionary, stream: () => latin(unzlibSync(bytes.subarray(from, from + length))) };
+  return { dictionary, stream: () => latin(unpacked(bytes.subarray(from, from + length))) };
+};
+
+/** What is printed from here is drilled by: the checksum behind the data (Adler-32, RFC 1950, 8.2) is held against it. */
+const unpacked = (packed: Uint8Array): Uint8Array => {
+  const bytes = unzlibSync(packed);
+  let [a, b] = [1, 0];
+  for (const byte of bytes) {
+    a = (a + byte) % 65_521;
+    b = (b + a) % 65_521;
+  }
+  const stated = new DataView(packed.buffer, packed.byteOffset).getUint32(packed.length - 4);
+  if (b * 0x1_0000 + a !== stated) throw new Error("a stream that is spoilt");
+  return bytes;
 };
 
 const pagesOf = (objects: PdfObjects): readonly PaintedPage[] | null => {
   const tree = [...objects.values()].find(({ dictionary }) => dictionary.includes("/Type /Pages"));
-  const kids = [.../* 7.7.3.2 */ (listIn(tree, "Kids") ?? "").matchAll(/(\d+) 0 R/g)];
+  const kids = [...(listIn(tree, "Kids") ?? "").matchAll(/(\d+) 0 R/g)];
   const pages = kids.map(([, number]) => pageOf(objects.get(Number(number)), objects));
   return pages.length === 0 || pages.includes(null) ? null : pages.filter((page) => page !== null);
 };
@@ -57,7 +70,11 @@ const pageOf = (page: PdfObject | undefined, objects: PdfObjects): PaintedPage |
   const content = referred(page, "Contents", objects);
   const resources = referred(page, "Resources", objects);
   if (content === undefined || !(width > 0 && height > 0)) return null;
-  const form = (name: string): string => referred(resources, name, objects)?.stream() ?? "";
+  const form = (name: string): string => {
+    const placed = referred(resources, name, objects);
+    if (placed === undefined) throw new Error(`a page that places ${name}, which is not there`);
+    return placed.stream();
+  };
   return paintedPage(content.stream(), { width, height, form });
 };
 
