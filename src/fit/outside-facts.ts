@@ -4,13 +4,19 @@
 import type { Manifold } from "manifold-3d";
 import { containsContour, containsPoint } from "../geometry/containment.ts";
 import { type Contour, type Point, point, type Region } from "../geometry/contour.ts";
+import { convexHull } from "../geometry/convex-hull.ts";
 import { pointToContour } from "../geometry/distance.ts";
-import { extent } from "../geometry/extent.ts";
 import { mm } from "../geometry/quantity.ts";
-import { rectangle } from "../geometry/shapes.ts";
+import { polygon } from "../geometry/shapes.ts";
 import { withKept } from "../geometry/solid/kernel.ts";
 import { type Frame, pointIn, pointOut } from "../geometry/space/frame.ts";
-import { boxCorners, boxOut, boxRound, type SpaceBox } from "../geometry/space/space-box.ts";
+import {
+  boxCorners,
+  boxOut,
+  boxRound,
+  joinedBox,
+  type SpaceBox,
+} from "../geometry/space/space-box.ts";
 import { dot, scaled, vector } from "../geometry/space/vector.ts";
 import type { PlacedPanel } from "../layout/console/console-layout.ts";
 import { shapeExtent } from "./body-groups.ts";
@@ -32,23 +38,24 @@ export const outsideFacts = (
     : panels
         // What stands on its own feet stands on the console, not in it.
         .filter(({ panel }) => panel.place.kind === "bay")
-        .flatMap(({ panel, bodies }) =>
-          bodies.flatMap((body) => outsideFact(body, { panel, inside, shapes }) ?? []),
-        );
+        .flatMap(({ panel, bodies }) => {
+          // Most panels lie within as a whole: then their bodies need not be asked one by one.
+          if (keepsInside(panel, bodies, { inside, to: panel.frame })) return [];
+          return bodies.flatMap((body) => outsideFact(body, { panel, inside, shapes }) ?? []);
+        });
 
 /**
- * A panel at another place keeps within, by the boxes of what lies behind its seat alone: what is called inside is inside,
- * what is not may only be slanted or hollow there. `to`: the panel's frame at that place.
+ * A panel at a place keeps within, by the box round what lies behind its seat alone: what is called inside is inside, what
+ * is not may only be slanted or hollow there. `to`: the panel's frame at that place.
  */
 export const keepsInside = (
   panel: PlacedPanel,
   bodies: readonly ConsoleBody[],
   { inside, to }: { readonly inside: ConsoleInside; readonly to: Frame },
-): boolean =>
-  bodies.every((body) => {
-    const behind = boxBehind(body, panel);
-    return behind === null || holdsBox(inside, behind, to);
-  });
+): boolean => {
+  const behind = bodies.flatMap((body) => boxBehind(body, panel) ?? []);
+  return behind.length === 0 || holdsBox(inside, behind.reduce(joinedBox), to);
+};
 
 interface Asked {
   readonly panel: PlacedPanel;
@@ -116,17 +123,17 @@ const boxBehind = (body: ConsoleBody, { frame, seat }: PlacedPanel): SpaceBox | 
   return box.minZ >= seat - touchDepth ? null : { ...box, maxZ: mm(Math.min(box.maxZ, seat)) };
 };
 
-/** The flat box round its eight corners lies within a region that has no holes. `frame`: in which the box is given. */
+/** What its eight corners span, seen from the side, lies within a region that has no holes. `frame`: in which the box is given. */
 const holdsBox = (inside: ConsoleInside, box: SpaceBox, frame: Frame): boolean => {
   const corners = boxCorners(box).map((at) => pointIn(inside.frame, pointOut(frame, at)));
-  const { minX, minY, minZ, maxX, maxY, maxZ } = boxRound(corners);
+  const { minZ, maxZ } = boxRound(corners);
   const across = shapeExtent({ kind: "recipe", solid: inside.solid });
+  const seen = polygon(convexHull(corners.map(({ x, y }) => point(x, y))));
   return (
     minZ >= across.minZ - touchDepth &&
     maxZ <= across.maxZ + touchDepth &&
     regionsOf(inside).some(
-      ({ outline, holes }) =>
-        holes.length === 0 && containsContour(outline, rectangle(extent(minX, minY, maxX, maxY))),
+      ({ outline, holes }) => holes.length === 0 && containsContour(outline, seen),
     )
   );
 };
