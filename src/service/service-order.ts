@@ -155,7 +155,7 @@ const metOwners = (item: ServiceItem, other: ServiceItem): readonly string[] =>
 const ownersMet = (item: ServiceItem, other: ServiceItem): readonly string[] => {
   const bodies = item === other ? item.bodies.filter(({ kind }) => kind === "print") : other.bodies;
   return bodies
-    .filter((one) => item.columns.some((column) => stands(one, column, item.side)))
+    .filter((one) => item.columns.some((column) => stands(one, column, item)))
     .map(({ owner }) => owner);
 };
 
@@ -214,7 +214,7 @@ const coveringStrips = (strip: ServiceItem, others: readonly ServiceItem[]): rea
   return layers.filter(({ side }) => side === "front").map(({ owner }) => owner);
 };
 
-const stands = (one: Obstacle, column: Column, side: ServiceItem["side"]): boolean => {
+const stands = (one: Obstacle, column: Column, { side, owner }: ServiceItem): boolean => {
   switch (one.kind) {
     case "body":
       return (
@@ -223,14 +223,13 @@ const stands = (one: Obstacle, column: Column, side: ServiceItem["side"]): boole
         contoursOverlap(one.body.footprint, column.contour)
       );
     case "sheet": {
-      const { layer } = one;
-      const region = {
-        outline: layer.outline,
-        holes: layer.cutOuts.map(({ contour }) => contour),
-      };
-      return (
-        isBeyond({ low: layer.rear, high: layer.front }, column, side) && meets(region, column)
+      const { outline, front, rear, cutOuts } = one.layer;
+      if (!isBeyond({ low: rear, high: front }, column, side)) return false;
+      // Mostly it stands in the hole of the very thing that it fastens.
+      const isInOwn = cutOuts.some(
+        (cutOut) => cutOut.owner === owner && containsContour(cutOut.contour, column.contour),
       );
+      return !isInOwn && meets({ outline, holes: cutOuts.map(({ contour }) => contour) }, column);
     }
     case "print":
       return one.slabs.some(
