@@ -1,8 +1,16 @@
 // The page's end of the worker: one call reads a design. While the worker reads, only the newest question waits: what it
 // replaces is answered with null, so that a row of quick edits costs two readings and not one each.
 
-import type { CoreReply, CoreRequest, DesignSources } from "./core-messages.ts";
+import type {
+  CoreFailure,
+  CoreReply,
+  CoreRequest,
+  DesignSources,
+  PanelReading,
+  SentReading,
+} from "./core-messages.ts";
 import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
+import { panelsAfter } from "./panel-updates.ts";
 
 const worker = new Worker(new URL("./core.worker.ts", import.meta.url), { type: "module" });
 
@@ -19,11 +27,20 @@ let latestQuestion = 0;
 
 const questions = new Map<number, (answer: PanelAnswer) => void>();
 
-worker.addEventListener("message", ({ data }: MessageEvent<CoreReply | PanelAnswer>) => {
+/** Of the last reading, whether or not anybody still wanted it: the next one names what has stayed. */
+let panels: readonly PanelReading[] = [];
+
+type Answer = SentReading | CoreFailure | PanelAnswer;
+
+worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
   const answer = questions.get(data.number);
   questions.delete(data.number);
-  if (data.kind === "read") settle(data);
-  else if (answer !== undefined) answer(data);
+  if (data.kind === "read") {
+    panels = panelsAfter(data.panels, panels);
+    settle({ ...data, panels });
+    return;
+  }
+  if (answer !== undefined) answer(data);
   else if (data.kind === "failed") settle(data);
 });
 

@@ -4,10 +4,8 @@
 import type { ConsoleDesign } from "../src/design/console-design.ts";
 import type { PanelDesign } from "../src/design/panel-design.ts";
 import type { Finding } from "../src/diagnostics/finding.ts";
-import type { ConsoleLayout } from "../src/layout/console/console-layout.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
-import type { ConsoleFrame } from "../src/parts/frame/frame-part.ts";
-import type { PanelPicture } from "./panel/panel-picture.ts";
+import type { PanelPicture, PicturePiece } from "./panel/panel-picture.ts";
 
 /** The texts of a design by path from its root, forward slashes. */
 export type DesignTexts = ReadonlyMap<string, string>;
@@ -35,12 +33,9 @@ export interface PanelReading {
   readonly picture: PanelPicture | null;
 }
 
-/** A console that the design holds, laid out. */
+/** A console that the design holds. Where its panels lie, its own view asks its own worker. */
 export interface ConsoleReading {
   readonly design: ConsoleDesign;
-  readonly layout: ConsoleLayout;
-  /** null where the design asks for none, or where a fault stands in its way. */
-  readonly frame: ConsoleFrame | null;
 }
 
 /** A finding with its place worked out, since only the worker holds the texts that it was judged on. */
@@ -67,3 +62,25 @@ export interface CoreFailure {
 }
 
 export type CoreReply = DesignReading | CoreFailure;
+
+/** A reading on its way from the worker: of its panels only what has changed. */
+export interface SentReading extends Omit<DesignReading, "panels"> {
+  readonly panels: readonly PanelUpdate[];
+}
+
+/** A panel on its way to the page. */
+export type PanelUpdate =
+  /** As it stood at this place of the reading before. */
+  | { readonly kind: "same"; readonly place: number }
+  | {
+      readonly kind: "changed";
+      readonly panel: Omit<PanelReading, "picture">;
+      readonly picture: PictureUpdate | null;
+    };
+
+export interface PictureUpdate extends Omit<PanelPicture, "pieces"> {
+  /** Where the panel stood in the reading before; -1 where it is new. */
+  readonly place: number;
+  /** A number is the place of the same piece in the picture before. */
+  readonly pieces: readonly (PicturePiece | number)[];
+}

@@ -4,13 +4,27 @@
 import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
-import { compile, type Library, openLibrary, type Project } from "../src/project.ts";
-import type { CoreReply, CoreRequest, DesignTexts, PlacedFinding } from "./core-messages.ts";
+import {
+  compile,
+  type Library,
+  openLibrary,
+  type PanelProject,
+  type Project,
+} from "../src/project.ts";
+import type {
+  CoreFailure,
+  CoreRequest,
+  DesignTexts,
+  PanelReading,
+  PlacedFinding,
+  SentReading,
+} from "./core-messages.ts";
 import { firstFiles } from "./first-files.ts";
 import { panelAnswer } from "./panel/panel-answers.ts";
 import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
 import { panelPicture } from "./panel/panel-picture.ts";
 import { shapeData } from "./panel/shape-data.ts";
+import { panelUpdates } from "./panel-updates.ts";
 
 const library = fetchLibrary();
 // Whoever asks is told why; until then nobody listens.
@@ -19,6 +33,8 @@ library.catch(() => undefined);
 /** Kept from reading to reading: what was written of a shape holds for its copies. */
 const shapes = shapeData();
 let lastRead: readonly Project[] = [];
+/** As the page has them. */
+let lastSent: readonly PanelReading[] = [];
 
 self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest | PanelQuestion>) => {
   self.postMessage(await ("kind" in data ? answerTo(data) : replyTo(data)));
@@ -34,7 +50,11 @@ async function answerTo(question: PanelQuestion): Promise<PanelAnswer> {
   }
 }
 
-async function replyTo({ number, texts, binaries }: CoreRequest): Promise<CoreReply> {
+async function replyTo({
+  number,
+  texts,
+  binaries,
+}: CoreRequest): Promise<SentReading | CoreFailure> {
   try {
     const opened = await library;
     // Whatever an edit leaves alone is not worked out again: a tenth of the time for one panel of a dozen.
@@ -49,27 +69,37 @@ async function replyTo({ number, texts, binaries }: CoreRequest): Promise<CoreRe
   }
 }
 
-function readingOf(number: number, texts: DesignTexts, projects: readonly Project[]): CoreReply {
+function readingOf(number: number, texts: DesignTexts, projects: readonly Project[]): SentReading {
   const panels = projects.flatMap((project) => project.panels);
   const findings = [
     ...projects.flatMap((project) => project.findings),
     ...panels.flatMap((panel) => panel.findings),
   ];
+  const before = lastSent;
+  const standing = projects.flatMap(({ console }) => console ?? [])[0];
+  lastSent = panels.map(panelReading);
   return {
     kind: "read",
     number,
-    panels: panels.map(({ name, design, layout }) => ({
-      name,
-      title: design.title,
-      file: design.file,
-      design,
-      layout: layout === null ? null : withoutShapes(layout),
-      picture: layout === null ? null : panelPicture(layout, shapes),
-    })),
-    console: projects.find(({ console }) => console !== null)?.console ?? null,
+    panels: panelUpdates(lastSent, before),
+    console: standing === undefined ? null : { design: standing.design },
     findings: distinct(findings.map((finding) => placed(finding, texts))),
   };
 }
+
+/** The same panel, which the memory of the last reading has kept, has the same reading. */
+function panelReading({ name, design, layout }: PanelProject): PanelReading {
+  const base = { name, title: design.title, file: design.file, design };
+  if (layout === null) return { ...base, layout: null, picture: null };
+  const known = readings.get(layout);
+  if (known !== undefined && known.name === name) return known;
+  const picture = panelPicture(layout, shapes);
+  const reading = { ...base, layout: withoutShapes(layout), picture };
+  readings.set(layout, reading);
+  return reading;
+}
+
+const readings = new WeakMap<PanelLayout, PanelReading>();
 
 /** Letters are most of a layout, and copying them takes longer than laying it out: the picture has them as path data. */
 const withoutShapes = (layout: PanelLayout): PanelLayout => ({

@@ -2,7 +2,7 @@
 // the picture and the page beside it follow them. Lives while the view is open.
 
 import { effect, signal } from "@preact/signals";
-import { pointedAt, sourcesOf, texts } from "../desk.ts";
+import { isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
 import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
@@ -47,9 +47,13 @@ export const changeLook = (change: Partial<Look>): void => {
   look.value = { ...look.value, ...change };
 };
 
-/** Follows the texts until it is told to stop. */
+/**
+ * Follows the texts until it is told to stop. The page's own reading comes first: two workers that read the same edit at once
+ * take the processor from each other.
+ */
 export const followDesign = (): (() => void) =>
   effect(() => {
+    if (!isCurrent.value) return;
     const now = texts.value;
     void client.open(sourcesOf(now)).then((reply) => {
       if (reply !== null) take(reply);
