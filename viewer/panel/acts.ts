@@ -15,6 +15,7 @@ import { moveEdits } from "../../src/layout/move-edits.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PanelReading } from "../core-messages.ts";
 import { edit, isCurrent, panel, selection, texts } from "../desk.ts";
+import { placedByPhoto } from "../photo/placed-by-photo.ts";
 import {
   componentEntries,
   inHand,
@@ -63,9 +64,11 @@ export function moveSelection(shift: Shift): void {
     case "refused":
       say(`Not moved: ${outcome.why}.`);
       return;
-    case "edits":
-      take(outcome.edits, what, `${named(entries)}: ${outcome.says}`);
+    case "edits": {
+      const { edits, words } = placedByPhoto(outcome.edits, on.from, entries);
+      take(edits, what, `${named(entries)}: ${outcome.says}${words}`);
       return;
+    }
     case "choice":
       offer.value = { why: outcome.why, title: outcome.title, edits: outcome.free, what };
       say(`Not moved: ${outcome.why}. Offered: ${outcome.title}.`);
@@ -189,7 +192,11 @@ export function placePart(card: PartCard, at: Shift): void {
   if (on === null) return;
   const name = freshNames(on.panel)(null, card.family);
   const made = componentAdded(on.from, { name, part: card.id, ...at });
-  if (!takeEdit(made, `place ${name}`, `Placed ${name}, a ${card.title}`)) return;
+  const edits = made.kind === "edit" ? [made.edit] : [];
+  const placed = placedByPhoto(edits, on.from, [name]);
+  const words = `Placed ${name}, a ${card.title}${placed.words}`;
+  if (made.kind === "refused") say(`Not done: ${made.why}.`);
+  if (made.kind === "refused" || !take(placed.edits, `place ${name}`, words)) return;
   inHand.value = { kind: "nothing" };
   selectEntries([name]);
 }

@@ -8,6 +8,8 @@ import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PanelReading } from "../core-messages.ts";
 import { hidden } from "../desk.ts";
 import { lineClass } from "../layer-list.tsx";
+import { PhotoUnderSheet } from "../photo/photo-door.tsx";
+import { drawingStrength, isOverPhoto } from "../photo/photo-state.ts";
 import { selectionWords } from "./acts.ts";
 import { drag, type Extra, extras, inHand, type Sight, sight, things } from "./board.ts";
 import { type BoardKeys, boardKey } from "./board-keys.ts";
@@ -60,7 +62,8 @@ export function BoardView(props: BoardProps): JSX.Element {
   return (
     // The drawing itself is hidden from screen readers: the sheet's own words tell what is selected and what was done.
     <div
-      class={inHand.value.kind === "part" ? "board placing" : "board"}
+      class={`board${inHand.value.kind === "part" ? " placing" : ""}${isOverPhoto.value ? " over-photo" : ""}`}
+      style={{ "--over-photo": `${drawingStrength.value}` }}
       role="application"
       aria-roledescription="sheet"
       aria-label={describe(layout, reading.title)}
@@ -109,6 +112,7 @@ function Sheet(props: {
   return (
     <>
       <path class="outline" d={front?.outline ?? ""} fill={INK_COLOURS[picture.face]} />
+      <PhotoUnderSheet />
       <Handles
         things={things.value.filter(({ kind }) => HOLES.includes(kind) || isShown(":markings"))}
         scale={scale}

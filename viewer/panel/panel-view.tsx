@@ -5,6 +5,7 @@ import { useRef } from "preact/hooks";
 import type { PanelReading } from "../core-messages.ts";
 import { choosePanel, panel, panels } from "../desk.ts";
 import { LayerList } from "../layer-list.tsx";
+import { PhotoBehindDoor, PhotoButton } from "../photo/photo-door.tsx";
 import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
 import { BoardView } from "./board-view.tsx";
 import { ListDoor } from "./list-door.tsx";
@@ -23,6 +24,7 @@ export function PanelView(): JSX.Element {
       <ListDoor />
       <div class="sheets">
         <PartsDrawer toSheet={() => focusOn(".board")} />
+        <PhotoBehindDoor toSheet={() => focusOn(".board")} />
         <Sheet
           reading={shown}
           openDrawer={() => {
@@ -77,6 +79,7 @@ function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.E
       >
         Parts drawer <kbd>P</kbd>
       </button>
+      <PhotoButton />
       <button
         type="button"
         onClick={() => {

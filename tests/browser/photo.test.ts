@@ -1,0 +1,391 @@
+// A photograph laid under a panel in a real browser, behind the server of `view`: chosen, marked, drawn straight, taken from.
+// The photograph is a pinhole camera's at 25 degrees (tests/support/panel-photograph.ts); what is seen under the drawing is
+// measured in the page and held against the panel's own numbers.
+
+import { existsSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import type { Browser, Locator, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import type { DesignServer } from "../../src/cli/view/design-server.ts";
+import { launchBrowser } from "../support/browser.ts";
+import { type DeskDesign, layDesign } from "../support/desk-page.ts";
+import {
+  darkMiddle,
+  type Panel,
+  panelPhotograph,
+  pngOf,
+  type Seen,
+} from "../support/panel-photograph.ts";
+
+const PAGE = resolve(import.meta.dirname, "../../dist/viewer");
+
+/** A console rail's panel is 146.05 wide, ten modules of 9.525 high; the finished one is as much smaller as its mount says. */
+const TEXT = `consolewright: 1
+kind: panel
+name: old
+title: Old panel
+mount: corner-screws
+width: 140 mm
+height: 90 mm
+stack: [{ layer: face, sheet: aluminium-2 }]
+components:
+  main: { part: toggle-6, at: { x: 100 mm, y: 30 mm } }   # to be moved onto its hole
+`;
+
+const OLD: Panel = {
+  width: 140,
+  height: 90,
+  holes: [
+    { x: 30, y: 25, radius: 6 },
+    { x: 112, y: 22.5, radius: 3 },
+    { x: 70, y: 45, radius: 8 },
+    { x: 24.3, y: 70, radius: 3 },
+    { x: 118, y: 68, radius: 6 },
+  ],
+};
+
+const PHOTOGRAPH = panelPhotograph(OLD, {
+  slant: 25,
+  distance: 500,
+  roll: 4,
+  focal: 2.8,
+  width: 1200,
+  height: 900,
+});
+const PNG = pngOf(PHOTOGRAPH);
+
+const CORNERS = [
+  [0, 0],
+  [OLD.width, 0],
+  [OLD.width, OLD.height],
+  [0, OLD.height],
+] as const;
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+
+afterAll(() => browser?.close());
+
+interface Bench {
+  readonly page: Page;
+  readonly design: DeskDesign;
+  readonly complaints: string[];
+}
+
+const open: { readonly design: DeskDesign; readonly server: DesignServer; readonly page: Page }[] =
+  [];
+
+afterEach(async () => {
+  for (const { design, server, page } of open.splice(0)) {
+    await page.close();
+    await server.close();
+    design.remove();
+  }
+});
+
+async function benchWith(text: string): Promise<Bench> {
+  const design = layDesign({ entry: "panel.yaml", files: { "panel.yaml": text } });
+  const server = await design.serve(PAGE);
+  const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
+  open.push({ design, server, page });
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+  });
+  page.on("pageerror", (reason) => complaints.push(reason.message));
+  await page.goto(server.address);
+  await sheetOf(page).waitFor();
+  return { page, design, complaints };
+}
+
+const sheetOf = (page: Page): Locator => page.getByRole("application", { name: /from the front/ });
+
+const pictureOf = (page: Page): Locator =>
+  page.getByRole("application", { name: "The photograph, 1200 by 900 pixels" });
+
+const textOf = (page: Page): Promise<string> =>
+  page.getByRole("textbox", { name: "Text of panel.yaml" }).inputValue();
+
+async function choosePicture(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Photograph", exact: true }).click();
+  await page
+    .getByLabel(/Choose a picture|Another picture/)
+    .setInputFiles({ name: "old panel.png", mimeType: "image/png", buffer: PNG });
+  await pictureOf(page).waitFor();
+}
+
+/** Sets a mark by its two numbers of pixels. */
+async function typeMark(page: Page, index: number, x: number, y: number): Promise<void> {
+  for (const [name, value] of [
+    ["across", x],
+    ["down", y],
+  ] as const) {
+    const field = page.getByLabel(`Point ${index + 1}, pixels ${name}`);
+    await field.fill(value.toFixed(1));
+    await field.press("Enter");
+    await expect.poll(async () => Number(await field.inputValue())).toBe(Number(value.toFixed(1)));
+  }
+  await expect
+    .poll(() => textOf(page))
+    .toContain(`[${Number(x.toFixed(1))}, ${Number(y.toFixed(1))}]`);
+}
+
+/** Writes into a field and waits until it is read: the next edit is made on its text. */
+async function fill(page: Page, label: string, words: string): Promise<void> {
+  const field = page.getByLabel(label, { exact: true });
+  await field.fill(words);
+  await field.press("Enter");
+  await page.waitForTimeout(SETTLED);
+}
+
+/** Edits follow each other as fast as a hand types, not faster. */
+const SETTLED = 300;
+
+async function markCorners(page: Page): Promise<void> {
+  for (const [index, [x, y]] of CORNERS.entries()) {
+    const seen = PHOTOGRAPH.seen(x, y);
+    await typeMark(page, index, seen.x, seen.y);
+  }
+}
+
+interface Piece extends Seen {
+  /** Where the hole should be, in pixels of the piece; pixels a millimetre. */
+  readonly about: { readonly x: number; readonly y: number };
+  readonly perMm: number;
+}
+
+/** Of the picture under the drawing what lies about each hole, by the millimetres that the drawing gives it (y down). */
+const piecesIn = (page: Page): Promise<readonly Piece[]> =>
+  page.locator(".photo-under").evaluate(async (under: SVGImageElement, holes) => {
+    const image = new Image();
+    image.src = under.href.baseVal;
+    await image.decode();
+    const { naturalWidth, naturalHeight } = image;
+    const context = new OffscreenCanvas(naturalWidth, naturalHeight).getContext("2d");
+    context?.drawImage(image, 0, 0);
+    const perMm = naturalWidth / under.width.baseVal.value;
+    const down = naturalHeight / under.height.baseVal.value;
+    return holes.map(({ x, y, radius }) => {
+      const middle = {
+        x: (x - under.x.baseVal.value) * perMm,
+        y: (-y - under.y.baseVal.value) * down,
+      };
+      const reach = Math.ceil((radius + 2) * perMm);
+      const [left, top] = [Math.floor(middle.x) - reach, Math.floor(middle.y) - reach];
+      const size = 2 * reach + 1;
+      const data = [...(context?.getImageData(left, top, size, size).data ?? [])];
+      const about = { x: middle.x - left, y: middle.y - top };
+      return { width: size, height: size, data, about, perMm };
+    });
+  }, OLD.holes);
+
+/** How far the hole lies that is farthest from where the panel has it, mm. */
+const worstError = async (page: Page): Promise<number> => {
+  const pieces = await piecesIn(page);
+  return Math.max(
+    ...pieces.map((piece) => {
+      const found = darkMiddle(piece, piece.about, piece.width);
+      return Math.hypot(found.x - piece.about.x, found.y - piece.about.y) / piece.perMm;
+    }),
+  );
+};
+
+describe("a photograph at 25 degrees", () => {
+  test("lies under the panel with its holes within half a millimetre, and in the design's folder", async () => {
+    const { page, design, complaints } = await benchWith(TEXT);
+    await choosePicture(page);
+    await expect.poll(() => textOf(page)).toContain("photo:\n  file: old panel.png");
+    expect(readFileSync(join(design.folder, "old panel.png")).equals(PNG)).toBe(true);
+    await markCorners(page);
+    await expect.poll(() => worstError(page)).toBeLessThan(0.5);
+    // What is left is the tenth of a pixel that the text keeps.
+    expect(await worstError(page)).toBeLessThan(0.05);
+    await page.getByText("Four marks always fit").waitFor();
+    // Saved, it is there for the next who opens the design.
+    await page.keyboard.press("Control+s");
+    await expect.poll(() => design.read("panel.yaml")).toContain("in-picture:");
+    await page.reload();
+    await page.locator(".photo-under").waitFor();
+    expect(await worstError(page)).toBeLessThan(0.05);
+    expect(complaints).toEqual([]);
+  });
+
+  test("a fifth mark shows what the marks are worth, in millimetres", async () => {
+    const { page, complaints } = await benchWith(TEXT);
+    await choosePicture(page);
+    await markCorners(page);
+    await page.getByRole("button", { name: "Add a point" }).click();
+    const middle = OLD.holes[2]!;
+    const seen = PHOTOGRAPH.seen(middle.x, middle.y);
+    await typeMark(page, 4, seen.x, seen.y);
+    for (const [name, value] of [
+      ["across", middle.x],
+      ["up", middle.y],
+    ] as const) {
+      await fill(page, `Point 5, on the panel ${name}`, `${value} mm`);
+    }
+    const verdict = page.locator(".mark-verdict");
+    await expect.poll(() => verdict.textContent()).toMatch(/Residual 0(\.0\d)? mm/);
+    // A millimetre beside it leaves some of it on each mark; more than half a millimetre is a query.
+    await fill(page, "Point 5, on the panel across", "73 mm");
+    await expect.poll(() => verdict.textContent()).toMatch(/at most [1-2]\.\d+ mm at point 5/);
+    await page
+      .getByText(/point 5 is .* off where the others put it/)
+      .first()
+      .waitFor();
+    // Taken off again it is four marks, and undo brings it back.
+    await page.getByRole("button", { name: "Take off point 5" }).click();
+    await page.getByText("Four marks always fit").waitFor();
+    await sheetOf(page).focus();
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => verdict.textContent()).toMatch(/at point 5/);
+    expect(complaints).toEqual([]);
+  });
+});
+
+describe("a mark", () => {
+  test("is drawn by the pointer, nudged by keys, and still where it is locked", async () => {
+    const { page, complaints } = await benchWith(TEXT);
+    await choosePicture(page);
+    const before = await textOf(page);
+    const mark = page.locator('[data-mark="1"] .over');
+    const middle = async () => {
+      const box = (await mark.boundingBox())!;
+      return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    };
+    const pull = async () => {
+      const from = await middle();
+      await page.mouse.move(from.x, from.y);
+      await page.mouse.down();
+      await page.mouse.move(from.x + 20, from.y + 10, { steps: 4 });
+      await page.mouse.up();
+    };
+    await pull();
+    await expect.poll(() => textOf(page)).not.toBe(before);
+    const spot = /in-picture: \[([\d.]+), ([\d.]+)\]/;
+    const read = async () => (await textOf(page)).match(spot)!.slice(1).map(Number);
+    const [x = 0, y = 0] = await read();
+    expect([x > 240, y > 720]).toEqual([true, true]);
+    await pictureOf(page).focus();
+    await page.keyboard.press("1");
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("Shift+ArrowUp");
+    await expect.poll(read).toEqual([x - 1, y - 10].map((value) => Math.round(value * 10) / 10));
+    // The two steps of the keys are one of the history, the pull another.
+    await sheetOf(page).focus();
+    await page.keyboard.press("Control+z");
+    await expect.poll(read).toEqual([x, y]);
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => textOf(page)).toBe(before);
+    await page.getByLabel("Lock the marks").check();
+    await pull();
+    await pictureOf(page).focus();
+    await page.keyboard.press("ArrowLeft");
+    await page.getByText("The marks are locked.").waitFor();
+    expect(await textOf(page)).toBe(before);
+    expect(complaints).toEqual([]);
+  });
+
+  test("set in another order than on the panel is told of in words", async () => {
+    const { page } = await benchWith(TEXT);
+    await choosePicture(page);
+    await typeMark(page, 0, 960, 720);
+    await typeMark(page, 1, 240, 720);
+    await expect
+      .poll(() => page.locator(".mark-verdict").textContent())
+      .toMatch(/can't be laid under.*exchanged/);
+    await expect.poll(() => page.locator(".photo-under").count()).toBe(0);
+  });
+});
+
+test("a component that is placed by the photograph says so, and is asked to be measured", async () => {
+  const { page, complaints } = await benchWith(TEXT);
+  await choosePicture(page);
+  await markCorners(page);
+  await page.getByLabel("What I place and move is from the photograph").check();
+  await sheetOf(page).focus();
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("ArrowLeft");
+  await expect.poll(() => textOf(page)).toMatch(/x: 99\.5 mm, y: 30 mm, residual: 0\.\d mm/);
+  await page
+    .getByText(/1 place is from a photograph: main ± 0\.\d mm/)
+    .first()
+    .waitFor();
+  // Place and word are one step.
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => textOf(page)).toContain("at: { x: 100 mm, y: 30 mm } }");
+  await page.getByRole("button", { name: "Selected: taken from the photograph" }).click();
+  await expect.poll(() => textOf(page)).toMatch(/x: 100 mm, y: 30 mm, residual: 0\.\d mm/);
+  // Hidden, the drawing is whole again.
+  await page.getByLabel("Show", { exact: true }).uncheck();
+  await expect.poll(() => page.locator(".photo-under").count()).toBe(0);
+  expect(complaints).toEqual([]);
+});
+
+test("a sheet of A4 gives scale and slant; where it lay is said in numbers", async () => {
+  const { page, complaints } = await benchWith(TEXT);
+  await choosePicture(page);
+  await page.getByRole("button", { name: "Corners of a sheet of paper" }).click();
+  await expect.poll(() => textOf(page)).toContain("size: a4");
+  // A6, 105 by 148 mm (ISO 216), lay on its side: its lower left corner at the panel's lower right, 4 mm beside it and 7 below.
+  await page.getByLabel("Size of the paper").selectOption("a6");
+  await expect.poll(() => textOf(page)).toContain("size: a6");
+  const sheet = [
+    [144, -7],
+    [144, 98],
+    [-4, 98],
+    [-4, -7],
+  ] as const;
+  const names = ["lower left", "lower right", "upper right", "upper left"];
+  for (const [index, [x, y]] of sheet.entries()) {
+    const seen = PHOTOGRAPH.seen(x, y);
+    await fill(page, `The sheet's ${names[index]} corner, pixels across`, seen.x.toFixed(1));
+    await fill(page, `The sheet's ${names[index]} corner, pixels down`, seen.y.toFixed(1));
+  }
+  await fill(page, "The sheet's lower left corner on the panel, across", "144 mm");
+  await fill(page, "The sheet's lower left corner on the panel, up", "-7 mm");
+  await fill(page, "The sheet turned, counter-clockwise", "90 deg");
+  await expect.poll(() => textOf(page)).toContain("at: [144 mm, -7 mm]");
+  await expect.poll(() => worstError(page)).toBeLessThan(0.05);
+  expect(complaints).toEqual([]);
+});
+
+test("what is no picture is not kept, and a name that wants to be markup is text", async () => {
+  const { page, design, complaints } = await benchWith(TEXT);
+  await page.getByRole("button", { name: "Photograph", exact: true }).click();
+  const choice = page.getByLabel("Choose a picture");
+  const buffer = Buffer.from("<svg xmlns='http://www.w3.org/2000/svg' onload='alert(1)'/>");
+  await choice.setInputFiles({ name: "old.png", mimeType: "image/png", buffer });
+  await page.getByText("old.png can't be shown: it is no picture, or a damaged one.").waitFor();
+  expect(existsSync(join(design.folder, "old.png"))).toBe(false);
+  await choice.setInputFiles({ name: "<b>old.png", mimeType: "image/png", buffer: PNG });
+  await page.getByText("<b>old.png can't be used").waitFor();
+  expect(await textOf(page)).toBe(TEXT);
+  expect(complaints).toEqual([]);
+});
+
+describe("axe-core", () => {
+  const source = readFileSync(fileURLToPath(import.meta.resolve("axe-core/axe.min.js")), "utf8");
+
+  test.each(["light", "dark"] as const)(
+    "finds nothing serious in the drawer, %s",
+    async (scheme) => {
+      const { page } = await benchWith(TEXT);
+      await page.emulateMedia({ colorScheme: scheme });
+      await choosePicture(page);
+      await page.getByRole("button", { name: "Add a point" }).click();
+      await page.getByLabel("Point 5, pixels across").waitFor();
+      await page.evaluate(source);
+      const found = await page.evaluate<readonly string[]>(
+        `axe.run().then(({ violations }) => violations
+        .filter(({ impact }) => impact === "serious" || impact === "critical")
+        .map(({ id, nodes }) => id + ": " + nodes.map(({ target }) => target.join(" ")).join(", ")))`,
+      );
+      expect(found).toEqual([]);
+    },
+  );
+});

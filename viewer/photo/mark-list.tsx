@@ -1,0 +1,200 @@
+// The marks as numbers: where each lies in the picture and on the panel, and how far off the others put it.
+
+import type { JSX } from "preact";
+import { lengthIn } from "../../src/design/length-text.ts";
+import { type PhotoMarks, SHEET_SIZES, type SheetSize } from "../../src/design/photo-design.ts";
+import { photoTroubleWords } from "../../src/design/photo-words.ts";
+import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
+import { decimal } from "../../src/geometry/number.ts";
+import { unit } from "../panel/board.ts";
+import {
+  addPoint,
+  cornerWords,
+  saySheetSize,
+  saySheetTurn,
+  takeOffPoint,
+  typeMark,
+  typePlace,
+} from "./photo-acts.ts";
+import { chosenMark, marks, plane, residualText, spotsOf } from "./photo-state.ts";
+import { chooseMark } from "./picture-view.tsx";
+
+export function MarkList(): JSX.Element | null {
+  const now = marks.value;
+  if (now === null) return null;
+  return (
+    <>
+      <Verdict of={now} />
+      <ol class="mark-list">
+        {spotsOf(now).map((spot, index) => (
+          <MarkRow key={index} of={now} index={index} spot={spot} />
+        ))}
+      </ol>
+      {now.kind === "points" ? (
+        <button type="button" onClick={addPoint}>
+          Add a point
+        </button>
+      ) : (
+        <Sheet sheet={now.sheet} />
+      )}
+    </>
+  );
+}
+
+/** What the marks are worth, in one sentence. */
+function Verdict({ of }: { readonly of: PhotoMarks }): JSX.Element | null {
+  const now = plane.value;
+  if (now === null) return null;
+  if (now.kind === "trouble")
+    return (
+      <p class="mark-verdict trouble" role="status">
+        The picture can't be laid under: {photoTroubleWords(now.trouble, of.kind)}.
+      </p>
+    );
+  const exact = spotsOf(of).length === 4;
+  return (
+    <p class="mark-verdict" role="status">
+      {exact
+        ? `Four marks always fit${of.kind === "points" ? ": a fifth shows how well they are set" : ""}. `
+        : `Residual ${millimetres(now.rms)} (root mean square), at most ${millimetres(now.worst.residual)} at point ${now.worst.mark + 1}. `}
+      A pixel is {millimetres(now.pixel)}. Places from this picture: ± {residualText()}.
+    </p>
+  );
+}
+
+const millimetres = (value: number): string => `${decimal(value, 2)} mm`;
+
+interface RowProps {
+  readonly of: PhotoMarks;
+  readonly index: number;
+  readonly spot: PlanePoint;
+}
+
+function MarkRow({ of, index, spot }: RowProps): JSX.Element {
+  const now = plane.value;
+  const residual = now?.kind === "plane" ? now.residuals[index] : undefined;
+  const name = of.kind === "sheet" ? cornerWords(index) : `Point ${index + 1}`;
+  const point = of.kind === "points" ? of.points[index] : undefined;
+  const said = (value: number): string => lengthIn(unit.value, value);
+  return (
+    <li class={chosenMark.value === index ? "chosen" : ""}>
+      <fieldset>
+        <legend>
+          <button
+            type="button"
+            aria-pressed={chosenMark.value === index}
+            onClick={() => chooseMark(index)}
+          >
+            {name}
+          </button>
+        </legend>
+        <Figure
+          label="px across"
+          name={`${name}, pixels across`}
+          value={decimal(spot.x, 1)}
+          change={(typed) => typeMark(index, "across", typed)}
+        />
+        <Figure
+          label="px down"
+          name={`${name}, pixels down`}
+          value={decimal(spot.y, 1)}
+          change={(typed) => typeMark(index, "along", typed)}
+        />
+        {point !== undefined && (
+          <>
+            <Figure
+              label="on panel across"
+              name={`${name}, on the panel across`}
+              value={said(point.onPanel.x)}
+              change={(typed) => typePlace(index, "across", typed)}
+            />
+            <Figure
+              label="up"
+              name={`${name}, on the panel up`}
+              value={said(point.onPanel.y)}
+              change={(typed) => typePlace(index, "along", typed)}
+            />
+          </>
+        )}
+        {residual !== undefined && <output>off {millimetres(residual)}</output>}
+        {of.kind === "points" && of.points.length > 4 && (
+          <button
+            type="button"
+            aria-label={`Take off point ${index + 1}`}
+            onClick={() => takeOffPoint(index)}
+          >
+            Take off
+          </button>
+        )}
+      </fieldset>
+    </li>
+  );
+}
+
+function Sheet(props: {
+  readonly sheet: Extract<PhotoMarks, { readonly kind: "sheet" }>["sheet"];
+}): JSX.Element {
+  const { size, at, turn } = props.sheet;
+  const said = (value: number): string => lengthIn(unit.value, value);
+  return (
+    <p class="paper">
+      <label>
+        Size of the paper{" "}
+        <select
+          value={size}
+          onChange={({ currentTarget: { value } }) => {
+            if (isSize(value)) saySheetSize(value);
+          }}
+        >
+          {Object.entries(SHEET_SIZES).map(([name, { width, height }]) => (
+            <option key={name} value={name}>
+              {name}, {width} by {height} mm
+            </option>
+          ))}
+        </select>
+      </label>
+      <Figure
+        label="its lower left corner lay at"
+        name="The sheet's lower left corner on the panel, across"
+        value={said(at.x)}
+        change={(typed) => typePlace("sheet", "across", typed)}
+      />
+      <Figure
+        label="up"
+        name="The sheet's lower left corner on the panel, up"
+        value={said(at.y)}
+        change={(typed) => typePlace("sheet", "along", typed)}
+      />
+      <Figure
+        label="turned"
+        name="The sheet turned, counter-clockwise"
+        value={`${decimal(turn, 2)} deg`}
+        change={saySheetTurn}
+      />
+    </p>
+  );
+}
+
+const isSize = (word: string): word is SheetSize => Object.hasOwn(SHEET_SIZES, word);
+
+function Figure(props: {
+  readonly label: string;
+  readonly name: string;
+  readonly value: string;
+  readonly change: (typed: string) => void;
+}): JSX.Element {
+  const { label, name, value, change } = props;
+  return (
+    <label class="number">
+      {label}{" "}
+      <input
+        type="text"
+        size={8}
+        key={value}
+        defaultValue={value}
+        aria-label={name}
+        onChange={(event) => change(event.currentTarget.value.trim())}
+      />
+    </label>
+  );
+}

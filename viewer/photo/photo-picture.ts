@@ -1,0 +1,99 @@
+// Keeps the picture and its straight view in step with the design: bytes become an address in the page, marks become the
+// view under the drawing, which the worker draws. Started once, when the first photograph is looked at.
+
+import { effect } from "@preact/signals";
+import { type Extent, grownExtent } from "../../src/geometry/extent.ts";
+import type { Homography } from "../../src/geometry/homography.ts";
+import { panel } from "../desk.ts";
+import type { StraightReply, StraightRequest } from "./photo-messages.ts";
+import {
+  isPhotoShown,
+  markInHand,
+  type Picture,
+  photo,
+  photoBytes,
+  photoPath,
+  picture,
+  pictureTrouble,
+  plane,
+  straight,
+} from "./photo-state.ts";
+
+export function keepPicture(): void {
+  effect(() => void open(photoBytes.value, photoPath.value));
+  effect(() => {
+    const [shown, now, layout] = [picture.value, plane.value, panel.value?.layout ?? null];
+    if (photo.value === null || shown === null || layout === null || now?.kind !== "plane")
+      show(null);
+    else if (isPhotoShown.value && markInHand.value === null)
+      ask(shown, now.map, grownExtent(layout.nominal, MARGIN));
+  });
+}
+
+/** Of the picture that is seen round the panel, mm. */
+const MARGIN = 15;
+
+let opened: Uint8Array | null = null;
+let count = 0;
+
+async function open(bytes: Uint8Array | null, path: string | null): Promise<void> {
+  if (bytes === opened) return;
+  opened = bytes;
+  const before = picture.peek();
+  picture.value = null;
+  pictureTrouble.value = null;
+  if (before !== null) URL.revokeObjectURL(before.address);
+  if (bytes === null) return;
+  count += 1;
+  const blob = new Blob([new Uint8Array(bytes)], { type: typeOf(path ?? "") });
+  const address = URL.createObjectURL(blob);
+  const image = new Image();
+  image.src = address;
+  try {
+    await image.decode();
+    if (opened !== bytes) return;
+    const { naturalWidth: width, naturalHeight: height } = image;
+    picture.value = { key: `picture ${count}`, blob, address, width, height };
+  } catch {
+    if (opened === bytes) pictureTrouble.value = "the browser can't show it";
+    URL.revokeObjectURL(address);
+  }
+}
+
+const typeOf = (path: string): string =>
+  /\.png$/i.test(path) ? "image/png" : /\.webp$/i.test(path) ? "image/webp" : "image/jpeg";
+
+let worker: Worker | null = null;
+let latest = 0;
+let asked = "";
+
+/** Only the newest answer counts. */
+function ask({ key, blob }: Picture, map: Homography, box: Extent): void {
+  const wanted = JSON.stringify([key, map, box]);
+  if (wanted === asked) return;
+  asked = wanted;
+  worker ??= started();
+  latest += 1;
+  const request: StraightRequest = { number: latest, key, blob, map, box };
+  worker.postMessage(request);
+}
+
+function started(): Worker {
+  const made = new Worker(new URL("./rectify.worker.ts", import.meta.url), { type: "module" });
+  made.addEventListener("message", ({ data }: MessageEvent<StraightReply>) => {
+    if (data.number !== latest || asked === "") return;
+    if (data.kind === "failed") pictureTrouble.value = data.why;
+    else show(data);
+  });
+  return made;
+}
+
+function show(data: Extract<StraightReply, { readonly kind: "straight" }> | null): void {
+  const before = straight.peek();
+  if (data === null) asked = "";
+  straight.value =
+    data === null
+      ? null
+      : { address: URL.createObjectURL(data.blob), box: data.box, perMm: data.perMm };
+  if (before !== null) URL.revokeObjectURL(before.address);
+}

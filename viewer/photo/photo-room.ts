@@ -1,0 +1,5 @@
+// All that is loaded behind the door of the photograph.
+
+export { PhotoDrawer } from "./photo-drawer.tsx";
+export { keepPicture } from "./photo-picture.ts";
+export { PhotoUnder } from "./photo-under.tsx";

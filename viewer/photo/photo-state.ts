@@ -1,0 +1,110 @@
+// What the page keeps of a photograph beside the design: how it is shown, which mark is in hand, the picture drawn straight.
+// None of it is design and none of it history.
+
+import { computed, type ReadonlySignal, signal } from "@preact/signals";
+import { lengthIn } from "../../src/design/length-text.ts";
+import type { PhotoDesign, PhotoMarks } from "../../src/design/photo-design.ts";
+import { type PhotoPlane, photoPlane } from "../../src/design/photo-plane.ts";
+import { resolveInclude } from "../../src/design/resolve-include.ts";
+import type { Extent } from "../../src/geometry/extent.ts";
+import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
+import { binaryAt, panel } from "../desk.ts";
+
+export const isPhotoOpen = signal(false);
+export const isPhotoShown = signal(true);
+/** Shares from 0 to 1. */
+export const photoStrength = signal(1);
+export const drawingStrength = signal(0.5);
+/** Locked: the pointer moves no mark. */
+export const isLocked = signal(false);
+/** Whether what is placed or moved is said to be from the photograph. */
+export const isTaking = signal(false);
+export const chosenMark = signal(0);
+/** A mark on its way, until the text has it. */
+export const markInHand = signal<{ readonly index: number; readonly at: PlanePoint } | null>(null);
+/** Why the picture can't be shown; null: it can. */
+export const pictureTrouble = signal<string | null>(null);
+
+/** The open panel's photograph. */
+export const photo: ReadonlySignal<PhotoDesign | null> = computed(
+  () => panel.value?.design.photo ?? null,
+);
+
+/** Path of its file from the design's root. */
+export const photoPath: ReadonlySignal<string | null> = computed(() => {
+  const [now, file] = [photo.value, panel.value?.design.file];
+  if (now === null || file === undefined) return null;
+  const resolved = resolveInclude(file, now.file);
+  return resolved.kind === "resolved" ? resolved.path : null;
+});
+
+/** Its bytes; null where it is not there. */
+export const photoBytes: ReadonlySignal<Uint8Array | null> = computed(() =>
+  photoPath.value === null ? null : (binaryAt(photoPath.value) ?? null),
+);
+
+export interface Picture {
+  readonly key: string;
+  readonly blob: Blob;
+  /** An address within the page. */
+  readonly address: string;
+  /** Upright, in pixels. */
+  readonly width: number;
+  readonly height: number;
+}
+
+export const picture = signal<Picture | null>(null);
+
+/** The marks as they are shown: with the one that is in hand where the hand is. */
+export const marks: ReadonlySignal<PhotoMarks | null> = computed(() => {
+  const now = photo.value;
+  const held = markInHand.value;
+  return now === null ? null : held === null ? now.marks : withMark(now.marks, held);
+});
+
+export const plane: ReadonlySignal<PhotoPlane | null> = computed(() =>
+  marks.value === null ? null : photoPlane(marks.value),
+);
+
+export interface Straight {
+  readonly address: string;
+  readonly box: Extent;
+  readonly perMm: number;
+}
+
+/** The picture as seen straight on; null while there is none. */
+export const straight = signal<Straight | null>(null);
+
+/** Whether a picture lies under the drawing, which is then drawn paler. */
+export const isOverPhoto: ReadonlySignal<boolean> = computed(
+  () => photo.value !== null && straight.value !== null && isPhotoShown.value,
+);
+
+/** What a place from the picture may be off by, rounded up to a tenth: never said to be better than it is. */
+export function residualText(): string | null {
+  const now = plane.value;
+  return now?.kind === "plane" ? lengthIn("mm", Math.ceil(now.accuracy * 10) / 10) : null;
+}
+
+/** Where each mark lies in the picture. */
+export const spotsOf = (of: PhotoMarks): readonly PlanePoint[] =>
+  of.kind === "points" ? of.points.map(({ inPicture }) => inPicture) : of.sheet.corners;
+
+function withMark(
+  of: PhotoMarks,
+  { index, at }: { readonly index: number; readonly at: PlanePoint },
+): PhotoMarks {
+  if (of.kind === "points")
+    return {
+      kind: "points",
+      points: of.points.map((point, each) =>
+        each === index ? { ...point, inPicture: at } : point,
+      ),
+    };
+  const [a, b, c, d] = of.sheet.corners;
+  const put = (each: number, corner: PlanePoint): PlanePoint => (each === index ? at : corner);
+  return {
+    kind: "sheet",
+    sheet: { ...of.sheet, corners: [put(0, a), put(1, b), put(2, c), put(3, d)] },
+  };
+}
