@@ -118,11 +118,12 @@ const overlapsOf =
 const meetingsOf = (along: Along, move: DragMove): readonly DragMeeting[] => {
   const own = along.groups.find(({ panel }) => panel === move.panel);
   if (own === undefined) return [];
-  const isOver = (group: BodyGroup): boolean => along.overlaps(move.panel, group.panel);
+  const over = along.rest.filter(({ panel }) => along.overlaps(move.panel, panel));
+  const beside = along.rest.filter((group) => !over.includes(group));
   // Two panels that want the same rails clash: how far apart the rest of them is, nobody asks, and it is half of the work.
   return [
-    ...dragStep([own, ...along.rest.filter(isOver)], move, 0),
-    ...dragStep([own, ...along.rest.filter((group) => !isOver(group))], move, along.within),
+    ...(over.length === 0 ? [] : dragStep([own, ...over], move, 0)),
+    ...dragStep([own, ...beside], move, along.within),
   ].map((fact) => meeting(fact, move.panel, along));
 };
 
