@@ -124,6 +124,7 @@ async function takeChanges(): Promise<void> {
   }
   takeState(loaded.design);
   takeOver(loaded.design);
+  takeBinaries(loaded.design.binaries);
 }
 
 const takeState = ({ isReadOnly, locked, troubles }: StoredDesign): void => {
@@ -134,13 +135,12 @@ const takeState = ({ isReadOnly, locked, troubles }: StoredDesign): void => {
   storeTroubles.value = troubles;
 };
 
-function takeOver(theirs: Pick<StoredDesign, "texts" | "binaries">): void {
+function takeOver(theirs: Pick<StoredDesign, "texts">): void {
   const found = reconcile({ stored: stored.value, mine: texts.value, theirs: theirs.texts });
   take(found);
   conflicts.value = found.conflicts;
   if (found.conflicts.length > 0)
     refuse(`Changed here and outside: ${found.conflicts.map(({ file }) => file).join(", ")}`);
-  if (theirs.binaries.size > 0) takeBinaries(theirs.binaries);
 }
 
 function take(found: Reconciled): void {
@@ -206,7 +206,7 @@ async function trySave(): Promise<boolean> {
       for (const [file, text] of outcome.files)
         if (text === null) theirs.delete(file);
         else theirs.set(file, text);
-      takeOver({ texts: theirs, binaries: new Map() });
+      takeOver({ texts: theirs });
       return true;
     }
   }
