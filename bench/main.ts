@@ -9,6 +9,7 @@ import { compile, type Library, openLibrary } from "../src/project.ts";
 import { commandRows } from "./command-rows.ts";
 import { consoleRows } from "./console-rows.ts";
 import { consoleRow, coreRows } from "./core-rows.ts";
+import { editRows } from "./edit-rows.ts";
 import { fitRows } from "./fit-rows.ts";
 import { growthExponent, type Row, rounded } from "./harness.ts";
 import { printRows } from "./print-rows.ts";
@@ -21,6 +22,7 @@ const library = openLibrary(JSON.parse(readFileSync(file, "utf8")));
 const sound = soundOrStop(library);
 const rows = [
   ...coreRows(library),
+  ...editRows(library),
   ...growthRows(library),
   heapRow(library),
   ...(await printRows(library)),
