@@ -95,7 +95,10 @@ type Cover = "file" | "cut" | "finished" | "wide";
 const coversOf = (
   sizes: CutSizes | null,
 ): readonly { readonly cover: Cover; readonly words: string }[] => [
-  { cover: "file", words: "in the file: the middle of the beam" },
+  {
+    cover: "file",
+    words: sizes?.kerf == null ? "in the file" : "in the file: the middle of the beam",
+  },
   ...(sizes === null ? [] : [{ cover: "cut" as const, words: "as it leaves the machine" }]),
   ...(sizes?.finished == null
     ? []

@@ -163,7 +163,7 @@ function Held({ held }: { readonly held: readonly HeldPack[] }): JSX.Element | n
   return (
     <>
       {held.map(({ name, faults }) => (
-        <section key={name} class="held" aria-label={`Why ${name} is not written`}>
+        <section key={name} class="held-back" aria-label={`Why ${name} is not written`}>
           <p>
             <b>Nothing is written of {name}</b>: a part made from it would be wrong.
           </p>
