@@ -20,6 +20,7 @@ import { TextPane } from "./panel/text-pane.tsx";
 import { TwiceQuestion } from "./panel/twice-used.tsx";
 import { GuideBehindDoor, GuideButton, StartBehindDoor } from "./start/start-door.tsx";
 import { isStartOpen } from "./start/start-state.ts";
+import { Waiting } from "./waiting.tsx";
 
 export function Bench(): JSX.Element {
   return (
@@ -30,6 +31,7 @@ export function Bench(): JSX.Element {
         <p class="progress" role="status">
           {progressWords()}
         </p>
+        <Waiting />
         <FileBar />
         <GuideButton />
         <Decisions />

@@ -12,8 +12,6 @@ import type {
 import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
 import { panelsAfter } from "./panel-updates.ts";
 
-const worker = new Worker(new URL("./core.worker.ts", import.meta.url), { type: "module" });
-
 interface Question {
   readonly request: CoreRequest;
   readonly answer: (reply: CoreReply | null) => void;
@@ -32,7 +30,18 @@ let panels: readonly PanelReading[] = [];
 
 type Answer = SentReading | CoreFailure | PanelAnswer;
 
-worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
+let worker = started();
+
+function started(): Worker {
+  const next = new Worker(new URL("./core.worker.ts", import.meta.url), { type: "module" });
+  next.addEventListener("message", ({ data }: MessageEvent<Answer>) => take(data));
+  next.addEventListener("error", ({ message }) =>
+    settle({ kind: "failed", number: asked?.request.number ?? 0, why: message }),
+  );
+  return next;
+}
+
+function take(data: Answer): void {
   const answer = questions.get(data.number);
   questions.delete(data.number);
   if (data.kind === "read") {
@@ -42,11 +51,19 @@ worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
   }
   if (answer !== undefined) answer(data);
   else if (data.kind === "failed") settle(data);
-});
+}
 
-worker.addEventListener("error", ({ message }) =>
-  settle({ kind: "failed", number: asked?.request.number ?? 0, why: message }),
-);
+/** Ends whatever the worker is at, by another one in its place: nothing else stops a reading. Whoever waits is told. */
+export function giveUpAll(): void {
+  worker.terminate();
+  worker = started();
+  panels = [];
+  for (const [number, answer] of questions) answer({ kind: "failed", number, why: "given up" });
+  questions.clear();
+  for (const question of [asked, waiting]) question?.answer(null);
+  asked = null;
+  waiting = null;
+}
 
 /**
  * The reading of a design; null where another was asked for before the worker came to it. A reading that is no more the

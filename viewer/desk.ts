@@ -3,7 +3,7 @@
 
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { TextEdit } from "../src/diagnostics/text-edit.ts";
-import { readDesign } from "./core-client.ts";
+import { giveUpAll, readDesign } from "./core-client.ts";
 import type {
   ConsoleReading,
   DesignBinaries,
@@ -192,6 +192,7 @@ export function choosePanel(name: string): void {
 export function chooseConsole(file: string): void {
   if (file === consoleFile.value) return;
   wantedConsole.value = file;
+  readTexts.value = null;
   panelName.value = null;
   pointedAt.value = null;
   selection.value = [];
@@ -254,6 +255,23 @@ export function takeBinaries(next: DesignBinaries): void {
   void readAgain(openName());
 }
 
+/** Whether the desk waits for the reading of its texts: for the first one, or for that of a change. */
+export const isReading: ReadonlySignal<boolean> = computed(() => {
+  const { kind } = progress.value;
+  return kind === "reading" || (kind === "shown" && !isCurrent.value);
+});
+
+/** Ends a reading that takes too long; the texts stay, and the next change of them is read again. */
+export function giveUpReading(): void {
+  const what = openName();
+  opening += 1;
+  giveUpAll();
+  progress.value = {
+    kind: "refused",
+    why: `Reading ${what} was given up. It is read again with the next change.`,
+  };
+}
+
 const isSameBytes = (before: DesignBinaries, now: DesignBinaries): boolean =>
   before.size === now.size &&
   [...now].every(([path, bytes]) => {
@@ -294,6 +312,9 @@ function step(take: (desk: Desk) => Stepped): void {
 
 function show(desk: Desk): void {
   held.value = desk;
+  const { kind } = progress.value;
+  if (kind === "refused" || kind === "failed")
+    progress.value = { kind: "reading", what: openName() };
   void readAgain(openName());
 }
 

@@ -181,3 +181,30 @@ test("a shape that changes on the disk is drawn anew in the console's room, one 
   await server.close();
   design.remove();
 });
+
+test("a reading that takes longer than half a second shows that it goes on, and can be given up", async () => {
+  const { page } = await openPage(stand);
+  let isHeld = true;
+  const held: (() => void)[] = [];
+  await page.context().route("**/library.json", async (route) => {
+    if (isHeld) await new Promise<void>((done) => held.push(done));
+    await route.continue().catch(() => undefined);
+  });
+  await page.reload();
+  await page.getByLabel("Open files").setInputFiles({
+    name: "one.yaml",
+    mimeType: "text/yaml",
+    buffer: Buffer.from((SMALL_CONSOLE["one.yaml"] ?? "").replace("workshop: shed.yaml\n", "")),
+  });
+  await page.getByRole("progressbar", { name: "Reading the design" }).waitFor();
+  isHeld = false;
+  await page.getByRole("button", { name: "Give it up" }).click();
+  await page.getByRole("status").filter({ hasText: "was given up" }).waitFor();
+  expect(await page.getByRole("progressbar").count()).toBe(0);
+  for (const done of held) done();
+  const open = page.getByLabel("Open files");
+  await open.setInputFiles([]);
+  await openLoose(page, SMALL_CONSOLE);
+  await page.getByRole("application").waitFor();
+  await page.close();
+});

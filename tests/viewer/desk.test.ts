@@ -12,12 +12,15 @@ interface Asked {
 
 /** Questions that have reached the worker, unanswered until the test answers. */
 const asked: Asked[] = [];
+/** How many questions had come when a worker was ended. */
+const ended: number[] = [];
 let answer: (data: object) => void = () => undefined;
 
 vi.stubGlobal(
   "Worker",
   class {
     readonly postMessage = (question: Asked): void => void asked.push(question);
+    readonly terminate = (): void => void ended.push(asked.length);
     readonly addEventListener = (name: string, listener: (event: object) => void): void => {
       if (name === "message") answer = (data) => listener({ data });
     };
@@ -31,7 +34,9 @@ const {
   canUndo,
   commit,
   edit,
+  giveUpReading,
   isCurrent,
+  isReading,
   locks,
   nextUndo,
   openDesign,
@@ -151,4 +156,26 @@ test("a reading of a design that is no more open is not shown", async () => {
   expect(progress.value).toEqual({ kind: "reading", what: "shed" });
   await reply();
   expect(progress.value).toEqual({ kind: "shown", what: "shed" });
+});
+
+test("a reading that is given up ends its worker; the texts stay, and the next change is read", async () => {
+  write("one", "1");
+  write("two", "2");
+  expect([isReading.value, asked.length]).toEqual([true, 1]);
+  const before = ended.length;
+  giveUpReading();
+  await settled();
+  expect(ended.length).toBe(before + 1);
+  expect(progress.value).toMatchObject({
+    kind: "refused",
+    why: expect.stringContaining("given up"),
+  });
+  expect([text(), isReading.value]).toEqual(["1 2 three\n", false]);
+  // What the ended worker would still say is nobody's answer.
+  await reply();
+  expect(progress.value.kind).toBe("refused");
+  write("three", "3");
+  expect([isReading.value, asked.at(-1)?.texts.get(FILE)]).toEqual([true, "1 2 3\n"]);
+  await reply();
+  expect([progress.value.kind, isCurrent.value]).toEqual(["shown", true]);
 });
