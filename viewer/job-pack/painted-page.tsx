@@ -13,7 +13,13 @@ export function PaintedPaper(props: {
   const { width, height } = page;
   const size = isTrueSize ? { width: `${width}mm`, height: `${height}mm` } : {};
   return (
-    <svg class="painted-paper" role="img" aria-label={name} viewBox={`0 0 ${width} ${height}`} {...size}>
+    <svg
+      class="painted-paper"
+      role="img"
+      aria-label={name}
+      viewBox={`0 0 ${width} ${height}`}
+      {...size}
+    >
       {clipped(page.shapes).map(({ clip, shapes }, index) =>
         clip === null ? (
           <Shapes key={index} shapes={shapes} />
