@@ -165,7 +165,9 @@ const piecesIn = (page: Page): Promise<readonly Piece[]> =>
     image.src = under.href.baseVal;
     await image.decode();
     const { naturalWidth, naturalHeight } = image;
-    const context = new OffscreenCanvas(naturalWidth, naturalHeight).getContext("2d");
+    const context = new OffscreenCanvas(naturalWidth, naturalHeight).getContext("2d", {
+      willReadFrequently: true,
+    });
     context?.drawImage(image, 0, 0);
     const perMm = naturalWidth / under.width.baseVal.value;
     const down = naturalHeight / under.height.baseVal.value;
@@ -208,8 +210,9 @@ describe("a photograph at 25 degrees", () => {
     // Saved, it is there for the next who opens the design.
     await page.keyboard.press("Control+s");
     await expect.poll(() => design.read("panel.yaml")).toContain("in-picture:");
+    await page.getByText(/(^| )Saved: panel\.yaml/).waitFor();
     await page.reload();
-    await page.locator(".photo-under").waitFor();
+    await expect.poll(() => page.locator(".photo-under").count()).toBe(1);
     expect(await worstError(page)).toBeLessThan(0.05);
     expect(complaints).toEqual([]);
   });
@@ -326,7 +329,7 @@ test("a component that is placed by the photograph says so, and is asked to be m
   expect(complaints).toEqual([]);
 });
 
-test("a sheet of A4 gives scale and slant; where it lay is said in numbers", async () => {
+test("a sheet of paper gives scale and slant; where it lay is said in numbers", async () => {
   const { page, complaints } = await benchWith(TEXT);
   await choosePicture(page);
   await page.getByRole("button", { name: "Corners of a sheet of paper" }).click();

@@ -42,7 +42,7 @@ async function open(bytes: Uint8Array | null, path: string | null): Promise<void
   const before = picture.peek();
   picture.value = null;
   pictureTrouble.value = null;
-  if (before !== null) URL.revokeObjectURL(before.address);
+  if (before !== null) forget(before.address);
   if (bytes === null) return;
   count += 1;
   const blob = new Blob([new Uint8Array(bytes)], { type: typeOf(path ?? "") });
@@ -59,6 +59,13 @@ async function open(bytes: Uint8Array | null, path: string | null): Promise<void
     URL.revokeObjectURL(address);
   }
 }
+
+/** Once nothing that shows it can still be loading it. */
+const forget = (address: string): void => {
+  setTimeout(() => URL.revokeObjectURL(address), KEPT_MS);
+};
+
+const KEPT_MS = 10_000;
 
 const typeOf = (path: string): string =>
   /\.png$/i.test(path) ? "image/png" : /\.webp$/i.test(path) ? "image/webp" : "image/jpeg";
@@ -95,5 +102,5 @@ function show(data: Extract<StraightReply, { readonly kind: "straight" }> | null
     data === null
       ? null
       : { address: URL.createObjectURL(data.blob), box: data.box, perMm: data.perMm };
-  if (before !== null) URL.revokeObjectURL(before.address);
+  if (before !== null) forget(before.address);
 }
