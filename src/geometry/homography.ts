@@ -107,7 +107,7 @@ export const stretchAt = (map: Homography, at: PlanePoint): number => {
 };
 
 /** Distances between where a map puts the points and where they are. */
-export const residualsOf = (map: Homography, pairs: readonly PointPair[]): readonly number[] =>
+const residualsOf = (map: Homography, pairs: readonly PointPair[]): readonly number[] =>
   pairs.map(({ from, to }) => {
     const put = mapped(map, from);
     return put === null ? Number.POSITIVE_INFINITY : distance(put, to);

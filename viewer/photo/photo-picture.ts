@@ -71,23 +71,34 @@ const typeOf = (path: string): string =>
   /\.png$/i.test(path) ? "image/png" : /\.webp$/i.test(path) ? "image/webp" : "image/jpeg";
 
 let worker: Worker | null = null;
+/** What the worker draws now, and what it is to draw next: of marks that move on only the newest. */
+let drawing: StraightRequest | null = null;
+let waiting: StraightRequest | null = null;
 let latest = 0;
 let asked = "";
 
-/** Only the newest answer counts. */
 function ask({ key, blob }: Picture, map: Homography, box: Extent): void {
   const wanted = JSON.stringify([key, map, box]);
   if (wanted === asked) return;
   asked = wanted;
-  worker ??= started();
   latest += 1;
-  const request: StraightRequest = { number: latest, key, blob, map, box };
-  worker.postMessage(request);
+  waiting = { number: latest, key, blob, map, box };
+  if (drawing === null) askNext();
+}
+
+function askNext(): void {
+  drawing = waiting;
+  waiting = null;
+  if (drawing === null) return;
+  worker ??= started();
+  worker.postMessage(drawing);
 }
 
 function started(): Worker {
   const made = new Worker(new URL("./rectify.worker.ts", import.meta.url), { type: "module" });
   made.addEventListener("message", ({ data }: MessageEvent<StraightReply>) => {
+    askNext();
+    // Only the newest answer counts.
     if (data.number !== latest || asked === "") return;
     if (data.kind === "failed") pictureTrouble.value = data.why;
     else show(data);
