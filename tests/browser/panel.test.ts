@@ -3,7 +3,8 @@
 
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { openPage, type PageStand, standOf } from "../support/open-page.ts";
+import { type PageStand, standOf } from "../support/open-page.ts";
+import { type Bench, benchWith, PANEL, textHas, textOf } from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -13,34 +14,7 @@ beforeAll(async () => {
 
 afterAll(() => stand?.close());
 
-const PANEL = `consolewright: 1
-kind: panel
-name: pumps
-title: Pumps
-mount: console-rail
-height: 10 modules
-stack: [{ layer: face, sheet: aluminium-2 }]
-components:
-  main: { part: toggle-6, at: { x: 40 mm, y: 50 mm }, legend: MAIN }
-  aux: { part: toggle-6, at: { right-of: main, centres: 40 mm }, legend: "<img src=x onerror=alert(1)>" }
-`;
-
-interface Bench {
-  readonly page: Page;
-  readonly complaints: readonly string[];
-}
-
-async function benchWith(text: string): Promise<Bench> {
-  const { page, complaints } = await openPage(stand);
-  await page.getByLabel("Open files").setInputFiles({
-    name: "pumps.yaml",
-    mimeType: "text/yaml",
-    buffer: Buffer.from(text),
-  });
-  await page.getByRole("status").filter({ hasText: "Opened: pumps.yaml" }).waitFor();
-  await page.getByRole("application").waitFor();
-  return { page, complaints };
-}
+const benchOf = (text: string): Promise<Bench> => benchWith(stand, text);
 
 /** Where a thing lies once the page round it no longer moves. */
 async function restingBox(thing: Locator): Promise<{ x: number; y: number; width: number }> {
@@ -50,19 +24,6 @@ async function restingBox(thing: Locator): Promise<{ x: number; y: number; width
     const after = (await thing.boundingBox())!;
     if (before.x === after.x && before.y === after.y && before.width === after.width) return after;
   }
-}
-
-const textOf = (page: Page): Promise<string> =>
-  page.getByRole("textbox", { name: "Text of pumps.yaml" }).inputValue();
-
-/** Waits until the text is as wanted; says what it is where it never gets there. */
-async function textHas(page: Page, wanted: string | RegExp): Promise<string> {
-  await expect
-    .poll(() => textOf(page), { timeout: 8000 })
-    .toEqual(
-      typeof wanted === "string" ? expect.stringContaining(wanted) : expect.stringMatching(wanted),
-    );
-  return textOf(page);
 }
 
 /** The middle of a component in the picture, in panel millimetres, by the rulers' own figures. */
@@ -96,7 +57,7 @@ describe("by keyboard alone", () => {
   test(
     "open, place from the drawer, move, mend, undo all, save",
     async () => {
-      const { page, complaints } = await benchWith(PANEL);
+      const { page, complaints } = await benchOf(PANEL);
       const sheet = page.getByRole("application");
       // By Tab, as someone without a mouse comes to it.
       for (let step = 0; step < 40; step += 1) {
@@ -155,7 +116,7 @@ describe("by keyboard alone", () => {
 
 describe("on the sheet by keyboard", () => {
   test("Tab goes through the components and leaves the sheet; arrows edit what the design says", async () => {
-    const { page, complaints } = await benchWith(PANEL);
+    const { page, complaints } = await benchOf(PANEL);
     const sheet = page.getByRole("application");
     await sheet.focus();
     await page.keyboard.press("Tab");
@@ -179,7 +140,7 @@ describe("on the sheet by keyboard", () => {
 });
 
 test("a design in inches has its rulers and its steps in inches", async () => {
-  const { page, complaints } = await benchWith(
+  const { page, complaints } = await benchOf(
     PANEL.replace("x: 40 mm, y: 50 mm", "x: 1 1/2 in, y: 2 in").replace("40 mm", "1.5 in"),
   );
   await page.locator(".rulers").getByText("in", { exact: true }).waitFor();
@@ -193,7 +154,7 @@ test("a design in inches has its rulers and its steps in inches", async () => {
 });
 
 test("one finger pans, two make it larger", async () => {
-  const { page, complaints } = await benchWith(PANEL);
+  const { page, complaints } = await benchOf(PANEL);
   const outline = page.locator(".front .outline");
   const before = await restingBox(outline);
   const session = await page.context().newCDPSession(page);
@@ -222,7 +183,7 @@ test("one finger pans, two make it larger", async () => {
 
 describe("by mouse", () => {
   test("a drag moves only the picture until it is let go, and is one step", async () => {
-    const { page, complaints } = await benchWith(PANEL);
+    const { page, complaints } = await benchOf(PANEL);
     const from = await pixelsAt(page, "main");
     const before = await placeOf(page, "main");
     const other = await placeOf(page, "aux");
@@ -249,7 +210,7 @@ describe("by mouse", () => {
   });
 
   test("the rubber band selects, a mark points at its finding, the wheel makes it larger", async () => {
-    const { page } = await benchWith(PANEL);
+    const { page } = await benchOf(PANEL);
     const box = (await page.locator(".front .outline").boundingBox())!;
     await page.mouse.move(box.x + 4, box.y + 4);
     await page.mouse.down();
@@ -269,134 +230,9 @@ describe("by mouse", () => {
   });
 });
 
-const MARKED = PANEL.concat(`markings:
-  - legend: { name: word, text: BILGE, at: { x: 100 mm, top: 15 mm } }
-  - border: { name: frame, around: [main, aux] }
-  - window: { name: slot, at: { x: 120 mm, y: 50 mm }, width: 20 mm, height: 10 mm, layers: [face] }
-`);
-
-describe("markings and windows", () => {
-  test("are taken hold of and moved like components; what goes round them offers to move them", async () => {
-    const { page, complaints } = await benchWith(MARKED);
-    const slot = (await page.locator('.handle[data-owner="slot"]').boundingBox())!;
-    const scale = slot.width / 20;
-    await page.mouse.move(slot.x + slot.width / 2, slot.y + slot.height / 2);
-    await page.mouse.down();
-    // Alt: by just as much as the hand has gone.
-    await page.keyboard.down("Alt");
-    await page.mouse.move(slot.x + slot.width / 2 - 5 * scale, slot.y + slot.height / 2, {
-      steps: 3,
-    });
-    await page.mouse.up();
-    await page.keyboard.up("Alt");
-    await textHas(page, /at: \{ x: 11[45](\.\d+)? mm, y: (50|49\.\d+) mm \}, width/);
-
-    await page.getByRole("application").focus();
-    await page.keyboard.press("Escape");
-    await page.locator('.handle[data-owner="word"]').click();
-    await page.keyboard.press("Shift+ArrowLeft");
-    // Ten steps of half a millimetre.
-    await textHas(page, "text: BILGE, at: { x: 95 mm, top: 15 mm }");
-
-    await page.keyboard.press("Escape");
-    await page.locator('.handle[data-owner="frame"]').click({ position: { x: 2, y: 1 } });
-    await page.keyboard.press("Shift+ArrowUp");
-    await page.getByRole("button", { name: "Move main and aux" }).click();
-    await textHas(page, "main: { part: toggle-6, at: { x: 40 mm, y: 55 mm }");
-    expect(complaints).toEqual([]);
-    await page.close();
-  });
-
-  test("a component that is named elsewhere goes only with the person's word, and is renamed everywhere", async () => {
-    const { page, complaints } = await benchWith(MARKED);
-    await page.locator('[data-component="main"]').first().click();
-    const name = page.locator(".ticket").getByLabel("name");
-    await name.fill("lead");
-    await name.press("Enter");
-    await textHas(page, "around: [lead, aux]");
-    expect(await textOf(page)).toContain("right-of: lead");
-    await page.getByRole("application").focus();
-    await page.keyboard.press("Delete");
-    await page
-      .getByText(/frame no longer goes round lead/)
-      .first()
-      .waitFor();
-    expect(await textOf(page)).toContain("lead:");
-    await page.getByRole("button", { name: "Take off lead all the same" }).click();
-    await textHas(page, "around: [aux]");
-    await page.getByRole("button", { name: /^Undo/ }).click();
-    await textHas(page, "around: [lead, aux]");
-    expect(complaints).toEqual([]);
-    await page.close();
-  });
-});
-
-const TWICE = `consolewright: 1
-kind: console
-name: desk
-bays:
-  aft: { mount: console-rail, at: [0, 0, 700], along: [1, 0, 0], slope: 0, cant: 0 deg, length: 40 modules, depth: 180 mm }
-panels:
-  - { file: pumps.yaml, as: port, bay: aft, module: 0 }
-  - { file: pumps.yaml, as: starboard, bay: aft, after: port }
-`;
-
-describe("a file that stands twice", () => {
-  async function twice(): Promise<Bench> {
-    const open = await openPage(stand);
-    const file = (name: string, text: string) => ({
-      name,
-      mimeType: "text/yaml",
-      buffer: Buffer.from(text),
-    });
-    await open.page
-      .getByLabel("Open files")
-      .setInputFiles([file("console.yaml", TWICE), file("pumps.yaml", PANEL)]);
-    await open.page.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
-    await open.page.locator('[data-component="main"]').first().click();
-    await open.page.keyboard.press("Shift+ArrowRight");
-    await open.page.getByRole("alertdialog").waitFor();
-    return open;
-  }
-
-  test("asks before the first edit, and changes nothing where it is left", async () => {
-    const { page, complaints } = await twice();
-    const asked = page.getByRole("alertdialog");
-    expect(await asked.textContent()).toContain(
-      "pumps.yaml stands 2 times: as port and as starboard",
-    );
-    expect(await textOf(page)).toBe(PANEL);
-    await page.keyboard.press("Escape");
-    await asked.waitFor({ state: "detached" });
-    expect(await textOf(page)).toBe(PANEL);
-
-    await page.keyboard.press("Shift+ArrowRight");
-    await asked.waitFor();
-    // The first of the choices has the keyboard.
-    await page.keyboard.press("Enter");
-    await textHas(page, "x: 45 mm, y: 50 mm");
-    await page.keyboard.press("Shift+ArrowRight");
-    await textHas(page, "x: 50 mm, y: 50 mm");
-    expect(await asked.count()).toBe(0);
-    expect(complaints).toEqual([]);
-    await page.close();
-  });
-
-  test("makes a file of its own for the one, as one step", async () => {
-    const { page, complaints } = await twice();
-    await page.getByRole("button", { name: "Make an own copy for port" }).click();
-    const field = page.getByRole("textbox", { name: "Text of port.yaml" });
-    await expect.poll(() => field.inputValue()).toContain("x: 45 mm, y: 50 mm");
-    await page.getByRole("button", { name: /^Undo/ }).click();
-    await textHas(page, "x: 40 mm, y: 50 mm");
-    expect(complaints).toEqual([]);
-    await page.close();
-  });
-});
-
 describe("in the text", () => {
   test("an edit moves the picture, the caret selects, what is unreadable is told at its line", async () => {
-    const { page, complaints } = await benchWith(PANEL);
+    const { page, complaints } = await benchOf(PANEL);
     const before = await placeOf(page, "main");
     const field = page.getByRole("textbox", { name: "Text of pumps.yaml" });
     await field.fill(PANEL.replace("x: 40 mm", "x: 45 mm"));
@@ -414,7 +250,7 @@ describe("in the text", () => {
   });
 
   test("undo in the text is that of the picture, and the caret stays in its words", async () => {
-    const { page, complaints } = await benchWith(PANEL);
+    const { page, complaints } = await benchOf(PANEL);
     await page.locator('[data-component="main"]').first().click();
     await page.keyboard.press("Shift+ArrowRight");
     await textHas(page, "x: 45 mm");
@@ -447,7 +283,7 @@ describe("in the text", () => {
   });
 
   test("a legend that wants to be markup stays a legend", async () => {
-    const { page, complaints } = await benchWith(PANEL);
+    const { page, complaints } = await benchOf(PANEL);
     await page.getByRole("application").focus();
     await page.keyboard.press("Control+a");
     expect(await page.locator("#page img").count()).toBe(0);
@@ -458,7 +294,7 @@ describe("in the text", () => {
 });
 
 test("a list becomes a panel that is opened", async () => {
-  const { page, complaints } = await benchWith(PANEL);
+  const { page, complaints } = await benchOf(PANEL);
   await page.getByText("Open", { exact: true }).click();
   await page.getByRole("button", { name: "New panel from a list" }).click();
   await page
@@ -474,7 +310,7 @@ test("a list becomes a panel that is opened", async () => {
 });
 
 test("the section lies beside the sheet on demand", async () => {
-  const { page, complaints } = await benchWith(PANEL);
+  const { page, complaints } = await benchOf(PANEL);
   await page.getByLabel("Section").check();
   await page.getByRole("img", { name: "Pumps, section" }).waitFor();
   expect(complaints).toEqual([]);

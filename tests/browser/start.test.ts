@@ -16,7 +16,10 @@ beforeAll(async () => {
 afterAll(() => stand?.close());
 
 const guideWords = (page: Page): Promise<string> =>
-  page.locator(".guide [role=status]").innerText();
+  page
+    .locator(".guide [role=status]")
+    .textContent()
+    .then((words) => words ?? "");
 
 const guideSays = (page: Page, words: string): Promise<void> =>
   expect.poll(() => guideWords(page), { timeout: 8000 }).toContain(words);

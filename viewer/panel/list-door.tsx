@@ -2,6 +2,7 @@
 
 import { signal } from "@preact/signals";
 import type { JSX } from "preact";
+import { useEffect, useRef } from "preact/hooks";
 import { askPanel } from "../core-client.ts";
 import type { PlacedFinding } from "../core-messages.ts";
 import { openMade } from "../files/opening.ts";
@@ -18,7 +19,12 @@ const SAMPLE =
 const NAME = /^[a-z][a-z0-9-]*$/;
 
 export function ListDoor(): JSX.Element | null {
-  if (!isListOpen.value) return null;
+  const field = useRef<HTMLTextAreaElement>(null);
+  const isOpen = isListOpen.value;
+  useEffect(() => {
+    if (isOpen) field.current?.focus();
+  }, [isOpen]);
+  if (!isOpen) return null;
   return (
     <section
       class="list-door"
@@ -40,6 +46,7 @@ export function ListDoor(): JSX.Element | null {
       <label>
         The list
         <textarea
+          ref={field}
           rows={8}
           spellcheck={false}
           placeholder={SAMPLE}

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { useRef } from "preact/hooks";
 import type { PanelReading } from "../core-messages.ts";
-import { choosePanel, panel, panels } from "../desk.ts";
+import { choosePanel, panel, panels, progress } from "../desk.ts";
 import { LayerList } from "../layer-list.tsx";
 import { PhotoBehindDoor, PhotoButton } from "../photo/photo-door.tsx";
 import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
@@ -18,6 +18,13 @@ export function PanelView(): JSX.Element {
   const focusOn = (selector: string): void =>
     view.current?.querySelector<HTMLElement>(selector)?.focus();
   const shown = panel.value;
+  // Nothing is open but the list's door: there is nothing to work on yet.
+  if (progress.value.kind === "empty")
+    return (
+      <div class="panel-view">
+        <ListDoor />
+      </div>
+    );
   return (
     <div class="panel-view" ref={view}>
       <SheetBar reading={shown} />

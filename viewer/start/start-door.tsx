@@ -2,6 +2,7 @@
 
 import { signal, useSignalEffect } from "@preact/signals";
 import type { ComponentType, JSX } from "preact";
+import { store } from "../files/stored-state.ts";
 import { beginGuide, guideStep, isStartOpen } from "./start-state.ts";
 
 const room = signal<ComponentType | null>(null);
@@ -30,7 +31,7 @@ export function GuideBehindDoor(): JSX.Element | null {
 }
 
 export function GuideButton(): JSX.Element | null {
-  if (isStartOpen.value) return null;
+  if (isStartOpen.value || store.value === null) return null;
   return (
     <button type="button" class="act" aria-pressed={guideStep.value !== null} onClick={beginGuide}>
       Show me round
