@@ -28,6 +28,8 @@ export interface MadePack {
   /** Why a file that somebody may look for is not there. */
   readonly missing: readonly string[];
   readonly held: readonly HeldPack[];
+  /** Queries: it may be made, and a person must decide before it is cut. */
+  readonly questions: number;
   /** Of everything, as `make --zip` writes it, or with `--one-zip` of all packs; null where a fault stands against it. */
   readonly zip: { readonly name: string; readonly bytes: Uint8Array } | null;
 }

@@ -149,6 +149,14 @@ function Standing({ made }: { readonly made: MadePack }): JSX.Element {
         </p>
       )}
       <Held held={made.held} />
+      {made.questions > 0 && made.files.length > 0 && (
+        <p>
+          <b>
+            HOLD: {made.questions === 1 ? "1 question is" : `${made.questions} questions are`} open.
+          </b>{" "}
+          Decide before you cut.
+        </p>
+      )}
       {made.missing.map((words) => (
         <p key={words} class="quiet">
           {words}

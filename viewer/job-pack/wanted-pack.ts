@@ -61,7 +61,11 @@ export const wantedPack = async (
     return plan.make({ only: "everything", card: false, kernel });
   });
   bench.tell("packing the zip");
-  return { made: madePack(want, { project, drafts, texts: sources.texts }), memory };
+  const questions = questionsOf(want, project, fit);
+  return {
+    made: { ...madePack(want, { project, drafts, texts: sources.texts }), questions },
+    memory,
+  };
 };
 
 /** The first design among the opened texts that holds what is wanted; a console before panels by themselves. */
@@ -106,13 +110,26 @@ const isWanted = (plan: PackPlan, want: PackWant): boolean => {
   }
 };
 
+/** Those that the pack itself says HOLD for. */
+const questionsOf = (want: PackWant, project: Project, fit: ConsoleFit | null): number => {
+  const panels = project.panels.filter(({ name }) => want.kind === "panel" && name === want.panel);
+  const findings =
+    want.kind === "console"
+      ? [...project.findings, ...(fit?.findings ?? [])]
+      : panels.flatMap((panel) => panel.findings);
+  return findings.filter(({ severity }) => severity === "query").length;
+};
+
 interface Drafts {
   readonly project: Project;
   readonly drafts: readonly PackDraft[];
   readonly texts: DesignSources["texts"];
 }
 
-const madePack = (want: PackWant, { project, drafts, texts }: Drafts): MadePack => {
+const madePack = (
+  want: PackWant,
+  { project, drafts, texts }: Drafts,
+): Omit<MadePack, "questions"> => {
   const isWhole = drafts.length > 0 && drafts.every(({ faults }) => faults.length === 0);
   const held = drafts
     .filter(({ faults }) => faults.length > 0)
