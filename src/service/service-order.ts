@@ -1,7 +1,7 @@
 // An order in which a panel goes together so that every nut, screw, plug and strip is reached with its tool: found by taking
 // it apart, whatever is free first, and turned round. What is never free is taken out all the same, and told with its step.
 
-import { containsContour } from "../geometry/containment.ts";
+import { containsContour, containsPoint } from "../geometry/containment.ts";
 import type { Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
 import { extentsOverlap } from "../geometry/extent.ts";
@@ -246,6 +246,9 @@ const isBeyond = (
   side: ServiceItem["side"],
 ): boolean => (side === "front" ? high > from + samePlace : low < from - samePlace);
 
-/** Holes first: most columns stand in one, and to say so takes less than their distance from the outline. */
-const meets = ({ outline, holes }: Region, { contour }: Column): boolean =>
-  !holes.some((hole) => containsContour(hole, contour)) && contoursOverlap(outline, contour);
+/** Holes first, then the middle: each says most of the time what the distance from the outline would say more slowly. */
+const meets = ({ outline, holes }: Region, { contour }: Column): boolean => {
+  if (holes.some((hole) => containsContour(hole, contour))) return false;
+  const isMiddleIn = contour.kind === "circle" && containsPoint(outline, contour.centre);
+  return isMiddleIn || contoursOverlap(outline, contour);
+};
