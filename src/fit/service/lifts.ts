@@ -1,9 +1,9 @@
 // Can a panel be taken out past what stands round it: straight along its normal, or with one end lifted first.
 //
-// Everything is boxes in the panel's own frame. Straight out: what lies before a moving box, over its whole face, is met.
-// Tilted: see tilted-way.ts. Boxes are never smaller than what they stand for: a free way is free, a way said to be barred
-// may be free by a hair. Two things that overlap as boxes before anything moves say nothing here: whether they clash is
-// asked of the bodies. The studs of a rail stay in the panel, screws are taken out. Cables give way. Levers and knobs count wherever they move.
+// Straight out: what lies before a moving box, over its whole face, may be met; convex pieces swept along the way say whether
+// it is (straight-way.ts). Tilted, everything is boxes in the panel's own frame: see tilted-way.ts. Neither is ever smaller than
+// what it stands for: a free way is free, a tilted way said to be barred may be free by a hair. Boxes that overlap before
+// anything moves say nothing by themselves: whether their bodies clash is asked elsewhere. The studs of a rail stay in the panel, screws are taken out. Cables give way. Levers and knobs count wherever they move.
 
 import type { Mm } from "../../geometry/quantity.ts";
 import { type Frame, pointIn, pointOut } from "../../geometry/space/frame.ts";
@@ -15,6 +15,7 @@ import { wayTouch } from "../fit-tolerance.ts";
 import { materialBoxes } from "./material-boxes.ts";
 import { runFrameOf } from "./run-frame.ts";
 import type { ServiceFigures } from "./service-figures.ts";
+import { barsWay } from "./straight-way.ts";
 import { leastTilt, type SidePair } from "./tilted-way.ts";
 
 export const liftFacts = (
@@ -27,7 +28,7 @@ export const liftFacts = (
     .flatMap(piecesOf);
   return panels.map((panel) => {
     const lift = liftOf(panel, pieces, liftRoom);
-    const met = barring(lift).toSorted((one, other) => one.after - other.after);
+    const met = barring(lift, panel).toSorted((one, other) => one.after - other.after);
     const blockers = [...new Set(met.map(({ body }) => body))];
     const way: LiftWay | null = blockers.length === 0 ? { kind: "straight" } : tiltedWay(lift);
     return { panel: panel.name, way, blockers };
@@ -45,7 +46,7 @@ const piecesOf = (body: ConsoleBody): readonly Piece[] =>
 
 /** Boxes in the panel's run as it stands: what moves with the panel, and what is round it. */
 interface Lift {
-  readonly moving: readonly SpaceBox[];
+  readonly moving: readonly Piece[];
   readonly still: readonly Piece[];
   /** Edges of the finished outline. */
   readonly low: number;
@@ -59,13 +60,13 @@ const liftOf = (panel: PlacedPanel, pieces: readonly Piece[], room: Mm): Lift =>
   const run = runFrameOf(panel);
   const moving = pieces
     .filter(({ body }) => body.panel === panel.name)
-    .map((piece) => boxAt(piece, run.frame));
+    .map((piece) => ({ body: piece.body, box: boxAt(piece, run.frame) }));
   const { undersize, holes } = panel.layout.mount;
   const { minY, maxY } = run.nominal;
   // Columns of holes on a rail take studs.
   const edges = { low: minY + undersize, high: maxY - undersize, slides: holes.kind !== "columns" };
   if (moving.length === 0) return { ...edges, moving, still: [], travel: 0 };
-  const hull = moving.reduce(joinedBox);
+  const hull = moving.map(({ box }) => box).reduce(joinedBox);
   const travel = hull.maxZ - hull.minZ + room;
   const reach = travel + maxY - minY;
   const still = pieces
@@ -90,15 +91,39 @@ interface Barring {
 }
 
 /** What bars the straight way, and after how far. */
-const barring = ({ moving, still, travel }: Lift): readonly Barring[] => {
-  const found: Barring[] = [];
+const barring = (lift: Lift, { frame }: PlacedPanel): readonly Barring[] => {
+  const bars = barsWay({ along: frame.z, travel: lift.travel });
+  return inTheWay(lift).flatMap(({ own, body, after, isApart }) =>
+    bars(own, body, isApart) ? [{ body, after }] : [],
+  );
+};
+
+interface InTheWay extends Barring {
+  readonly own: ConsoleBody;
+  /** Some of their boxes lie apart, one before the other. */
+  readonly isApart: boolean;
+}
+
+/** Two bodies once, by the boxes that come nearest. */
+const inTheWay = ({ moving, still, travel }: Lift): readonly InTheWay[] => {
+  const found = new Map<ConsoleBody, Map<ConsoleBody, InTheWay>>();
   for (const { body, box } of still) {
-    for (const own of moving) {
-      if (isBefore(own, box, travel) && !overlap(own, box))
-        found.push({ body, after: box.minZ - own.maxZ });
+    for (const { body: own, box: ownBox } of moving) {
+      if (!isBefore(ownBox, box, travel)) continue;
+      const isApart = !overlap(ownBox, box);
+      const after = isApart ? box.minZ - ownBox.maxZ : 0;
+      const ofOwn = found.get(own) ?? new Map<ConsoleBody, InTheWay>();
+      const known = ofOwn.get(body);
+      found.set(own, ofOwn);
+      ofOwn.set(body, {
+        own,
+        body,
+        after: Math.min(after, known?.after ?? after),
+        isApart: isApart || (known?.isApart ?? false),
+      });
     }
   }
-  return found;
+  return [...found.values()].flatMap((ofOwn) => [...ofOwn.values()]);
 };
 
 const isBefore = (moving: SpaceBox, still: SpaceBox, travel: number): boolean =>
@@ -119,7 +144,7 @@ const tiltedWay = (lift: Lift): LiftWay | null => {
 /** The turn is about the width: what lies beside it stays beside it. */
 const besideEachOther = ({ moving, still }: Lift): readonly SidePair[] =>
   still.flatMap(({ box }) =>
-    moving.flatMap((own) =>
+    moving.flatMap(({ box: own }) =>
       own.minX < box.maxX - wayTouch && box.minX < own.maxX - wayTouch && !overlap(own, box)
         ? [{ moving: own, still: box }]
         : [],
