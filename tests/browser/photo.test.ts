@@ -2,7 +2,7 @@
 // The photograph is a pinhole camera's at 25 degrees (tests/support/panel-photograph.ts); what is seen under the drawing is
 // measured in the page and held against the panel's own numbers.
 
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, Locator, Page } from "playwright-core";
@@ -62,6 +62,15 @@ const CORNERS = [
   [0, OLD.height],
 ] as const;
 
+/** The same with a photograph that has been marked on its four corners already. */
+const MARKED = `${TEXT}photo:
+  file: old.png
+  points:
+${CORNERS.map(([x, y]) => {
+  const seen = PHOTOGRAPH.seen(x, y);
+  return `    - { in-picture: [${seen.x.toFixed(1)}, ${seen.y.toFixed(1)}], on-panel: [${x} mm, ${y} mm] }\n`;
+}).join("")}`;
+
 let browser: Browser;
 
 beforeAll(async () => {
@@ -89,6 +98,7 @@ afterEach(async () => {
 
 async function benchWith(text: string): Promise<Bench> {
   const design = layDesign({ entry: "panel.yaml", files: { "panel.yaml": text } });
+  if (text.includes("old.png")) writeFileSync(join(design.folder, "old.png"), PNG);
   const server = await design.serve(PAGE);
   const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
   open.push({ design, server, page });
@@ -109,6 +119,11 @@ const pictureOf = (page: Page): Locator =>
 
 const textOf = (page: Page): Promise<string> =>
   page.getByRole("textbox", { name: "Text of panel.yaml" }).inputValue();
+
+async function openDrawer(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Photograph", exact: true }).click();
+  await pictureOf(page).waitFor();
+}
 
 async function choosePicture(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Photograph", exact: true }).click();
@@ -218,9 +233,8 @@ describe("a photograph at 25 degrees", () => {
   });
 
   test("a fifth mark shows what the marks are worth, in millimetres", async () => {
-    const { page, complaints } = await benchWith(TEXT);
-    await choosePicture(page);
-    await markCorners(page);
+    const { page, complaints } = await benchWith(MARKED);
+    await openDrawer(page);
     await page.getByRole("button", { name: "Add a point" }).click();
     const middle = OLD.holes[2]!;
     const seen = PHOTOGRAPH.seen(middle.x, middle.y);
@@ -306,9 +320,8 @@ describe("a mark", () => {
 });
 
 test("a component that is placed by the photograph says so, and is asked to be measured", async () => {
-  const { page, complaints } = await benchWith(TEXT);
-  await choosePicture(page);
-  await markCorners(page);
+  const { page, complaints } = await benchWith(MARKED);
+  await openDrawer(page);
   await page.getByLabel("What I place and move is from the photograph").check();
   await sheetOf(page).focus();
   await page.keyboard.press("Tab");
@@ -377,9 +390,9 @@ describe("axe-core", () => {
   test.each(["light", "dark"] as const)(
     "finds nothing serious in the drawer, %s",
     async (scheme) => {
-      const { page } = await benchWith(TEXT);
+      const { page } = await benchWith(MARKED);
       await page.emulateMedia({ colorScheme: scheme });
-      await choosePicture(page);
+      await openDrawer(page);
       await page.getByRole("button", { name: "Add a point" }).click();
       await page.getByLabel("Point 5, pixels across").waitFor();
       await page.evaluate(source);
@@ -391,4 +404,15 @@ describe("axe-core", () => {
       expect(found).toEqual([]);
     },
   );
+});
+
+test("files that are opened together bring their photograph along", async () => {
+  const { page, complaints } = await benchWith(TEXT);
+  await page.locator('input[type="file"][accept^=".yaml"]').setInputFiles([
+    { name: "panel.yaml", mimeType: "text/yaml", buffer: Buffer.from(MARKED) },
+    { name: "old.png", mimeType: "image/png", buffer: PNG },
+  ]);
+  await expect.poll(() => page.locator(".photo-under").count()).toBe(1);
+  expect(await worstError(page)).toBeLessThan(0.05);
+  expect(complaints).toEqual([]);
 });

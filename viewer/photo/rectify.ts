@@ -2,7 +2,7 @@
 // puts it, between the four pixels about that spot. Exact but for what lies between pixels; no affine pieces. Pure: the
 // worker and the tests hand in pixels, four bytes each.
 
-import { type Extent, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
+import { type Extent, extentCentre, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { type Homography, stretchAt } from "../../src/geometry/homography.ts";
 
 export interface Pixels {
@@ -76,13 +76,21 @@ function addPixel(picture: Pixels, grid: Grid, { row, column, sum }: PixelSum): 
   return count;
 }
 
-/** Fine enough to lose none of the picture, as far as the result stays within its bound. */
+/** Fine enough to lose none of the picture, as far as the result stays within its bounds. */
 export function pixelsAMillimetre(toPicture: Homography, box: Extent): number {
   const corners = cornersOf(box).map((corner) => stretchAt(toPicture, corner));
-  const wanted = Math.min(FINEST, Math.max(...corners.filter(Number.isFinite), COARSEST));
+  const middle = stretchAt(toPicture, extentCentre(box));
+  const wanted = Math.min(
+    FINEST,
+    MOST_OVER_MIDDLE * middle,
+    Math.max(...corners.filter(Number.isFinite), COARSEST),
+  );
   const area = extentWidth(box) * extentHeight(box);
-  return Math.min(wanted, Math.sqrt(MOST_RESULT_PIXELS / area));
+  return Math.min(Math.max(wanted, COARSEST), Math.sqrt(MOST_RESULT_PIXELS / area));
 }
+
+/** While marks are on their way a corner may come near the horizon, where a millimetre has no end of pixels. */
+const MOST_OVER_MIDDLE = 1.5;
 
 /** A result of 6 million pixels takes 24 MB and half a second. */
 const MOST_RESULT_PIXELS = 6e6;
@@ -99,8 +107,7 @@ const cornersOf = ({ minX, minY, maxX, maxY }: Extent): readonly { x: number; y:
 
 /** Where the picture is finer than the result, a pixel is the mean of several spots: else thin lines break up. */
 const samplesAPixel = ({ toPicture, box, perMm }: StraightView): number => {
-  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-  const step = stretchAt(toPicture, middle) / perMm;
+  const step = stretchAt(toPicture, extentCentre(box)) / perMm;
   return Number.isFinite(step) ? Math.min(MOST_SAMPLES, Math.max(1, Math.round(step))) : 1;
 };
 
