@@ -93,6 +93,21 @@ describe("markings and screws that are taken off", () => {
     expect(text).not.toContain("WORD");
   });
 
+  test("the last marking leaves a list that the program still reads", () => {
+    const last = panelText({
+      height: "16 modules",
+      fixings: "",
+      components: [`a: { ${LAMP}, at: { x: 40 mm, y: 60 mm } }`],
+      markings: ["border: { around: [a] }"],
+    });
+    const { edit } = thingsRemoved(source("panel.yaml", last), ["border-1"], layoutOf(last));
+    const applied = applyEdits(last, edit.kind === "edit" ? [edit.edit] : []);
+    const text = applied.kind === "edited" ? applied.text : "";
+    expect(layoutOf(text).components.length).toBe(1);
+    expect(text).not.toContain("border");
+    expect(unknownNames(text)).toEqual([]);
+  });
+
   test("one of three screws goes, two are kept in words, dowels always", () => {
     const layout = layoutOf(TEXT);
     const text = carriedOut(thingsRemoved(from, ["fixing.2"], layout).edit);
