@@ -163,6 +163,30 @@ describe("bolts between sections", () => {
   });
 });
 
+describe("a bay about as deep as its sheet is thick", () => {
+  const said = (depth: string): readonly string[] =>
+    framed({
+      bays: [
+        `near: { mount: console-rail, at: [480, 0, 800], along: [1, 0, 0], length: 20 modules, depth: ${depth} mm }`,
+      ],
+    })
+      .findings.filter(({ severity }) => severity === "fault")
+      .map(({ code, message }) => `${code} ${/depth: .*/.exec(message)?.[0]}`);
+
+  // A tool of 3.175: 11.6 and √2 x 1.5875 = 2.245 are 13.845.
+  test("leaves ribs a step that no relief fits into", () => {
+    expect(said("12.1")).toEqual(["checks/frame-rib-step depth: 13.9 mm does."]);
+    expect(said("13.8")).toHaveLength(1);
+    expect(said("9.4")).toHaveLength(1);
+  });
+
+  test("or none, or one with room", () => {
+    expect(said("13.9")).toEqual([]);
+    expect(said("11.6")).toEqual([]);
+    expect(said("9.3")).toEqual([]);
+  });
+});
+
 describe("the ribs of a bay canted by 70 degrees", () => {
   const said = (web: number): readonly string[] =>
     framed({

@@ -10,6 +10,7 @@ import { largerThanBed } from "./larger-than-bed.ts";
 import { leftOpen } from "./left-open.ts";
 import { railHolesMeet } from "./rail-holes-meet.ts";
 import { railWood } from "./rail-wood.ts";
+import { ribStep } from "./rib-step.ts";
 import { ribTabless } from "./rib-tabless.ts";
 import { ribsMeet } from "./ribs-meet.ts";
 import { sectionsClose } from "./sections-close.ts";
@@ -26,6 +27,7 @@ const PLAN_RULES: readonly FrameRule<PlanFacts>[] = [
   kneesFilled,
   ribsMeet,
   ribTabless,
+  ribStep,
   lapBarred,
   doorwayTooSmall,
   railHolesMeet,

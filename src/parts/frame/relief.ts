@@ -27,3 +27,6 @@ export const relievedSlot = (slot: Loop, { radius }: Relief): Loop => dogbonedLo
 
 export const relievedPiece = (outline: Loop, { radius }: Relief): Loop =>
   dogbonedOutline(outline, radius);
+
+/** What a relief takes of each side of a square corner: √2 of the tool's radius. */
+export const reliefReach = ({ radius }: Pick<Relief, "radius">): number => Math.SQRT2 * radius;
