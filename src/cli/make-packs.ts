@@ -21,7 +21,7 @@ export const makePacks = async (
   options: MakeOptions,
   shell: Shell,
 ): Promise<Made> => {
-  const { packPlans, wantsKernel } = await import("./pack-drafts.ts");
+  const { packPlans, wantsKernel } = await import("../making/pack-drafts.ts");
   const { project } = opened;
   const { console } = project;
   const kernel = wantsKernel(project, options.only) ? await shell.kernel() : null;

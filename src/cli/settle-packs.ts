@@ -2,6 +2,8 @@
 
 import { join } from "node:path";
 import { type Finding, finding } from "../diagnostics/finding.ts";
+import type { PackDraft } from "../making/pack-drafts.ts";
+import { inJointZip, inOwnZip, jointZipName, ownZipName } from "../making/zip-places.ts";
 import type { PackInZip } from "../pack/pack-zip.ts";
 import type { Project } from "../project.ts";
 import { CANNOT_WRITE } from "./codes.ts";
@@ -9,10 +11,8 @@ import type { Disk } from "./disk.ts";
 import { attempt } from "./disk-trouble.ts";
 import type { MadePanel, MadeZip, PackForm } from "./made.ts";
 import { markStale } from "./mark-stale.ts";
-import type { PackDraft } from "./pack-drafts.ts";
 import { writePack } from "./write-pack.ts";
 import { markZipStale, writeZip } from "./write-zip.ts";
-import { inJointZip, inOwnZip, jointZipName, ownZipName } from "./zip-places.ts";
 
 export interface Settling {
   readonly isWithheld: boolean;

@@ -22,6 +22,7 @@ const FLOORS: readonly (readonly string[])[] = [
   ["export", "inspection"],
   ["pack"],
   ["project.ts"],
+  ["making"],
   ["cli"],
 ];
 

@@ -1,16 +1,16 @@
 // The pack that is wanted, made from a design's texts by the functions that `make` calls, with the words of each step. Takes the
 // library and a way to open the solid kernel; gives the files, the zip, and what stands against them.
 
+import { distinctFindings } from "../../src/diagnostics/distinct-findings.ts";
+import { lineAndColumn } from "../../src/diagnostics/position.ts";
+import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import {
   type PackDraft,
   type PackPlan,
   packPlans,
   wantsKernel,
-} from "../../src/cli/pack-drafts.ts";
-import { inJointZip, inOwnZip, jointZipName, ownZipName } from "../../src/cli/zip-places.ts";
-import { distinctFindings } from "../../src/diagnostics/distinct-findings.ts";
-import { lineAndColumn } from "../../src/diagnostics/position.ts";
-import type { Kernel } from "../../src/geometry/solid/kernel.ts";
+} from "../../src/making/pack-drafts.ts";
+import { inJointZip, inOwnZip, jointZipName, ownZipName } from "../../src/making/zip-places.ts";
 import { packZip } from "../../src/pack/pack-zip.ts";
 import { fittedThingsOf } from "../../src/parts/printed/fitted-things.ts";
 import {

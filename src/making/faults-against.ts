@@ -6,13 +6,13 @@ import { readDesign } from "../design/read-design.ts";
 import { resolveInclude } from "../design/resolve-include.ts";
 import type { Finding, Span } from "../diagnostics/finding.ts";
 import type { PanelProject, Project } from "../project.ts";
-import type { LoadedDesign } from "./load-design.ts";
+import type { LoadedTexts } from "./loaded-texts.ts";
 
 export const faultsAgainst = ({
   loaded,
   project,
 }: {
-  readonly loaded: Pick<LoadedDesign, "entry" | "files" | "findings">;
+  readonly loaded: LoadedTexts;
   readonly project: Project;
 }): ((panel: PanelProject) => readonly Finding[]) => {
   const faults = [...loaded.findings, ...project.findings].filter(

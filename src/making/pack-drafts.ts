@@ -6,12 +6,12 @@ import { distinctPaths, safeName } from "../pack/file-name.ts";
 import type { PackOptions, PanelPack } from "../pack/panel-pack.ts";
 import { type ConsoleFit, type Project, packOfConsoleProject, packOfProject } from "../project.ts";
 import { faultsAgainst } from "./faults-against.ts";
-import type { LoadedDesign } from "./load-design.ts";
+import type { LoadedTexts } from "./loaded-texts.ts";
 import { lostPanels } from "./lost-panels.ts";
 
 /** What was read, what was made of it, and every finding of both. */
 export interface DesignForPacks {
-  readonly loaded: Pick<LoadedDesign, "entry" | "files" | "findings">;
+  readonly loaded: LoadedTexts;
   readonly project: Project;
   readonly findings: readonly Finding[];
 }
