@@ -1,6 +1,7 @@
 // The workshop: the machines and stock that make the parts, and what was measured on them.
 
 import type { Mm } from "../geometry/quantity.ts";
+import type { HouseRules } from "./house-rules.ts";
 import type { IsoDate, Written } from "./written.ts";
 
 export interface WorkshopDesign {
@@ -13,7 +14,7 @@ export interface WorkshopDesign {
   readonly machines: Readonly<Record<string, MachineDesign>>;
   /** Which machine makes a layer, by layer id ("face", "backing"), part ("frame") or "default". */
   readonly use: Readonly<Record<string, string>>;
-  readonly houseRules: Readonly<Record<string, Mm>>;
+  readonly houseRules: HouseRules;
   readonly processColours: Readonly<Record<string, string>>;
   readonly paper: "A4" | "Letter";
   /** What makes the inside of a printed light box white: a second material, a loose liner, or paint. */

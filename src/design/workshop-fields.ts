@@ -3,7 +3,7 @@
 import { type Field, mapped, read, refined } from "./field.ts";
 import { dispensable, optional, record, usual } from "./fields.ts";
 import { FILE_KEYS } from "./file-keys.ts";
-import { millimetres } from "./length-fields.ts";
+import { HOUSE_RULES_FIELD } from "./house-rules.ts";
 import { MACHINE } from "./machine-fields.ts";
 import { lookup, lookupOf } from "./map-fields.ts";
 import { FINISH, STOCK } from "./stock-fields.ts";
@@ -62,10 +62,10 @@ export const WORKSHOP: Field<WorkshopDesign> = refined(
       ),
     ),
     "house-rules": dispensable(
-      usual(
-        lookup("limits by name", millimetres("a length", { least: 0 }), (limit) => limit),
-        { value: NONE, about: "Your own limits in place of the usual ones" },
-      ),
+      usual(HOUSE_RULES_FIELD, {
+        value: NONE,
+        about: "Your own limits in place of the usual ones",
+      }),
     ),
     "process-colours": dispensable(
       usual(PROCESS_COLOURS, { value: NONE, about: "Colours that your cutter's software expects" }),

@@ -65,7 +65,7 @@ export const windowObstacles = (layer: BareLayer, scene: WindowScene): readonly 
   const rails = scene.rails.map((rail) =>
     blocking(scene.mount.id, "strip on the rail", rectangle(rail), NONE),
   );
-  const rim = { clear: scene.workshop?.houseRules["edge"] ?? LEAST_RIM, isRim: true };
+  const rim = { clear: scene.workshop?.houseRules.edge ?? LEAST_RIM, isRim: true };
   const edge = { ...blocking(layer.id, "edge", scene.outlineOf(layer), NONE), ...rim };
   return [...openings, ...pressed, ...washers(scene), ...heads, ...rails, edge];
 };
@@ -73,7 +73,7 @@ export const windowObstacles = (layer: BareLayer, scene: WindowScene): readonly 
 const NONE = mm(0);
 
 export const leastWeb = ({ workshop }: Pick<WindowScene, "workshop">): Mm =>
-  workshop?.houseRules["web"] ?? LEAST_WEB;
+  workshop?.houseRules.web ?? LEAST_WEB;
 
 const blocking = (owner: string, what: string, contour: Contour, clear: Mm): Blocking => ({
   owner,

@@ -27,6 +27,12 @@ describe("a workshop", () => {
     });
   });
 
+  test("keeps the house rules that can be read, and names the nearest to one that is misspelt", () => {
+    const { design, findings } = workshop("house-rules: { wep: 1 mm, edge: 3 mm }");
+    expect(findings.map(({ message }) => message).join()).toContain("web");
+    expect(design).toMatchObject({ houseRules: { edge: 3 } });
+  });
+
   test.each([
     ["stock:\n  a: { material: acrylic-cast, nominal: 3, colour: Opal white }", "translucent"],
     ["stock:\n  a: { material: acrylic-cast, nominal: 3, colour: clear }", "clear"],
@@ -55,6 +61,7 @@ describe("a workshop", () => {
     ],
     ["use: { face: Laser 2 }", "not-a-name"],
     ["house-rules: { web: thin }", "not-a-length"],
+    ["house-rules: { webs: 1.2 mm }", "unknown-key"],
     ['process-colours: { engrave: "red" }', "not-a-colour"],
     ['process-colours: { engraving: "#000000" }', "unknown-key"],
     ["paper: A3", "unknown-word"],

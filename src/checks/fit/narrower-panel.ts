@@ -34,7 +34,7 @@ export const narrowerPanel = (
 };
 
 const roomBeside = ({ workshop }: Pick<ConsoleFacts, "workshop">): number =>
-  Math.max(ROOM, workshop?.houseRules["edge"] ?? 0, workshop?.houseRules["web"] ?? 0);
+  Math.max(ROOM, workshop?.houseRules.edge ?? 0, workshop?.houseRules.web ?? 0);
 
 /** Of sheets alone: what is printed for a panel finds its own places, and may not find them again. */
 const hasRoom = (layout: PanelLayout, room: number): boolean => {
