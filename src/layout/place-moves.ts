@@ -13,6 +13,7 @@ import { inWords } from "../diagnostics/nearest.ts";
 import { applyEdits, type TextEdit } from "../diagnostics/text-edit.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import { type MovableThing, movableThings } from "./movable-things.ts";
+import { residualSteps } from "./moved-by-hand.ts";
 import { type MoveAxis, movedWith, neighbourOn } from "./moved-with.ts";
 import type { PanelLayout } from "./panel-layout.ts";
 
@@ -45,14 +46,32 @@ export const placeMoves = (move: Move, layout: PanelLayout, from: Source): MoveO
   const numbers = statements.flatMap((statement) => statement.number ?? []);
   const held = statements.flatMap((statement) => statement.held ?? []);
   const replaced = numbers.map(({ thing, key, value }) => numberEdit(from, thing, { key, value }));
-  const kept = replaced.filter((edit) => edit !== null);
-  if (kept.length < replaced.length)
+  const known = replaced.filter((edit) => edit !== null);
+  if (known.length < replaced.length)
     return { kind: "refused", why: "the text does not say its place in numbers" };
-  if (held.length === 0) {
-    const says = kept.map(({ text }, index) => `${numbers[index]?.key}: ${text}`).join(", ");
-    return { kind: "edits", edits: kept, says };
-  }
-  return choice(held, { kept, layout, move, from });
+  const moved = numbers.map(({ thing }) => thing);
+  const said = movedByHand(known, moved, from);
+  if (said.kind === "refused") return said;
+  const kept = said.edits;
+  if (held.length > 0) return choice(held, { kept, moved, layout, move, from });
+  const says = known.map(({ text }, index) => `${numbers[index]?.key}: ${text}`).join(", ");
+  return { kind: "edits", edits: kept, says };
+};
+
+/** New numbers, and without what their places said of a photograph. */
+const movedByHand = (
+  edits: readonly TextEdit[],
+  moved: readonly MovableThing[],
+  from: Source,
+):
+  | { readonly kind: "edits"; readonly edits: readonly TextEdit[] }
+  | { readonly kind: "refused"; readonly why: string } => {
+  const steps = residualSteps(moved, from);
+  if (steps.length === 0) return { kind: "edits", edits };
+  const applied = applyEdits(from.text, edits);
+  if (applied.kind === "refused") return applied;
+  const whole = wholeEdit(from, applied.text, steps);
+  return whole.kind === "refused" ? whole : { kind: "edits", edits: [whole.edit] };
 };
 
 interface Statement {
@@ -151,12 +170,14 @@ const choice = (
   held: readonly Held[],
   on: {
     readonly kept: readonly TextEdit[];
+    /** Whose numbers those are. */
+    readonly moved: readonly MovableThing[];
     readonly layout: PanelLayout;
     readonly move: Move;
     readonly from: Source;
   },
 ): MoveOutcome => {
-  const { kept, from } = on;
+  const { kept, moved, from } = on;
   const free = freePlaces(held, on);
   const steps = free.map(
     ({ path, place }): Step =>
@@ -167,7 +188,10 @@ const choice = (
   );
   const applied = applyEdits(from.text, kept);
   if (applied.kind === "refused") return applied;
-  const whole = wholeEdit(from, applied.text, steps);
+  const freed = held
+    .map(({ thing }) => thing)
+    .filter((thing) => !moved.some((other) => isSamePlace(other, thing)));
+  const whole = wholeEdit(from, applied.text, [...residualSteps(freed, from), ...steps]);
   if (whole.kind === "refused") return whole;
   return {
     kind: "choice",

@@ -220,3 +220,25 @@ test("no shift is no edit", () => {
     kind: "still",
   });
 });
+
+describe("a place from a photograph that is moved by hand", () => {
+  const READ = "{ left: 20 mm, bottom: 30 mm, residual: 0.4 mm }";
+
+  test("says so no more, in the same edit", () => {
+    const moved = edited(drag(textOf(`a: { ${LAMP}, at: ${READ} }`), ["a"], 3, 2));
+    expect(moved).toContain("at: { left: 23 mm, bottom: 32 mm }");
+    expect(moved).not.toContain("residual");
+  });
+
+  test("nor where one axis is set free, and others keep their word", () => {
+    const held = "{ left: 20 mm, y: centre, residual: 0.4 mm }";
+    const text = textOf(
+      `a: { ${LAMP}, at: ${held} }`,
+      `b: { ${LAMP}, at: { left: 50 mm, bottom: 30 mm, residual: 0.3 mm } }`,
+    );
+    const moved = freed(drag(text, ["a"], 3, 2));
+    expect(moved).toContain("left: 23 mm");
+    expect(moved.match(/residual/g)).toHaveLength(1);
+    expect(moved).toContain("residual: 0.3 mm");
+  });
+});
