@@ -25,7 +25,7 @@ export interface FrameDesign {
   /** Width and height of the door that its sections must pass; null where none is in the way. */
   readonly doorway: readonly [Mm, Mm] | null;
   /**
-   * Between the cheeks; null: as narrow as the bays allow, and before a front desk no narrower than the knees that go there.
+   * Between the cheeks of each unit; null: as narrow as the bays allow, and where knees go below one alone no narrower than those.
    */
   readonly width: Mm | null;
   /** Underside of the floor board above the floor. */

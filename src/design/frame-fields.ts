@@ -87,7 +87,10 @@ const KEYS = {
     tuple("a doorway", someMillimetres("a length"), ["width", "height"]),
     "What its sections must pass",
   ),
-  width: optional(someMillimetres("a width"), "Between its cheeks, where wider than its bays ask"),
+  width: optional(
+    someMillimetres("a width"),
+    "Between the cheeks of each row of bays, where wider than these ask",
+  ),
   toe: usual(noOrSomeMillimetres("a height"), {
     value: TOE,
     about: "Underside of its floor board above the floor",
@@ -101,11 +104,11 @@ const KEYS = {
   knees: usual(tuple("a knee space", someMillimetres("a length"), ["depth", "height"]), {
     value: KNEES,
     shown: "[440, 620]",
-    about: "Before a front desk: how deep, and how high",
+    about: "Before a front desk where its operator sits: how deep, and how high",
   }),
   hatch: usual(oneOf("a side", ["left", "right", "front", "back", "none"]), {
     value: "right",
-    about: "The side of its access hatch",
+    about: "The side of its access hatch; another where a row of bays stands before it",
   }),
   cables: optional(CABLES, "Passes for cables"),
   vents: optional(VENTS, "Air: 1 m³/h carries a third of a watt for each kelvin"),

@@ -69,15 +69,19 @@ interface StepView {
 
 const stepView = (frame: ConsoleFrame, steps: readonly AssemblyStep[], index: number): StepView => {
   const byId = new Map(frame.parts.map((part) => [part.id, part]));
-  const shown = steps.slice(0, index + 1).flatMap(({ adds, enters }, step): readonly ShownBoard[] =>
-    adds.flatMap((id) => {
-      const part = byId.get(id);
-      if (part === undefined) return [];
-      const isNew = step === index;
-      const shift = isNew && enters !== null ? scaled(enters, -WAY) : vector(0, 0, 0);
-      return [{ part, shift, look: isNew ? "new" : "there" }];
-    }),
-  );
+  const { unit } = steps[index]!;
+  // Units are put together one by one: those that stand elsewhere by then would only hide this one.
+  const shown = steps
+    .slice(0, index + 1)
+    .flatMap(({ adds, enters, unit: of }, step): readonly ShownBoard[] =>
+      (of === unit ? adds : []).flatMap((id) => {
+        const part = byId.get(id);
+        if (part === undefined) return [];
+        const isNew = step === index;
+        const shift = isNew && enters !== null ? scaled(enters, -WAY) : vector(0, 0, 0);
+        return [{ part, shift, look: isNew ? "new" : "there" }];
+      }),
+    );
   const view = frameView(shown, { scale: SCALE, side: sideOf(steps[index]!) });
   const tags = shown.flatMap(({ part, look }) => {
     const at = view.middles.get(part.id);

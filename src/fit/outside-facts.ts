@@ -30,19 +30,15 @@ import { extentOf } from "./pair-relation.ts";
 
 export const outsideFacts = (
   panels: readonly { readonly panel: PlacedPanel; readonly bodies: readonly ConsoleBody[] }[],
-  inside: ConsoleInside | null,
+  insideOf: (panel: PlacedPanel) => ConsoleInside | null,
   shapes: KernelShapes,
 ): readonly OutsideFact[] =>
-  inside === null
-    ? []
-    : panels
-        // What stands on its own feet stands on the console, not in it.
-        .filter(({ panel }) => panel.place.kind === "bay")
-        .flatMap(({ panel, bodies }) => {
-          // Most panels lie within as a whole: then their bodies need not be asked one by one.
-          if (keepsInside(panel, bodies, { inside, to: panel.frame })) return [];
-          return bodies.flatMap((body) => outsideFact(body, { panel, inside, shapes }) ?? []);
-        });
+  panels.flatMap(({ panel, bodies }) => {
+    const inside = insideOf(panel);
+    // Most panels lie within as a whole: then their bodies need not be asked one by one.
+    if (inside === null || keepsInside(panel, bodies, { inside, to: panel.frame })) return [];
+    return bodies.flatMap((body) => outsideFact(body, { panel, inside, shapes }) ?? []);
+  });
 
 /**
  * A panel at a place keeps within, by the box round what lies behind its seat alone: what is called inside is inside, what

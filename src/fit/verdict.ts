@@ -57,9 +57,8 @@ export const verdict = (
     const bodies = byPanel.get(panel.name);
     return bodies === undefined ? [] : [{ panel, bodies }];
   });
-  const inside = consoleInside(layout, frame);
   const outsideOf = (bodiesOf: typeof panels): Verdict["outside"] =>
-    outsideFacts(bodiesOf, inside, prepared.shapes);
+    outsideFacts(bodiesOf, (panel) => consoleInside(layout, frame, panel), prepared.shapes);
   const isOutside = (latch: ConsoleBody): boolean => {
     const panel = layout.panels.find(({ name }) => name === latch.panel);
     return panel !== undefined && outsideOf([{ panel, bodies: [latch] }]).length > 0;

@@ -37,12 +37,13 @@ const GRAIN: Readonly<Record<"x" | "y" | "none", string>> = {
   none: "any",
 };
 
-const partsPage = ({ parts, joints }: ConsoleFrame): string =>
+const partsPage = ({ parts, joints, units }: ConsoleFrame): string =>
   [
     "# Frame: boards",
     "",
     "The number is written on each board's drawing and in the steps of frame-assembly.md. Sizes are of the finished board; the cut files are in cut/.",
     "",
+    ...unitLines(units),
     markdownTable(
       [
         { title: "No.", align: "right" },
@@ -86,6 +87,17 @@ const partsPage = ({ parts, joints }: ConsoleFrame): string =>
         ),
     "",
   ].join("\n");
+
+/** Nothing of one alone. */
+const unitLines = (units: ConsoleFrame["units"]): readonly string[] =>
+  units.length < 2
+    ? []
+    : [
+        "The frame stands in units, each with its own cheeks; `-u2` in a board's id says of which it is.",
+        "",
+        ...units.map(({ number, bays }) => `- unit ${number}: ${markdownText(bays.join(", "))}`),
+        "",
+      ];
 
 const jointWords = ({ kind, feature }: FrameJoint): string =>
   `${kind.replaceAll("-", " ")}, ${feature}`;

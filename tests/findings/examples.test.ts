@@ -89,6 +89,7 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/frame-rail-hole",
     "checks/frame-rail-web",
     "checks/frame-ribs",
+    "checks/frame-units",
     "checks/frame-width",
     "checks/hands",
     "checks/hole-too-small",

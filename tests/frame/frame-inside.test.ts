@@ -18,8 +18,10 @@ const kernel = await openKernel();
 
 /** Areas times how far it reaches across. */
 const volumeInside = (said: Partial<FrameText>): number => {
-  const { solid } = soundFrame(said).inside;
-  if (solid.kind !== "layered") throw new Error("what the cheeks enclose is a prism");
+  const [unit, ...others] = soundFrame(said).units;
+  expect(others).toEqual([]);
+  const solid = unit?.inside.solid;
+  if (solid?.kind !== "layered") throw new Error("what the cheeks enclose is a prism");
   return solid.layers
     .flatMap(({ from, to, regions }) =>
       regions.map(({ outline }) => contourArea(outline.contour) * (to - from)),

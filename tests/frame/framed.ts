@@ -14,6 +14,8 @@ import { testLibrary } from "../support/test-library.ts";
 export interface FrameText {
   readonly bays: readonly string[];
   readonly frame: string;
+  /** Further lines of the console: who sits at it. */
+  readonly more: string;
   readonly stock: string;
   readonly bed: string;
   readonly tools: string;
@@ -28,6 +30,7 @@ const USUAL: FrameText = {
     "forward: { mount: console-rail, at: [620, -420, 640], along: [1, 0, 0], slope: 12 deg, cant: 8 deg, length: 40 modules, depth: 150 mm }",
   ],
   frame: "{ type: side-console, sheet: birch-ply-12 }",
+  more: "",
   stock:
     "{ material: plywood, colour: birch, light: opaque, nominal: 12 mm, measured: 11.6 mm, dated: 2026-10-02 }",
   bed: "[1500, 1500]",
@@ -42,11 +45,11 @@ export interface Framed {
 }
 
 export const framed = (said: Partial<FrameText> = {}): Framed => {
-  const { bays, frame, stock, bed, tools, house } = { ...USUAL, ...said };
+  const { bays, frame, more, stock, bed, tools, house } = { ...USUAL, ...said };
   const workshop = workshopOf(
     `consolewright: 1\nkind: workshop\nname: shed\nstock:\n  birch-ply-12: ${stock}\nmachines:\n  router: { type: router, bed: ${bed}, tools: ${tools} }\nuse: { frame: router }\nhouse-rules: ${house}\n`,
   );
-  const text = `consolewright: 1\nkind: console\nname: stand\nbays:\n${bays.map((bay) => `  ${bay}\n`).join("")}frame: ${frame}\n`;
+  const text = `consolewright: 1\nkind: console\nname: stand\nbays:\n${bays.map((bay) => `  ${bay}\n`).join("")}frame: ${frame}\n${more}`;
   const { design, frameDesign } = consoleOf(text);
   const { catalogue, lettering } = testLibrary();
   const { layout } = layoutConsole(design, { catalogue, panels: [], meshes: new Map() });

@@ -255,7 +255,7 @@ const sidesAlong = (
 /** How far back along its way a piece is looked at while it goes in. */
 const WAY = [0.4, 3, 11, 60];
 
-/** Pieces that can't go in as their step says, past those that stand already. */
+/** Pieces that can't go in as their step says, past those of their unit that stand already: each unit is built by itself. */
 export const blockedSteps = (
   frame: ConsoleFrame,
   all: readonly Standing[],
@@ -267,7 +267,10 @@ export const blockedSteps = (
     const one = byId.get(id);
     if (one === undefined) throw new Error(`${id} is no piece`);
     if (enters === null) return [];
-    const there = entering.slice(0, index).flatMap((before) => byId.get(before.id) ?? []);
+    const there = entering
+      .slice(0, index)
+      .flatMap((before) => byId.get(before.id) ?? [])
+      .filter(({ piece }) => piece.part.unit === one.piece.part.unit);
     return WAY.flatMap((back) => {
       const by: [number, number, number] = [-enters.x * back, -enters.y * back, -enters.z * back];
       const moved = { piece: one.piece, solid: bench.keep(one.solid.translate(by)) };

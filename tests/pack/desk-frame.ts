@@ -33,6 +33,7 @@ const board = (
   const vent = circle(point(60, 60), 20);
   return {
     kind: "frame-part",
+    unit: 1,
     section: 1,
     stock: sheetPart.stock,
     thickness: mm(9),
@@ -62,19 +63,34 @@ export const deskFrame = (title = "Left cheek"): ConsoleFrame => ({
       clearance: mm(0.2),
     },
   ],
-  inside: {
-    solid: prism(0, 162, solidRegion({ outline: rectangle(extent(0, 0, 640, 300)), holes: [] })),
-    frame: {
-      x: vector(0, 0, 1),
-      y: vector(1, 0, 0),
-      z: vector(0, 1, 0),
-      origin: vector(0, -81, 0),
+  units: [
+    {
+      number: 1,
+      bays: ["desk"],
+      inside: {
+        solid: prism(
+          0,
+          162,
+          solidRegion({ outline: rectangle(extent(0, 0, 640, 300)), holes: [] }),
+        ),
+        frame: {
+          x: vector(0, 0, 1),
+          y: vector(1, 0, 0),
+          z: vector(0, 1, 0),
+          origin: vector(0, -81, 0),
+        },
+        span: { file: "console.yaml", start: 0, end: 0 },
+      },
     },
-    span: { file: "console.yaml", start: 0, end: 0 },
-  },
+  ],
   assembly: [
-    { adds: ["cheek-left"], enters: null, words: `Lay ${title} on the bench.` },
-    { adds: ["rib-1"], enters: vector(0, 1, 0), words: "Stand the rib in its slot." },
-    { adds: ["cheek-right"], enters: vector(0, 1, 0), words: "Close it with the right cheek." },
+    { unit: 1, adds: ["cheek-left"], enters: null, words: `Lay ${title} on the bench.` },
+    { unit: 1, adds: ["rib-1"], enters: vector(0, 1, 0), words: "Stand the rib in its slot." },
+    {
+      unit: 1,
+      adds: ["cheek-right"],
+      enters: vector(0, 1, 0),
+      words: "Close it with the right cheek.",
+    },
   ],
 });

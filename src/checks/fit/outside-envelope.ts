@@ -93,7 +93,7 @@ const boundary = (of: OutsideFact["of"], { layout }: ConsoleFacts): readonly Rel
 /** The nearest module at which the panel is free of everything and all of it behind its seat is inside. */
 const modulesInside = (body: ConsoleBody, facts: ConsoleFacts): readonly Remedy[] => {
   const panel = facts.layout.panels.find(({ name }) => name === body.panel);
-  const inside = consoleInside(facts.layout, facts.frame);
+  const inside = panel === undefined ? null : consoleInside(facts.layout, facts.frame, panel);
   if (panel === undefined || inside === null) return [];
   const own = facts.fit.bodies.filter((other) => other.panel === panel.name);
   return freeModuleRemedies(panel, facts, (to) => keepsInside(panel, own, { inside, to }));

@@ -1,4 +1,4 @@
-// Bolt holes between two sections that find no wood round them: at the edge of their board, or beside another opening.
+// Bolt holes between two sections or units that find no wood round them: at the edge of their board, or beside another opening.
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { FramePart } from "../../parts/frame/frame-part.ts";
@@ -14,7 +14,7 @@ const entry: CodeEntry = {
   code: "checks/frame-bolt",
   severity: "fault",
   title: "a bolt hole of the frame with too little wood round it",
-  why: "Sections are bolted together through their end boards, near both cheeks and the foot. A hole that runs into the board's edge or into a cable pass holds nothing: a fault. Less wood than the sheet is thick may split when the bolt is tightened: a query.",
+  why: "Sections are bolted together through their end boards, near both cheeks and the foot; units that stand side by side through their cheeks, below the bays. A hole that runs into the board's edge or into a cable pass holds nothing: a fault. Less wood than the sheet is thick may split when the bolt is tightened: a query.",
   example:
     "frame: { type: side-console, sheet: birch-ply-12, doorway: [700, 1900], cables: { diameter: 90 mm } }",
 };

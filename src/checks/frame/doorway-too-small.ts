@@ -4,6 +4,7 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { doorwayRoom } from "../../parts/frame/doorway.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { measureMm, millimetres } from "../words.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 
@@ -17,7 +18,7 @@ const entry: CodeEntry = {
 
 export const doorwayTooSmall: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan }) => plan.sections.flatMap(tooLarge),
+  judge: ({ plan }) => allSections(plan).flatMap(tooLarge),
 };
 
 const tooLarge = (section: FramePlan): readonly Finding[] => {

@@ -6,6 +6,7 @@ import type { WorkshopDesign } from "../../design/workshop-design.ts";
 import type { CodeEntry, Finding } from "../../diagnostics/finding.ts";
 import type { ConsoleFrame } from "../../parts/frame/frame-part.ts";
 import type { ConsolePlan, FrameSheet } from "../../parts/frame/planned-frame.ts";
+import type { MovedHatch } from "../../parts/frame/unit-boards.ts";
 
 export interface SheetFacts {
   readonly sheet: FrameSheet;
@@ -24,6 +25,7 @@ export interface BoardFacts extends PlanFacts {
   readonly frame: ConsoleFrame;
   /** In words: what found no room on its board. */
   readonly leftOut: readonly string[];
+  readonly movedHatches: readonly MovedHatch[];
 }
 
 export interface FrameRule<Facts> {

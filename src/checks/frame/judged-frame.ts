@@ -30,7 +30,7 @@ export const judgedFrame = (
   const ofPlan = judgeFramePlan({ plan, ...shop });
   const isSound = ofPlan.every(({ severity }) => severity !== "fault");
   if (!isSound) return { frame: null, findings: [...ofSheet, ...ofPlan] };
-  const { frame, leftOut } = consoleFrame(plan, { layout, lettering });
-  const ofBoards = judgeFrameBoards({ plan, frame, leftOut, ...shop });
-  return { frame, findings: [...ofSheet, ...ofPlan, ...ofBoards] };
+  const made = consoleFrame(plan, { layout, lettering });
+  const ofBoards = judgeFrameBoards({ plan, ...made, ...shop });
+  return { frame: made.frame, findings: [...ofSheet, ...ofPlan, ...ofBoards] };
 };

@@ -4,10 +4,12 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
+import { worstOf } from "./worst-of.ts";
 
 const entry: CodeEntry = {
   code: "checks/frame-knees",
@@ -19,8 +21,10 @@ const entry: CodeEntry = {
 
 export const kneesFilled: FrameRule<PlanFacts> = {
   entry,
-  judge: ({ plan, texts }) =>
-    plan.sections.flatMap((section) => [...tooHigh(section), ...tooDeep(section, texts)]),
+  judge: ({ plan, texts }) => [
+    ...worstOf(allSections(plan).flatMap(tooHigh)),
+    ...worstOf(allSections(plan).flatMap((section) => tooDeep(section, texts))),
+  ],
 };
 
 const tooHigh = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {

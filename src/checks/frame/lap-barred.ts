@@ -4,6 +4,7 @@ import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { type BarredLap, barredLaps } from "../../parts/frame/laps.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
@@ -22,7 +23,7 @@ export const lapBarred: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan, texts }) =>
     worstOf(
-      plan.sections.flatMap((section) =>
+      allSections(plan).flatMap((section) =>
         barredLaps(section).map((lap) => barred(lap, section.design, texts)),
       ),
     ),

@@ -1,6 +1,7 @@
 // What of a frame stays open: gaps that no strip closes, and openings that found no room on their board.
 
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { millimetres } from "../words.ts";
 import type { BoardFacts, FrameRule } from "./frame-rule.ts";
 
@@ -16,7 +17,7 @@ export const leftOpen: FrameRule<BoardFacts> = {
   entry,
   judge: ({ plan, leftOut }) => {
     const { span } = plan.sheet.design.written;
-    const gaps = plan.sections.flatMap((section) => section.leftOpen);
+    const gaps = allSections(plan).flatMap((section) => section.leftOpen);
     return [
       ...gaps.map(
         (gap) =>

@@ -6,6 +6,7 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { decimal } from "../../geometry/number.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { railHoleLimit } from "../../parts/frame/rail-hole-limit.ts";
 import { measureMm } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
@@ -24,7 +25,7 @@ export const railHolesMeet: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan, texts }) =>
     worstOf(
-      plan.sections.flatMap((section) =>
+      allSections(plan).flatMap((section) =>
         section.bays
           .filter((bay) => holesMeet(section, bay))
           .map((bay) => meeting(bay, section, texts)),

@@ -5,6 +5,7 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { decimal } from "../../geometry/number.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { reliefReach } from "../../parts/frame/relief.ts";
 import { measureMm, millimetres } from "../words.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
@@ -25,7 +26,7 @@ export const ribStep: FrameRule<PlanFacts> = {
     const { thickness } = plan.sheet;
     const least = reliefReach(plan.relief);
     return worstOf(
-      plan.sections
+      allSections(plan)
         .flatMap(({ bays }) => bays)
         .filter(({ depth }) => isLow(Math.abs(depth - thickness), least))
         .map((bay) => tooLow(bay, thickness, least)),

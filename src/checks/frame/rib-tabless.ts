@@ -4,6 +4,7 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { type RibEdge, ribEdges } from "../../parts/frame/rib-edges.ts";
 import { isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
@@ -23,7 +24,7 @@ export const ribTabless: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan }) =>
     worstOf(
-      plan.sections.flatMap((section) =>
+      allSections(plan).flatMap((section) =>
         tablessEdges(section).map((edge) => tooLow(edge, section)),
       ),
     ),

@@ -5,6 +5,7 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { decimal } from "../../geometry/number.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { ribPlaces } from "../../parts/frame/rib-boards.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
@@ -23,7 +24,7 @@ export const ribsMeet: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan, texts }) =>
     worstOf(
-      plan.sections.flatMap((section) =>
+      allSections(plan).flatMap((section) =>
         section.bays.flatMap((bay) => meeting(bay, section, texts)),
       ),
     ),

@@ -4,6 +4,7 @@ import type { CodeEntry, Finding } from "../../diagnostics/finding.ts";
 import { boltWood } from "./bolt-wood.ts";
 import { doorwayTooSmall } from "./doorway-too-small.ts";
 import type { BoardFacts, FrameRule, PlanFacts, SheetFacts } from "./frame-rule.ts";
+import { hatchMoved } from "./hatch-moved.ts";
 import { kneesFilled } from "./knees-filled.ts";
 import { lapBarred } from "./lap-barred.ts";
 import { largerThanBed } from "./larger-than-bed.ts";
@@ -17,12 +18,14 @@ import { sectionsClose } from "./sections-close.ts";
 import { thinWeb } from "./thin-web.ts";
 import { tooNarrow } from "./too-narrow.ts";
 import { toolTooThick } from "./tool-too-thick.ts";
+import { unitsMeet } from "./units-meet.ts";
 import { unmeasuredSheet } from "./unmeasured-sheet.ts";
 
 const SHEET_RULES: readonly FrameRule<SheetFacts>[] = [unmeasuredSheet];
 
 const PLAN_RULES: readonly FrameRule<PlanFacts>[] = [
   tooNarrow,
+  unitsMeet,
   sectionsClose,
   kneesFilled,
   ribsMeet,
@@ -40,6 +43,7 @@ const BOARD_RULES: readonly FrameRule<BoardFacts>[] = [
   boltWood,
   railWood,
   leftOpen,
+  hatchMoved,
 ];
 
 export const FRAME_RULE_CODES: readonly CodeEntry[] = [

@@ -21,7 +21,8 @@ const entry: CodeEntry = {
 export const sectionsClose: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan, texts }) =>
-    plan.partings
+    plan.units
+      .flatMap(({ partings }) => partings)
       .filter(({ overlap }) => isOver(overlap, 0))
       .map((parting) => tooClose(parting, plan.sheet.design, texts)),
 };

@@ -19,7 +19,8 @@ const entry: CodeEntry = {
 export const tooNarrow: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan, texts }) => {
-    const { leastWidth: least, sheet } = plan;
+    const { sheet, units } = plan;
+    const least = Math.max(...units.map(({ leastWidth }) => leastWidth));
     const { width, written } = sheet.design;
     if (width === null || !isUnder(width, least)) return [];
     // Up to the next tenth, where the cheeks stand.

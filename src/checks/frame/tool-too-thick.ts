@@ -4,6 +4,7 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { measureMm, millimetres } from "../words.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 import { holesMeet } from "./rail-holes-meet.ts";
@@ -24,7 +25,7 @@ export const toolTooThick: FrameRule<PlanFacts> = {
     const { design, machine } = plan.sheet;
     const { tooThick } = plan.relief;
     if (tooThick === null || machine === null) return [];
-    if (plan.sections.some(hasNoRoomForTabs)) return [];
+    if (allSections(plan).some(hasNoRoomForTabs)) return [];
     return [
       finding(entry, {
         message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most)} at most. A tool of ${decimal(thinnerThan(tooThick.most), 1)} mm works.`,

@@ -10,8 +10,11 @@ import type { Profile } from "./profile.ts";
 
 export interface SectionAssembly {
   readonly pieces: readonly Piece[];
-  readonly steps: readonly AssemblyStep[];
+  readonly steps: readonly SectionStep[];
 }
+
+/** A step that does not know its unit yet. */
+export type SectionStep = Omit<AssemblyStep, "unit">;
 
 /** The pieces in the order of assembly, and its steps. */
 export const assembled = (
@@ -60,7 +63,7 @@ const HOW: Readonly<Record<FrameJoints, string>> = {
 };
 
 /** Pieces that stand alike go in together: those of one bay. */
-const eachBay = (pieces: readonly Piece[], words: string): readonly AssemblyStep[] => {
+const eachBay = (pieces: readonly Piece[], words: string): readonly SectionStep[] => {
   const groups = new Map<string, Piece[]>();
   for (const piece of pieces) {
     const { y, z } = piece.frame;
@@ -75,6 +78,6 @@ const eachBay = (pieces: readonly Piece[], words: string): readonly AssemblyStep
 
 const step = (
   pieces: readonly Piece[],
-  enters: AssemblyStep["enters"],
+  enters: SectionStep["enters"],
   words: string,
-): AssemblyStep => ({ adds: pieces.map(({ id }) => id), enters, words });
+): SectionStep => ({ adds: pieces.map(({ id }) => id), enters, words });

@@ -1,80 +1,96 @@
-// The bays that the frame carries, in a row from back to front, or why it can't. Takes the layout; judges each bay alone, and
-// each pair for the room that they want.
+// The bays that the frame carries, in units of one row each, or why it can't. Takes the layout; judges each bay alone, and
+// each pair of a row for the room that they want.
 
 import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding, type Measure } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
-import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
+import type { BayLayout, ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { BAY_NOT_CARRIED, BAYS_CROSS } from "./codes.ts";
 import { type BayFault, type FrameBay, frameBay, inBay } from "./frame-bay.ts";
-import { acrossBays, crossingBays } from "./frame-plan.ts";
+import { acrossBays, crossingBays, leastAcross } from "./frame-plan.ts";
 import { endWeb, GAP } from "./frame-practice.ts";
-import { type Profile, profileOf } from "./profile.ts";
+import { type FrameUnit, frameUnits } from "./frame-units.ts";
+import { type KneesOfUnit, kneeUnits } from "./knee-units.ts";
+import { profileOf } from "./profile.ts";
 import { ribPlaces } from "./rib-boards.ts";
 
+export interface CarriedUnit extends FrameUnit {
+  /** null where there is no knee space below it. */
+  readonly knees: KneesOfUnit | null;
+}
+
 export type CarriedBays =
-  | { readonly kind: "carried"; readonly profile: Profile; readonly bays: readonly FrameBay[] }
-  | {
-      readonly kind: "refused";
-      readonly profile: Profile | null;
-      readonly findings: readonly Finding[];
-    };
+  | { readonly kind: "carried"; readonly units: readonly CarriedUnit[] }
+  | { readonly kind: "refused"; readonly findings: readonly Finding[] };
 
 export const carriedBays = (
   layout: ConsoleLayout,
   design: FrameDesign,
   thickness: number,
 ): CarriedBays => {
-  const first = layout.bays[0];
-  if (first === undefined && hasUnreadBays(layout)) return refused(null, []);
-  if (first === undefined)
-    return refused(null, [
+  if (layout.bays.length === 0) return refused(hasUnreadBays(layout) ? [] : [noBay(design)]);
+  const units = frameUnits(layout.bays);
+  const findings = layout.bays.flatMap((bay) =>
+    faultsOf(bay, units, { design, thickness }).map(({ why, measured, limit }) =>
       finding(BAY_NOT_CARRIED, {
-        message: "The console has no bay; the frame is made round its bays.",
-        span: design.written.span,
+        message: `${bay.id}: ${why}.`,
+        measured,
+        limit,
+        source: { kind: "geometry", name: "cheeks, ribs and floor board" },
+        span: bay.design.written.span,
+        subjects: [bay.id],
       }),
-    ]);
-  const profile = profileOf(first.frame);
-  const findings: Finding[] = [];
-  const bays = layout.bays.flatMap((bay) => {
-    const carried = frameBay(bay, profile);
-    const faults =
-      carried.kind === "refused" ? [carried.fault] : bayFaults(carried.bay, design, thickness);
-    findings.push(
-      ...faults.map(({ why, measured, limit }) =>
-        finding(BAY_NOT_CARRIED, {
-          message: `${bay.id}: ${why}.`,
-          measured,
-          limit,
-          source: { kind: "geometry", name: "cheeks, ribs and floor board" },
-          span: bay.design.written.span,
-          subjects: [bay.id],
-        }),
-      ),
-    );
-    return carried.kind === "carried" ? [carried.bay] : [];
+    ),
+  );
+  if (findings.length > 0) return refused(findings);
+  const carried = withKnees(units, layout, { design, thickness });
+  const crossing = carried.flatMap((unit) => crossings(unit, design, thickness));
+  return crossing.length > 0 ? refused(crossing) : { kind: "carried", units: carried };
+};
+
+const noBay = (design: FrameDesign): Finding =>
+  finding(BAY_NOT_CARRIED, {
+    message: "The console has no bay; the frame is made round its bays.",
+    span: design.written.span,
   });
-  if (findings.length > 0) return refused(profile, findings);
-  const row = bays.toSorted((a, b) => placeInRow(a) - placeInRow(b) || (a.id < b.id ? -1 : 1));
-  const crossing = crossings(row, design, thickness);
-  return crossing.length > 0 ? refused(profile, crossing) : { kind: "carried", profile, bays: row };
+
+interface Sheet {
+  readonly design: FrameDesign;
+  readonly thickness: number;
+}
+
+const withKnees = (
+  units: readonly FrameUnit[],
+  { operator }: ConsoleLayout,
+  { design, thickness }: Sheet,
+): readonly CarriedUnit[] => {
+  const before =
+    design.type === "front-desk"
+      ? kneeUnits(
+          units.map((unit) => ({ unit, least: leastAcross(unit.bays, design, thickness) })),
+          operator,
+        )
+      : [];
+  return units.map((unit, index) => ({ ...unit, knees: before[index] ?? null }));
 };
 
 const hasUnreadBays = ({ design }: ConsoleLayout): boolean =>
   design.unreadBays.length > 0 || design.unread.includes("bays");
 
-const refused = (profile: Profile | null, findings: readonly Finding[]): CarriedBays => ({
-  kind: "refused",
-  profile,
-  findings,
-});
+const refused = (findings: readonly Finding[]): CarriedBays => ({ kind: "refused", findings });
 
-/** Forward and up: a desk's rising bay follows its level one. */
-const placeInRow = (bay: FrameBay): number => {
-  const { x, y } = inBay(bay, bay.length / 2, 0);
-  return x + y;
+/** As it stands in its unit; one that none takes says why in the profile in which it runs. */
+const faultsOf = (
+  layout: BayLayout,
+  units: readonly FrameUnit[],
+  { design, thickness }: Sheet,
+): readonly BayFault[] => {
+  const bay = units.flatMap(({ bays }) => bays).find(({ id }) => id === layout.id);
+  if (bay !== undefined) return bayFaults(bay, design, thickness);
+  const own = frameBay(layout, profileOf(layout.frame));
+  return own.kind === "refused" ? [own.fault] : [];
 };
 
 const bayFaults = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => [
@@ -114,23 +130,15 @@ const tooShort = (bay: FrameBay, design: FrameDesign, thickness: number): readon
 
 const inMm = (value: number): Measure => ({ value: Number(decimal(value, 6)), unit: "mm" });
 
-/** No rail of one lies over a rail of the other. */
-const isBeside = (bay: FrameBay, other: FrameBay): boolean =>
-  Math.abs(bay.centre - other.centre) >= reachAcross(bay) + reachAcross(other);
-
-const reachAcross = ({ halfClear, tilt }: FrameBay): number => halfClear * tilt.x;
-
 const crossings = (
-  bays: readonly FrameBay[],
+  { bays, knees }: CarriedUnit,
   design: FrameDesign,
   thickness: number,
 ): readonly Finding[] => {
-  const across = acrossBays(bays, design, thickness);
+  const across = acrossBays(bays, { design, thickness, kneeWidth: knees?.width ?? 0 });
   return crossingBays(bays, { design, across }).map(([bay, other]) =>
     finding(BAYS_CROSS, {
-      message: isBeside(bay, other)
-        ? `${bay.id} and ${other.id} stand side by side: the two cheeks of a frame carry one row of bays, one behind another. Write a console of its own for each row, or leave the frame out.`
-        : `${bay.id} and ${other.id}: their ribs, ${decimal(design.ribs.web, 2)} mm below the room of the panels, want the same place. Move one of them along, or give it less depth.`,
+      message: `${bay.id} and ${other.id}: their ribs, ${decimal(design.ribs.web, 2)} mm below the room of the panels, want the same place. Move one of them along, or give it less depth.`,
       span: spanOf(other.layout.design.written, "at"),
       related: [{ what: bay.id, span: spanOf(bay.layout.design.written, "at") }],
       subjects: [bay.id, other.id],

@@ -16,8 +16,8 @@ export const BAY_NOT_CARRIED: CodeEntry = {
   code: "parts/frame-bay",
   severity: "fault",
   title: "a bay that the frame can't carry",
-  why: "Two upright cheeks carry bays that stand in one row between them, with rails of console pitch, above the floor board. A bay that runs across, or lies too low or is too short for two ribs, wants a frame of its own.",
-  example: `bays:\n  aft: { mount: console-rail, at: [0, -420, 620], along: [1, 1, 0], length: 60 modules, depth: 180 mm }\n${FRAME_LINE}`,
+  why: "Two upright cheeks carry the bays of a unit, with rails of console pitch, above the floor board. A bay that looks down, lies too low or is too short for two ribs finds no room between them.",
+  example: `bays:\n  aft: { mount: console-rail, at: [0, -420, 200], along: [1, 0, 0], length: 60 modules, depth: 180 mm }\n${FRAME_LINE}`,
 };
 
 export const BAYS_CROSS: CodeEntry = {

@@ -1,18 +1,16 @@
 // A frame from its plan: every board with its joints, and the order of assembly. Takes a plan that nothing was found against;
 // gives the parts, and in words what found no room on them.
 
-import { decimal } from "../../geometry/number.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
-import { assembled } from "./assembly.ts";
 import { finishedPart, type Making } from "./finished-part.ts";
 import { frameInside } from "./frame-inside.ts";
-import type { ConsoleFrame } from "./frame-part.ts";
-import type { FramePlan } from "./frame-plan.ts";
-import { proud, withOpenings } from "./openings.ts";
-import type { Piece, Pieces } from "./piece.ts";
+import type { AssemblyStep, ConsoleFrame, FramedUnit } from "./frame-part.ts";
 import type { ConsolePlan } from "./planned-frame.ts";
-import { sectionPieces } from "./section-pieces.ts";
+import { type MovedHatch, type UnitBoards, unitBoards } from "./unit-boards.ts";
+import { type CheekPair, cheekPairs } from "./unit-bolts.ts";
+import { joiningSteps } from "./unit-joining.ts";
+import type { UnitPlan } from "./unit-plan.ts";
 
 export interface FrameOf {
   readonly layout: ConsoleLayout;
@@ -22,32 +20,37 @@ export interface FrameOf {
 export interface FramedConsole {
   readonly frame: ConsoleFrame;
   readonly leftOut: readonly string[];
+  readonly movedHatches: readonly MovedHatch[];
 }
 
 export const consoleFrame = (plan: ConsolePlan, of: FrameOf): FramedConsole => {
-  const { sheet, profile, sections: plans } = plan;
-  const { design } = sheet;
-  const sections = plans.map((section, index) => sectionOf(section, plan, index));
-  const ordered = sections.map(({ pieces }) =>
-    assembled(pieces, { joints: design.joints, profile }),
-  );
+  const { units } = plan;
+  const pairs = cheekPairs(units);
+  const made = units.map((unit) => ({ unit, ...unitBoards(unit, { plan, pairs }) }));
   const making = makingOf(plan, of);
-  const parts = ordered
-    .flatMap(({ pieces }) => pieces)
-    .map((piece, index) => finishedPart(piece, index + 1, making));
+  const parts = made
+    .flatMap(({ unit, pieces }) => pieces.map((piece) => ({ piece, unit: unit.name })))
+    .map(({ piece, unit }, index) => finishedPart(piece, index + 1, { ...making, unit }));
   const frame: ConsoleFrame = {
     parts,
-    joints: sections.flatMap(({ joints }) => joints),
-    inside: frameInside(plans, { profile, span: design.written.span }),
-    assembly: [...ordered.flatMap(({ steps }) => steps), ...bolting(plans)],
+    joints: made.flatMap(({ joints }) => joints),
+    units: units.map((unit) => framedUnit(unit, plan)),
+    assembly: [
+      ...made.flatMap(({ unit, steps }) => steps.map((step) => stepOf(unit, step, units.length))),
+      ...joiningSteps(units, pairs),
+    ],
   };
-  return { frame, leftOut: sections.flatMap(({ leftOut }) => leftOut) };
+  return {
+    frame,
+    leftOut: [...made.flatMap(({ leftOut }) => leftOut), ...withoutBolts(pairs)],
+    movedHatches: made.flatMap(({ movedHatches }) => movedHatches),
+  };
 };
 
 const makingOf = (
   { sheet: { stock, thickness, machine } }: ConsolePlan,
   { layout, lettering }: FrameOf,
-): Making => ({
+): Omit<Making, "unit"> => ({
   console: layout.name,
   title: layout.design.title,
   revision: layout.design.revision,
@@ -57,31 +60,29 @@ const makingOf = (
   lettering,
 });
 
-interface SectionPieces extends Pieces {
-  readonly leftOut: readonly string[];
-}
+const framedUnit = (
+  { name, profile, sections }: UnitPlan,
+  { sheet: { design } }: ConsolePlan,
+): FramedUnit => ({
+  number: name.number,
+  bays: sections.flatMap(({ bays }) => bays.map(({ id }) => id)),
+  inside: frameInside(sections, { profile, span: design.written.span }),
+});
 
-const sectionOf = (
-  section: FramePlan,
-  { profile, relief, sections }: ConsolePlan,
-  index: number,
-): SectionPieces => {
-  const { suffix } = section;
-  const made = sectionPieces(section, { profile, section: index + 1, suffix, relief });
-  const isFirst = index === 0;
-  const isLast = index === sections.length - 1;
-  const opened = withOpenings(section, made.pieces, { suffix, isFirst, isLast });
-  const pieces = opened.pieces.map((piece: Piece) => proud(piece, section.thickness));
-  return { pieces, joints: made.joints, leftOut: opened.leftOut };
-};
+const stepOf = (
+  { name }: UnitPlan,
+  step: UnitBoards["steps"][number],
+  count: number,
+): AssemblyStep => ({
+  ...step,
+  unit: name.number,
+  words: count === 1 ? step.words : `Unit ${name.number}: ${step.words}`,
+});
 
-const bolting = (plans: readonly FramePlan[]): ConsoleFrame["assembly"] =>
-  plans.slice(1).map((plan, index) => {
-    const before = plans[index]!;
-    const spacer = plan.ends.from - before.ends.to + 2 * plan.design.beyond;
-    return {
-      adds: [],
-      enters: null,
-      words: `Stand section ${index + 2} in line with section ${index + 1}; bolt their end boards together with four M8 and spacers ${decimal(spacer, 1)} mm long.`,
-    };
-  });
+const withoutBolts = (pairs: readonly CheekPair[]): readonly string[] =>
+  pairs
+    .filter(({ bolts }) => bolts.length === 0)
+    .map(
+      ({ left, right }) =>
+        `bolts between cheek-right${left.section.suffix} and cheek-left${right.section.suffix}`,
+    );

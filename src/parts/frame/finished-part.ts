@@ -18,6 +18,7 @@ import { witness } from "../witness.ts";
 import type { FramePart } from "./frame-part.ts";
 import { SHEET_MARGIN } from "./frame-practice.ts";
 import type { Piece } from "./piece.ts";
+import type { UnitName } from "./unit-names.ts";
 
 export interface Making {
   readonly console: string;
@@ -28,6 +29,7 @@ export interface Making {
   /** null: a cutting service. */
   readonly machine: MachineDesign | null;
   readonly lettering: Lettering;
+  readonly unit: UnitName;
 }
 
 export const finishedPart = (piece: Piece, number: number, making: Making): FramePart => {
@@ -48,7 +50,8 @@ export const finishedPart = (piece: Piece, number: number, making: Making): Fram
     id: piece.id,
     number,
     role: piece.role,
-    title: piece.title,
+    title: titleOf(piece, making),
+    unit: making.unit.number,
     section: piece.section,
     stock: making.stock,
     thickness: mm(making.thickness),
@@ -59,6 +62,8 @@ export const finishedPart = (piece: Piece, number: number, making: Making): Fram
     sheetPart: sheetPart(piece, { making, region, holes, number, at }),
   };
 };
+
+const titleOf = ({ title }: Piece, { unit }: Making): string => `${title}${unit.ofBoard}`;
 
 const clockwise = (contour: Contour): Contour =>
   contour.kind === "loop" && contourArea(contour) > 0 ? reversedContour(contour) : contour;
@@ -87,7 +92,7 @@ const sheetPart = (piece: Piece, drawn: Drawn): SheetPart => {
     id,
     panel: making.console,
     layer: piece.id,
-    title: `${making.title}, ${number} ${piece.title}`,
+    title: `${making.title}, ${number} ${titleOf(piece, making)}`,
     revision: making.revision,
     stock: making.stock,
     thickness: mm(making.thickness),

@@ -28,7 +28,8 @@ export interface FramePart {
   readonly number: number;
   readonly role: FramePartRole;
   readonly title: string;
-  /** Which section of the frame it belongs to: what passes the doorway in one piece. */
+  /** Which row of bays it stands round, and which section of that: what passes the doorway in one piece. */
+  readonly unit: number;
   readonly section: number;
   readonly stock: StockDesign;
   /** As measured; nominal where nobody has measured. */
@@ -62,13 +63,24 @@ export interface FrameJoint {
 export interface ConsoleFrame {
   readonly parts: readonly FramePart[];
   readonly joints: readonly FrameJoint[];
-  /** What its cheeks enclose. */
-  readonly inside: EnvelopeLayout;
+  /** In the order of their numbers. */
+  readonly units: readonly FramedUnit[];
   /** In the order in which they go together. */
   readonly assembly: readonly AssemblyStep[];
 }
 
+/** One row of bays between its cheeks. */
+export interface FramedUnit {
+  readonly number: number;
+  /** From back to front. */
+  readonly bays: readonly string[];
+  /** What its cheeks enclose. */
+  readonly inside: EnvelopeLayout;
+}
+
 export interface AssemblyStep {
+  /** The unit that is put together; null where units are. */
+  readonly unit: number | null;
   /** Ids of parts. */
   readonly adds: readonly string[];
   /** The direction in which each of them moves into place, a unit vector of the console; null for the first. */

@@ -3,7 +3,7 @@
 
 import type { FrameDesign } from "../../design/frame-design.ts";
 import { type Point, point } from "../../geometry/contour.ts";
-import { KNEE_BOX } from "../../standards/reach.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import { type Board, boardRun, boardSection, type Span } from "./board.ts";
 import { cheekCorners } from "./cheek-corners.ts";
 import { closingPlace } from "./closing-place.ts";
@@ -17,7 +17,7 @@ import { ribBoards } from "./rib-boards.ts";
 import { stripBetween } from "./strips.ts";
 
 export interface FramePlan {
-  /** Ends the ids of its parts where there are several sections. */
+  /** Ends the ids of its parts where there are several units or sections. */
   readonly suffix: string;
   readonly design: FrameDesign;
   readonly thickness: number;
@@ -36,23 +36,24 @@ export interface FramePlan {
   readonly kneeRoom: { readonly deep: number; readonly high: number } | null;
 }
 
-/** Inner faces of cheeks that all these bays find room between. */
+/** Inner faces of cheeks that all these bays find room between, at least as far apart as `kneeWidth`. */
 export const acrossBays = (
   bays: readonly FrameBay[],
-  design: FrameDesign,
-  thickness: number,
-): Span => widened(leastAcross(bays, design, thickness), wantedWidth(design));
+  { design, thickness, kneeWidth }: AcrossOptions,
+): Span => widened(leastAcross(bays, design, thickness), design.width ?? kneeWidth);
 
-/** Written, or the room for knees of somebody who sits before it. */
-const wantedWidth = ({ width, type }: FrameDesign): number =>
-  width ?? (type === "front-desk" ? KNEE_BOX.width : 0);
+export interface AcrossOptions {
+  readonly design: FrameDesign;
+  readonly thickness: number;
+  readonly kneeWidth: number;
+}
 
 /** As much wider to the left as to the right, so that the panels stay in the middle. */
 const widened = ({ from, to }: Span, width: number): Span => {
   const more = Math.max(0, width - (to - from)) / 2;
   return {
-    from: Math.floor((from - more) * TENTHS) / TENTHS,
-    to: Math.ceil((to + more) * TENTHS) / TENTHS,
+    from: Math.floor((from - more) * TENTHS + samePlace) / TENTHS,
+    to: Math.ceil((to + more) * TENTHS - samePlace) / TENTHS,
   };
 };
 
@@ -87,7 +88,7 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
     to: Math.max(...corners.map(({ x }) => x)) + GAP,
   };
   const scene: PlanScene = { ...options, bays, hulls, inner };
-  const knees = design.type === "front-desk" && options.isFirst ? kneesOf(scene) : null;
+  const knees = options.hasKnees ? kneesOf(scene) : null;
   const ends = endBoards(scene, knees);
   const ribs = bays.flatMap((bay) => ribBoards(bay, options));
   const strips = design.panels.includes("top") ? stripsOf(scene, [...ends, ...ribs]) : NO_STRIPS;

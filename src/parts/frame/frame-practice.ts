@@ -23,8 +23,14 @@ export const SHORTEST_STRIP = 40;
 /** Screws of hatch and butt joints: M4 or wood screws of 4 mm (ISO 273, medium), and the pilot for them in wood. */
 export const SCREW = { clearance: CLEARANCE_HOLES.m4.medium, pilot: 3, deep: 30 } as const;
 
-/** Bolts between sections (ISO 273, medium). */
-export const BOLT = { hole: CLEARANCE_HOLES.m8.medium, inset: 40 } as const;
+/** Bolts between sections, and between units (ISO 273, medium); two stand no nearer than `apart`, for the heads and a spanner. */
+export const BOLT = { hole: CLEARANCE_HOLES.m8.medium, inset: 40, apart: 40 } as const;
+
+/** Cheeks of two units that stand nearer than this are bolted together, over spacers. */
+export const LONGEST_SPACER = 60;
+
+/** Before a hatch: a forearm and a screwdriver. */
+export const HATCH_ROOM = 300;
 
 /** A dowel is half as thick as its board at most: 6 in thin boards, 8 in thick ones. */
 export const dowelDiameter = (thickness: number): number => (thickness < 16 ? 6 : 8);

@@ -10,10 +10,10 @@ export interface PlanOptions {
   readonly thickness: number;
   /** Inner faces of the cheeks, to the right of the console's origin. */
   readonly across: Span;
-  /** Added to the ids of its parts where there are several sections. */
+  /** Added to the ids of its parts where there are several units or sections. */
   readonly suffix: string;
-  /** Knees go below the first section only. */
-  readonly isFirst: boolean;
+  /** Knees go below the first section only, of a unit that has them. */
+  readonly hasKnees: boolean;
 }
 
 /** A section while it is planned. */

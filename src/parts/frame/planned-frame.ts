@@ -15,13 +15,13 @@ import {
   unknownName,
 } from "../../layout/context.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
-import { type CarriedBays, carriedBays } from "./carried-bays.ts";
+import { type CarriedUnit, carriedBays } from "./carried-bays.ts";
 import { SHEET_UNKNOWN } from "./codes.ts";
-import { acrossBays, type FramePlan, leastAcross } from "./frame-plan.ts";
-import type { Profile } from "./profile.ts";
+import type { FramePlan } from "./frame-plan.ts";
 import { type Relief, reliefFor } from "./relief.ts";
-import { type Parting, parted } from "./sections.ts";
 import { narrowestSlot } from "./slot-sides.ts";
+import { unitName } from "./unit-names.ts";
+import { type UnitPlan, unitPlan } from "./unit-plan.ts";
 
 export interface FrameContext {
   readonly design: FrameDesign;
@@ -42,13 +42,13 @@ export interface FrameSheet {
 
 export interface ConsolePlan {
   readonly sheet: FrameSheet;
-  readonly profile: Profile;
-  /** As near to one another as the cheeks can stand. */
-  readonly leastWidth: number;
-  readonly sections: readonly FramePlan[];
-  readonly partings: readonly Parting[];
+  readonly units: readonly UnitPlan[];
   readonly relief: Relief;
 }
+
+/** Of all units, one after another. */
+export const allSections = ({ units }: Pick<ConsolePlan, "units">): readonly FramePlan[] =>
+  units.flatMap(({ sections }) => sections);
 
 export type PlannedFrame =
   /** `sheet`: null where nobody knows it. */
@@ -74,24 +74,16 @@ export const plannedFrame = (layout: ConsoleLayout, context: FrameContext): Plan
   const carried = carriedBays(layout, design, thickness);
   return carried.kind === "refused"
     ? { kind: "stopped", sheet, findings: carried.findings }
-    : { kind: "planned", plan: planOf(carried, sheet) };
+    : { kind: "planned", plan: planOf(carried.units, sheet) };
 };
 
-type RowOfBays = Extract<CarriedBays, { readonly kind: "carried" }>;
-
-const planOf = ({ bays, profile }: RowOfBays, sheet: FrameSheet): ConsolePlan => {
-  const { design, thickness, machine } = sheet;
-  const least = leastAcross(bays, design, thickness);
-  const across = acrossBays(bays, design, thickness);
-  const { plans, partings } = parted(bays, { design, thickness, across, machine });
-  return {
-    sheet,
-    profile,
-    leastWidth: least.to - least.from,
-    sections: plans,
-    partings,
-    relief: machine === null ? SHARP : reliefFor(machine, narrowestSlot(plans)),
-  };
+const planOf = (units: readonly CarriedUnit[], sheet: FrameSheet): ConsolePlan => {
+  const planned = units.map((unit) => unitPlan(unit, unitName(unit, units.length), sheet));
+  const relief =
+    sheet.machine === null
+      ? SHARP
+      : reliefFor(sheet.machine, narrowestSlot(allSections({ units: planned })));
+  return { sheet, units: planned, relief };
 };
 
 const SHARP: Relief = { radius: 0, tooThick: null };

@@ -13,7 +13,7 @@ import {
   vector,
 } from "../../geometry/space/vector.ts";
 import type { Direction } from "../../geometry/trigonometry.ts";
-import { upright } from "./frame-tolerance.ts";
+import { offPlane, upright } from "./frame-tolerance.ts";
 
 export interface Profile {
   readonly forward: Vector;
@@ -31,6 +31,10 @@ export const profileOf = (bay: Frame): Profile => {
   const right = dot(level, bay.x) < 0 ? scaled(level, -1) : level;
   return { forward: cross(UP, right), up: UP, right };
 };
+
+/** Parallel, and looked at from the same side. */
+export const isSameWay = (one: Profile, other: Profile): boolean =>
+  dot(one.right, other.right) > 0 && Math.abs(dot(one.right, other.forward)) <= offPlane;
 
 export const inProfile = ({ forward, up }: Profile, place: Vector): Point =>
   point(dot(place, forward), dot(place, up));

@@ -15,6 +15,9 @@ export interface PartingOptions {
   readonly thickness: number;
   readonly across: Span;
   readonly machine: MachineDesign | null;
+  /** Of the unit, in the ids of its parts. */
+  readonly suffix: string;
+  readonly hasKnees: boolean;
 }
 
 export interface Parted {
@@ -43,15 +46,15 @@ export const parted = (bays: readonly FrameBay[], options: PartingOptions): Part
 
 const plansOf = (
   runs: readonly (readonly FrameBay[])[],
-  { design, thickness, across }: PartingOptions,
+  { design, thickness, across, suffix, hasKnees }: PartingOptions,
 ): readonly FramePlan[] =>
   runs.map((run, index) =>
     framePlan(run, {
       design,
       thickness,
       across,
-      suffix: runs.length === 1 ? "" : `-s${index + 1}`,
-      isFirst: index === 0,
+      suffix: runs.length === 1 ? suffix : `${suffix}-s${index + 1}`,
+      hasKnees: hasKnees && index === 0,
     }),
   );
 
