@@ -20,7 +20,6 @@ import type {
   SentReading,
 } from "./core-messages.ts";
 import { firstFiles } from "./first-files.ts";
-import { panelAnswer } from "./panel/panel-answers.ts";
 import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
 import { panelPicture } from "./panel/panel-picture.ts";
 import { shapeData } from "./panel/shape-data.ts";
@@ -43,6 +42,8 @@ self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest | Pan
 async function answerTo(question: PanelQuestion): Promise<PanelAnswer> {
   const { number } = question;
   try {
+    // Sections and lists are drawn when they are asked for: the first picture is shown without them.
+    const { panelAnswer } = await import("./panel/panel-answers.ts");
     const scene = { library: await library, projects: lastRead, data: shapes };
     return panelAnswer(question, scene);
   } catch (reason) {

@@ -1,7 +1,6 @@
 // A design that lies in the page alone: files that were chosen or dropped, or an example. Saving downloads what has
 // changed: one file as it is, several in one archive with their folders.
 
-import { zipSync } from "fflate";
 import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import type { SaveOutcome, Store, TextChange } from "./store.ts";
 
@@ -24,18 +23,20 @@ export function looseStore(
         troubles: [],
       },
     }),
-    save: async (changes) => download(changes),
+    save: download,
     // The person has the file already, and puts it beside the text that is downloaded.
     keepPicture: async () => ({ kind: "kept" }),
     follow: () => () => undefined,
   };
 }
 
-function download(changes: readonly TextChange[]): SaveOutcome {
+async function download(changes: readonly TextChange[]): Promise<SaveOutcome> {
   const [first, ...others] = changes;
   if (first === undefined) return { kind: "saved", how: "Nothing has changed" };
   if (others.length === 0) give(lastName(first.file), new Blob([first.after]));
   else {
+    // Loaded when it is needed: no page shows its first picture with it.
+    const { zipSync } = await import("fflate");
     const encoder = new TextEncoder();
     const files = Object.fromEntries(
       changes.map(({ file, after }) => [file, encoder.encode(after)]),
