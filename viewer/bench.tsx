@@ -15,6 +15,7 @@ import { FindingList } from "./finding-list.tsx";
 import { isPackOpen, PackBehindDoor } from "./job-pack/pack-door.tsx";
 import { OpenBar } from "./open-bar.tsx";
 import { allFindings, panelFindings } from "./panel/board.ts";
+import { isListOpen } from "./panel/list-state.ts";
 import { PanelView } from "./panel/panel-view.tsx";
 import { TextPane } from "./panel/text-pane.tsx";
 import { TwiceQuestion } from "./panel/twice-used.tsx";
@@ -41,6 +42,8 @@ export function Bench(): JSX.Element {
         {!isStartOpen.value && <ConsoleDoor />}
         {isStartOpen.value ? (
           <StartBehindDoor />
+        ) : isListOpen.value ? (
+          <PanelView />
         ) : isConsoleOpen() ? (
           <ConsoleBehindDoor />
         ) : isPackOpen() ? (

@@ -65,6 +65,11 @@ export function giveUpAll(): void {
   waiting = null;
 }
 
+/** Where something is being read: another design need not wait for the reading of one that nobody looks at any more. */
+export function giveUpReadings(): void {
+  if (asked !== null) giveUpAll();
+}
+
 /**
  * The reading of a design; null where another was asked for before the worker came to it. A reading that is no more the
  * newest is handed over all the same: else a picture would stand still while somebody types.

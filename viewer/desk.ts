@@ -3,7 +3,7 @@
 
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { TextEdit } from "../src/diagnostics/text-edit.ts";
-import { giveUpAll, readDesign } from "./core-client.ts";
+import { giveUpAll, giveUpReadings, readDesign } from "./core-client.ts";
 import type {
   ConsoleReading,
   DesignBinaries,
@@ -13,7 +13,7 @@ import type {
   PanelReading,
   PlacedFinding,
 } from "./core-messages.ts";
-import { consolesIn, withOneConsole } from "./first-files.ts";
+import { consolesIn, withOneConsole, withOnePanel } from "./first-files.ts";
 import {
   type Desk,
   EMPTY_HISTORY,
@@ -54,13 +54,18 @@ const reading = signal<DesignReading | null>(null);
 const readTexts = signal<DesignTexts | null>(null);
 const panelName = signal<string | null>(null);
 const wantedConsole = signal<string | null>(null);
-const binaries = signal<DesignBinaries>(new Map());
-/** Pictures that were put beside the texts since the design was opened: no stored text may name them yet. */
+/** As they were stored. */
+let stored: DesignBinaries = new Map();
+/** Pictures that were put beside the texts and that no stored text has named yet. */
 let added: DesignBinaries = new Map();
+const heldBinaries = signal<DesignBinaries>(stored);
+const openedName = signal("");
 /** Counts the designs that were opened: a reading of an earlier one is of no use. */
 let opening = 0;
 
 export const progress = signal<Progress>({ kind: "empty" });
+/** What the open design is called, however far its reading has come; empty before the first one. */
+export const designName: ReadonlySignal<string> = openedName;
 export const hidden = signal<ReadonlySet<string>>(new Set());
 export const pointedAt = signal<PlacedFinding | null>(null);
 /** Instance ids of the open panel. No part of the history. */
@@ -77,6 +82,7 @@ export const locks = signal<Locks>({ design: null, files: new Map() });
 export const refusedStep = signal<string | null>(null);
 
 export const texts: ReadonlySignal<DesignTexts> = computed(() => held.value.texts);
+export const binaries: ReadonlySignal<DesignBinaries> = heldBinaries;
 export const history: ReadonlySignal<History> = computed(() => held.value.history);
 /** What undo would take back, in words; null where there is nothing. */
 export const nextUndo: ReadonlySignal<string | null> = computed(() =>
@@ -196,7 +202,7 @@ export function chooseConsole(file: string): void {
   panelName.value = null;
   pointedAt.value = null;
   selection.value = [];
-  void readAgain(openName());
+  void readAgain();
 }
 
 export function pointAt(finding: PlacedFinding | null): void {
@@ -211,16 +217,29 @@ export function showSheet(name: string, isShown: boolean): void {
   hidden.value = next;
 }
 
-/** Puts a design on the desk: its texts as they were stored, with no history yet, or with that of a recovery copy. */
+export interface OpenedHow {
+  /** None yet, or that of a recovery copy. */
+  readonly history: History;
+  /** The text of the panel that is read by itself before all is, so that something is soon seen; null: none. */
+  readonly first: string | null;
+}
+
+const AS_STORED: OpenedHow = { history: EMPTY_HISTORY, first: null };
+
+/** Puts a design on the desk: its texts as they were stored. */
 export async function openDesign(
   what: string,
   sources: DesignSources,
-  from: History = EMPTY_HISTORY,
+  { history: from, first }: OpenedHow = AS_STORED,
 ): Promise<void> {
   opening += 1;
-  binaries.value = sources.binaries;
-  wantedConsole.value = null;
+  const askedFor = opening;
+  giveUpReadings();
+  openedName.value = what;
+  stored = sources.binaries;
   added = new Map();
+  heldBinaries.value = stored;
+  wantedConsole.value = null;
   openStep.value = null;
   held.value = { texts: sources.texts, history: from };
   reading.value = null;
@@ -229,7 +248,18 @@ export async function openDesign(
   selection.value = [];
   hidden.value = new Set();
   progress.value = { kind: "reading", what };
-  await readAgain(what);
+  if (first !== null) await readAlone(first);
+  if (askedFor === opening) await readAgain();
+}
+
+/** One panel of the design that was just opened; it goes on being read. */
+async function readAlone(panelFile: string): Promise<void> {
+  const askedFor = opening;
+  const reply = await readDesign({
+    texts: withOnePanel(held.value.texts, panelFile),
+    binaries: binaries.value,
+  });
+  if (reply?.kind === "read" && askedFor === opening) reading.value = reply;
 }
 
 /** Texts with the shapes that they name: what a design is read from, one console of it. */
@@ -244,15 +274,22 @@ export const binaryAt = (path: string): Uint8Array | undefined => binaries.value
 /** A picture that was put beside the texts. */
 export function addBinary(path: string, bytes: Uint8Array): void {
   added = new Map([...added, [path, bytes]]);
-  takeBinaries(binaries.value);
+  holdBinaries();
 }
 
-/** Shapes that the texts name, where they have changed outside. */
+/** Shapes and pictures that the stored texts name, where they have changed outside. */
 export function takeBinaries(next: DesignBinaries): void {
-  const now = new Map([...next, ...added]);
-  if (isSameBytes(binaries.value, now)) return;
-  binaries.value = now;
-  void readAgain(openName());
+  stored = next;
+  // What the store has by now is as the store has it: else a newer picture would never be seen.
+  added = new Map([...added].filter(([path]) => !next.has(path)));
+  holdBinaries();
+}
+
+function holdBinaries(): void {
+  const now = new Map([...stored, ...added]);
+  if (isSameBytes(heldBinaries.value, now)) return;
+  heldBinaries.value = now;
+  void readAgain();
 }
 
 /** Whether the desk waits for the reading of its texts: for the first one, or for that of a change. */
@@ -263,7 +300,8 @@ export const isReading: ReadonlySignal<boolean> = computed(() => {
 
 /** Ends a reading that takes too long; the texts stay, and the next change of them is read again. */
 export function giveUpReading(): void {
-  const what = openName();
+  const now = progress.value;
+  const what = now.kind === "reading" ? now.what : openedName.value;
   opening += 1;
   giveUpAll();
   progress.value = {
@@ -314,16 +352,11 @@ function show(desk: Desk): void {
   held.value = desk;
   const { kind } = progress.value;
   if (kind === "refused" || kind === "failed")
-    progress.value = { kind: "reading", what: openName() };
-  void readAgain(openName());
+    progress.value = { kind: "reading", what: openedName.value };
+  void readAgain();
 }
 
-const openName = (): string => {
-  const now = progress.value;
-  return now.kind === "shown" || now.kind === "reading" ? now.what : "the design";
-};
-
-async function readAgain(what: string): Promise<void> {
+async function readAgain(): Promise<void> {
   const asked = held.value.texts;
   const askedFor = opening;
   const reply = await readDesign(sourcesOf(asked));
@@ -335,7 +368,7 @@ async function readAgain(what: string): Promise<void> {
   reading.value = reply;
   readTexts.value = asked;
   pointedAt.value = stillThere(pointedAt.value, reply.findings);
-  progress.value = { kind: "shown", what };
+  progress.value = { kind: "shown", what: openedName.value };
 }
 
 /** The same finding in a new reading: its place may have moved, its words may not. */

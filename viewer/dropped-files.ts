@@ -1,12 +1,18 @@
 // Files and folders dropped on the page, with their paths from the dropped folder: a design whose files name each
-// other by path can be dropped whole.
+// other by path can be dropped whole. A single table of bought parts goes to the list's door.
 
 import { openPathed, type PathedFile } from "./files/opening.ts";
+import { openWithList } from "./panel/list-state.ts";
 
 export function takeDrops(): void {
   document.addEventListener("dragover", (event) => event.preventDefault());
   document.addEventListener("drop", (event) => {
     event.preventDefault();
+    const [table, ...others] = event.dataTransfer?.files ?? [];
+    if (table !== undefined && others.length === 0 && /\.(csv|tsv|txt)$/i.test(table.name)) {
+      void table.text().then(openWithList);
+      return;
+    }
     // The entries must be taken at once: the list is emptied when this function returns.
     const entries = [...(event.dataTransfer?.items ?? [])].flatMap(
       (item) => item.webkitGetAsEntry() ?? [],

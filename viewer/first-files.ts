@@ -26,6 +26,14 @@ export function withOneConsole(texts: DesignTexts, chosen: string | null): Desig
   return new Map([...texts].filter(([path]) => !others.includes(path)));
 }
 
+/** A panel with what it may name, without its console and its neighbours. */
+export const withOnePanel = (texts: DesignTexts, file: string): DesignTexts =>
+  new Map(
+    [...texts].filter(
+      ([path, text]) => path === file || ["workshop", "parts"].includes(kindOf(text) ?? ""),
+    ),
+  );
+
 const depthOf = (path: string): number => path.split("/").length;
 
 const kindOf = (text: string): string | undefined => /^kind:[ \t]*["']?([a-z-]+)/m.exec(text)?.[1];

@@ -1,4 +1,4 @@
-// Where the page begins: puts the bench on it and opens what it is served with, else shows where to begin.
+// Where the page begins: puts the bench on it and opens what it is served with, else the demo.
 
 import { render } from "preact";
 import { Bench } from "./bench.tsx";

@@ -165,7 +165,6 @@ describe("a small console whose panel stands in a shelf", () => {
     small = await openPage(stand);
     small.page.on("request", (request) => loaded.push(request.url()));
     await small.page.goto(`${stand.server.address}?picture=plain`);
-    await small.page.locator(".tile").first().waitFor();
     await small.page.getByLabel("Open files").setInputFiles(
       Object.entries(SMALL_CONSOLE).map(([name, text]) => ({
         name,

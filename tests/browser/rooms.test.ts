@@ -63,6 +63,9 @@ describe.each(["light", "dark"] as const)("axe-core in %s", (scheme) => {
   test("finds nothing where to begin, in a panel and in the console's room", async () => {
     const { page: start } = await openPage(stand);
     await start.emulateMedia({ colorScheme: scheme });
+    await start.locator(".guide").waitFor();
+    expect(await axeFindings(start)).toEqual([]);
+    await start.getByRole("button", { name: /^Examples, a list/ }).click();
     await start.locator(".tile img").first().waitFor();
     expect(await axeFindings(start)).toEqual([]);
     await start.close();

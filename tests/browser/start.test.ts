@@ -1,10 +1,11 @@
-// The first five minutes: a page without a design shows where to begin, guides by doing, takes a list from the start, gives
-// the drawing the room, and can be used by finger.
+// The first five minutes: a page without a design opens the demo, leads on to the examples, guides by doing, takes a list,
+// gives the drawing the room, and can be used by finger.
 
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { layDesign } from "../support/desk-page.ts";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
+import type { DesignInput } from "../support/pack-hashes.ts";
 import { faultyDesign, soundDesign } from "../support/page-designs.ts";
 
 let stand: PageStand;
@@ -24,10 +25,61 @@ const guideWords = (page: Page): Promise<string> =>
 const guideSays = (page: Page, words: string): Promise<void> =>
   expect.poll(() => guideWords(page), { timeout: 8000 }).toContain(words);
 
+/** As files without a folder: they name each other by name alone. */
+const looseFiles = ({ files }: DesignInput) =>
+  Object.entries(files).map(([path, text]) => ({
+    name: path.split("/").at(-1)!,
+    mimeType: "text/yaml",
+    buffer: Buffer.from(text.replace("../shed.yaml", "shed.yaml")),
+  }));
+
 describe("a page without a design", () => {
-  test("shows the examples with pictures, and guides by doing, from the keyboard alone", async () => {
+  test("opens the demo with the guide, and nothing of the examples' choice is loaded before it is asked for", async () => {
+    const { page, complaints } = await openPage(stand);
+    const loaded: string[] = [];
+    page.on("request", (request) => loaded.push(request.url()));
+    await page.reload();
+    await page.getByRole("application", { name: /^Towing winch from the front/ }).waitFor();
+    await guideSays(page, "Pick something");
+    // The panel is shown before its console has been read.
+    await page.getByRole("button", { name: "Console", exact: true }).waitFor();
+    await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
+    const choice = page.getByRole("combobox", { name: "Panel", exact: true });
+    expect(await choice.locator("option").count()).toBe(13);
+    expect(await choice.inputValue()).toBe("winch");
+    const ofLater = /start-room|pictures\/|console[.-]|pack[.-]|panel-answers|three|wasm/;
+    expect(loaded.filter((address) => ofLater.test(address))).toEqual([]);
+    expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test("gives the first reading up to the choice, and keeps a design that was opened meanwhile", async () => {
+    const { page } = await openPage(stand);
+    const held: (() => void)[] = [];
+    await page.context().route("**/examples.json", async (route) => {
+      await new Promise<void>((done) => held.push(done));
+      await route.continue().catch(() => undefined);
+    });
+    await page.reload();
+    await page.getByRole("button", { name: "Give it up" }).click();
+    for (const done of held.splice(0)) done();
+    await page.getByRole("button", { name: /^Harbour tug trainer/ }).waitFor();
+    await page.reload();
+    await page.getByLabel("Open files").setInputFiles(looseFiles(soundDesign));
+    await page.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
+    for (const done of held) done();
+    await page.waitForLoadState("networkidle");
+    await page.getByRole("application", { name: /^Bilge pumps/ }).waitFor();
+    expect(await page.locator(".guide").count()).toBe(0);
+    await page.close();
+  });
+});
+
+describe("the demo", () => {
+  test("leads on to the examples with pictures, and guides by doing, from the keyboard alone", async () => {
     const { page, complaints } = await openPage(stand);
     await page.emulateMedia({ reducedMotion: "reduce" });
+    await page.getByRole("button", { name: /^Examples, a list/ }).press("Enter");
     const tile = page.getByRole("button", { name: /^A first panel/ });
     await tile.waitFor();
     const pictures = page.locator(".tile img");
@@ -72,6 +124,8 @@ describe("a page without a design", () => {
 
   test("makes a panel of a list that is pasted, and keeps it to be saved", async () => {
     const { page, complaints } = await openPage(stand);
+    await page.locator(".open-menu summary").click();
+    await page.getByRole("button", { name: "Where to begin" }).click();
     await page.locator(".tile").first().waitFor();
     await page.evaluate(() => {
       const clipboardData = new DataTransfer();
@@ -104,12 +158,7 @@ test("a page that is served with a design opens it, with the guide at hand", asy
 async function openedAt(width: number, height: number): Promise<Page> {
   const { page } = await openPage(stand);
   await page.setViewportSize({ width, height });
-  const files = Object.entries(faultyDesign.files).map(([path, text]) => ({
-    name: path.split("/").at(-1)!,
-    mimeType: "text/yaml",
-    buffer: Buffer.from(text.replace("../shed.yaml", "shed.yaml")),
-  }));
-  await page.getByLabel("Open files").setInputFiles(files);
+  await page.getByLabel("Open files").setInputFiles(looseFiles(faultyDesign));
   await page.getByRole("application").waitFor();
   return page;
 }

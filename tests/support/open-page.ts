@@ -34,7 +34,11 @@ export async function openPage({ browser, server }: PageStand): Promise<OpenPage
     if (["error", "warning"].includes(message.type())) complaints.push(message.text());
   });
   page.on("pageerror", (reason) => complaints.push(reason.message));
-  page.on("requestfailed", (request) => complaints.push(`failed: ${request.url()}`));
+  page.on("requestfailed", (request) => {
+    // What the page itself has given up: the reading of a design in whose place another was opened.
+    if (request.failure()?.errorText !== "net::ERR_ABORTED")
+      complaints.push(`failed: ${request.url()}`);
+  });
   await page.goto(server.address);
   return { page, complaints };
 }

@@ -1,12 +1,13 @@
 // Opening a design: the one that the server has, a folder to work in, files that were chosen or dropped, or an example
-// that was built in. Whatever is kept of it in the browser is looked for then.
+// that was built in; the demo, where nothing else is asked for. Whatever is kept of it in the browser is looked for then.
 
 import { signal } from "@preact/signals";
 import { binariesOf } from "../../src/design/includes.ts";
-import { progress } from "../desk.ts";
+import { choosePanel, progress } from "../desk.ts";
+import { beginGuideOnce, openStart } from "../start/start-state.ts";
 import { folderStore, pickFolder } from "./folder-store.ts";
 import { looseStore } from "./loose-store.ts";
-import { findRecovery, keepNow } from "./recovery.ts";
+import { findRecovery, keepNow, leftOver, offered } from "./recovery.ts";
 import { openStore } from "./saving.ts";
 import { isServed, serverStore } from "./server-store.ts";
 import { findSnapshots } from "./snapshots.ts";
@@ -19,8 +20,43 @@ export const exampleNames = signal<readonly string[]>([]);
 
 let examples: Examples = {};
 
-/** What the page begins with: the design that it is served with, else the choice of its examples. */
-export const openFirst = (): Promise<void> => (isServed() ? openServed() : loadExamples());
+/** What is shown to somebody who has asked for nothing yet. */
+const DEMO = "tug-trainer";
+
+/** Of an example that takes long to read: the panel that is shown first, read before the others. */
+const FIRST_PANELS: Readonly<Record<string, FirstPanel>> = {
+  [DEMO]: { name: "winch", file: "panels/winch.yaml" },
+};
+
+interface FirstPanel {
+  readonly name: string;
+  readonly file: string;
+}
+
+/** What the page begins with: the design that it is served with, else what was left unsaved, else the demo. */
+export const openFirst = (): Promise<void> => (isServed() ? openServed() : openBeginning());
+
+async function openBeginning(): Promise<void> {
+  progress.value = { kind: "reading", what: DEMO };
+  const [left] = await Promise.all([leftOver(), loadExamples()]);
+  // Somebody was quicker, or has given it up.
+  if (openings > 0) return;
+  if (progress.value.kind !== "reading" || !exampleNames.value.includes(DEMO)) begin();
+  else if (left === null || Object.hasOwn(examples, left.name)) await openDemo(left?.name ?? DEMO);
+  else if (left.kind === "texts") await open(left.store);
+  else begin();
+}
+
+/** Nothing is opened: the choice. */
+function begin(): void {
+  if (progress.value.kind === "reading") progress.value = { kind: "empty" };
+  openStart();
+}
+
+async function openDemo(name: string): Promise<void> {
+  await openExample(name);
+  if (offered.value.length === 0) beginGuideOnce();
+}
 
 async function openServed(): Promise<void> {
   const served = await serverStore();
@@ -44,14 +80,15 @@ export const openFolder = (): (() => Promise<void>) | null => {
 };
 
 async function loadExamples(): Promise<void> {
-  const answer = await fetch("examples.json");
-  if (!answer.ok) return;
+  const answer = await fetch("examples.json").catch(() => null);
+  if (answer?.ok !== true) return;
   examples = await answer.json();
   exampleNames.value = Object.keys(examples).sort();
 }
 
 export async function openExample(name: string): Promise<void> {
-  await open(looseStore(name, new Map(Object.entries(examples[name] ?? {}))));
+  const first = FIRST_PANELS[name] ?? null;
+  await open(looseStore(name, new Map(Object.entries(examples[name] ?? {}))), first);
 }
 
 /** A text that was made in the page: nothing of it is stored yet. */
@@ -98,12 +135,17 @@ export async function openPathed(files: readonly PathedFile[]): Promise<void> {
 /** As the command line and a folder have it. */
 const MOST_BINARY_BYTES = 50_000_000;
 
-async function open(store: Store): Promise<void> {
+/** How many designs were asked for since the page began. */
+let openings = 0;
+
+async function open(store: Store, first: FirstPanel | null = null): Promise<void> {
+  openings += 1;
   await keepNow();
-  const why = await openStore(store);
+  const why = await openStore(store, first?.file ?? null);
   if (why !== null) {
     progress.value = { kind: "refused", why };
     return;
   }
+  if (first !== null) choosePanel(first.name);
   await Promise.all([findRecovery(), findSnapshots()]);
 }

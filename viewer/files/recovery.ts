@@ -6,7 +6,9 @@ import type { DesignTexts } from "../core-messages.ts";
 import { history, settleAll, texts } from "../desk.ts";
 import type { History } from "../history.ts";
 import { forget, keep, kept } from "./browser-keep.ts";
+import { looseStore } from "./loose-store.ts";
 import { restoreDesk } from "./saving.ts";
+import type { Store } from "./store.ts";
 import { store, stored, unsaved } from "./stored-state.ts";
 
 export interface RecoveryCopy {
@@ -72,6 +74,40 @@ export async function findRecovery(): Promise<void> {
   }
 }
 
+/** What an earlier window has left unsaved, of any design. */
+export type LeftOver =
+  /** Files that lay in the page alone: all of them are in the copy. */
+  | { readonly kind: "texts"; readonly name: string; readonly store: Store }
+  /** Only the person can open its folder again. */
+  | { readonly kind: "folder"; readonly name: string };
+
+/** The folder whose edits wait for it to be opened again; null where none does. */
+export const waitingFolder = signal<RecoveryCopy | null>(null);
+
+/** The newest, where no window holds it any more. */
+export async function leftOver(): Promise<LeftOver | null> {
+  try {
+    const [records, held] = await Promise.all([kept("recovery"), heldWindows()]);
+    const [copy] = records
+      .filter(isCopy)
+      .filter(({ window, design }) => !held.has(window) && (isLoose(design) || isFolder(design)))
+      .toSorted((a, b) => b.when - a.when);
+    if (copy === undefined) return null;
+    const { name, design } = copy;
+    if (isLoose(design))
+      return { kind: "texts", name, store: { ...looseStore(name, copy.stored), id: design } };
+    waitingFolder.value = copy;
+    return { kind: "folder", name };
+  } catch {
+    // Whoever edits is told then that the browser keeps nothing.
+    return null;
+  }
+}
+
+/** As the stores name their designs. */
+const isLoose = (design: string): boolean => design.startsWith("loose ");
+const isFolder = (design: string): boolean => design.startsWith("folder ");
+
 export async function restore(copy: RecoveryCopy): Promise<void> {
   await restoreDesk(copy.name, copy);
   // Kept under this window's name before the old copy goes.
@@ -81,6 +117,7 @@ export async function restore(copy: RecoveryCopy): Promise<void> {
 
 export async function dismiss(copy: RecoveryCopy): Promise<void> {
   offered.value = offered.value.filter(({ key }) => key !== copy.key);
+  if (waitingFolder.value?.key === copy.key) waitingFolder.value = null;
   await forget("recovery", copy.key).catch((reason) => {
     recoveryTrouble.value = wordsOf(reason);
   });

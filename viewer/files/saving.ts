@@ -12,7 +12,7 @@ import {
   takeFromOutside,
   texts,
 } from "../desk.ts";
-import type { History } from "../history.ts";
+import { EMPTY_HISTORY, type History } from "../history.ts";
 import { type Conflict, type Reconciled, reconcile } from "./reconcile.ts";
 import type { Store, StoredDesign, TextChange } from "./store.ts";
 import {
@@ -28,8 +28,11 @@ import {
 } from "./stored-state.ts";
 import { textMove } from "./text-move.ts";
 
-/** Puts a store's design on the desk and follows it. Gives why it can't, or null; the reading follows. */
-export async function openStore(next: Store): Promise<string | null> {
+/**
+ * Puts a store's design on the desk and follows it. Gives why it can't, or null; the reading follows, of the panel in the
+ * first file before the others where one is given.
+ */
+export async function openStore(next: Store, first: string | null = null): Promise<string | null> {
   const loaded = await next.load();
   if (loaded.kind === "trouble") return loaded.why;
   unfollow();
@@ -39,7 +42,7 @@ export async function openStore(next: Store): Promise<string | null> {
   fileNews.value = null;
   lostStore.value = null;
   takeState(loaded.design);
-  void openDesign(next.name, loaded.design);
+  void openDesign(next.name, loaded.design, { history: EMPTY_HISTORY, first });
   unfollow = next.follow({
     changed: () => void inTurn(takeChanges),
     lost: (why) => {
@@ -83,7 +86,7 @@ export async function restoreDesk(
       return;
     }
     stored.value = copy.stored;
-    void openDesign(what, { ...theirs, texts: copy.texts }, copy.history);
+    void openDesign(what, { ...theirs, texts: copy.texts }, { history: copy.history, first: null });
     tell("Restored what was not saved.");
     takeOver(theirs);
   });

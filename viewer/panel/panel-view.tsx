@@ -25,6 +25,13 @@ export function PanelView(): JSX.Element {
         <ListDoor />
       </div>
     );
+  if (shown === null && progress.value.kind === "reading")
+    return (
+      <div class="panel-view">
+        <ListDoor />
+        <p class="no-drawing">Reading {progress.value.what} …</p>
+      </div>
+    );
   return (
     <div class="panel-view" ref={view}>
       <SheetBar reading={shown} />

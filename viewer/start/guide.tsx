@@ -4,8 +4,9 @@
 import { useSignalEffect } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
+import { exampleNames } from "../files/opening.ts";
 import { GUIDE_STEPS, type GuideStep } from "./guide-steps.ts";
-import { endGuide, guideStep } from "./start-state.ts";
+import { endGuide, guideStep, isGuided, openStart } from "./start-state.ts";
 import "./start.css";
 
 export function Guide(): JSX.Element | null {
@@ -31,6 +32,14 @@ export function Guide(): JSX.Element | null {
         </b>{" "}
         {step.words}
       </p>
+      {number === 0 && exampleNames.value.length > 0 && (
+        <p>
+          Or begin elsewhere:{" "}
+          <button type="button" class="act" onClick={openStart}>
+            Examples, a list, your own folder
+          </button>
+        </p>
+      )}
       <p>
         <button type="button" class="act" onClick={next}>
           {place === there.length ? "Done" : "Next"}
@@ -54,6 +63,9 @@ function next(): void {
 
 /** Goes on when the step's deed has been done since it was shown. */
 function useDoing(): void {
+  useSignalEffect(() => {
+    if (!isGuided()) endGuide();
+  });
   useSignalEffect(() => {
     const number = guideStep.value;
     const step = number === null ? undefined : GUIDE_STEPS[number];

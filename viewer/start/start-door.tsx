@@ -2,6 +2,7 @@
 
 import { signal, useSignalEffect } from "@preact/signals";
 import type { ComponentType, JSX } from "preact";
+import { panels } from "../desk.ts";
 import { store } from "../files/stored-state.ts";
 import { beginGuide, guideStep, isStartOpen } from "./start-state.ts";
 
@@ -21,17 +22,18 @@ export function StartBehindDoor(): JSX.Element {
 
 export function GuideBehindDoor(): JSX.Element | null {
   useSignalEffect(() => {
-    if (guideStep.value === null || guide.value !== null) return;
+    // After the first picture, which it points at.
+    if (guideStep.value === null || panels.value.length === 0 || guide.value !== null) return;
     void import("./guide.tsx").then(({ Guide }) => {
       guide.value = Guide;
     });
   });
   const Steps = guide.value;
-  return Steps === null ? null : <Steps />;
+  return Steps === null || panels.value.length === 0 ? null : <Steps />;
 }
 
 export function GuideButton(): JSX.Element | null {
-  if (isStartOpen.value || store.value === null) return null;
+  if (isStartOpen.value || store.value === null || panels.value.length === 0) return null;
   return (
     <button type="button" class="act" aria-pressed={guideStep.value !== null} onClick={beginGuide}>
       Show me round

@@ -1,9 +1,10 @@
-// Where to begin: the examples with their pictures, a folder of one's own, a list of bought parts. Shown while nothing is open,
-// and on request.
+// Where to begin: the examples with their pictures, a folder of one's own, a list of bought parts. Shown on request, and where
+// there is nothing that could be opened.
 
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { exampleNames, openExample, openFolder } from "../files/opening.ts";
+import { dismiss, waitingFolder } from "../files/recovery.ts";
 import { store } from "../files/stored-state.ts";
 import { isListOpen, openWithList } from "../panel/list-state.ts";
 import { beginGuideOnce, closeStart } from "./start-state.ts";
@@ -41,6 +42,7 @@ export function StartRoom(): JSX.Element {
   return (
     <section class="start" ref={room} aria-label="Where to begin">
       <h2>Panels and consoles from a plain text: look at one, or begin your own.</h2>
+      <WaitingFolder />
       <ul class="tiles">
         {names.map((name) => (
           <Tile key={name} name={name} />
@@ -69,6 +71,20 @@ export function StartRoom(): JSX.Element {
         )}
       </div>
     </section>
+  );
+}
+
+/** Edits that only the person can bring back: no page may open a folder by itself. */
+function WaitingFolder(): JSX.Element | null {
+  const copy = waitingFolder.value;
+  if (copy === null) return null;
+  return (
+    <p class="decision" role="status">
+      Edits in the folder {copy.name} were not saved: open it again, and they are offered.{" "}
+      <button type="button" class="act" onClick={() => void dismiss(copy)}>
+        Throw them away
+      </button>
+    </p>
   );
 }
 
@@ -110,26 +126,14 @@ function FolderWords(): JSX.Element {
   );
 }
 
-/** A list that is pasted or dropped while nothing else could be meant by it. */
+/** A list that is pasted while nothing else could be meant by it. */
 function takeLists(): () => void {
   const pasted = (event: ClipboardEvent): void => {
     const text = event.clipboardData?.getData("text/plain") ?? "";
     if (isList(text)) openWithList(text);
   };
-  const dropped = (event: DragEvent): void => {
-    const [file] = event.dataTransfer?.files ?? [];
-    if (file === undefined || !/\.(csv|tsv|txt)$/i.test(file.name)) return;
-    event.preventDefault();
-    event.stopPropagation();
-    void file.text().then(openWithList);
-  };
   document.addEventListener("paste", pasted);
-  // Before the page itself, which takes designs alone.
-  document.addEventListener("drop", dropped, true);
-  return () => {
-    document.removeEventListener("paste", pasted);
-    document.removeEventListener("drop", dropped, true);
-  };
+  return () => document.removeEventListener("paste", pasted);
 }
 
 /** Its first line names the columns. */

@@ -2,36 +2,39 @@
 // browser, where it keeps anything.
 
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
-import { isServed } from "../files/server-store.ts";
 import { store } from "../files/stored-state.ts";
 import { isListOpen } from "../panel/list-state.ts";
 
-const isWanted = signal(false);
-
-/** Another design on the desk is a beginning too. */
-let openedOver: unknown = null;
-
-/** Where nothing is open yet on a page that brings its examples, and whenever it is asked for. */
-export const isStartOpen: ReadonlySignal<boolean> = computed(
-  () =>
-    !isListOpen.value &&
-    (store.value === null ? !isServed() : isWanted.value && store.value === openedOver),
-);
-
-export function openStart(): void {
-  isListOpen.value = false;
-  openedOver = store.peek();
-  isWanted.value = true;
-}
-
-export function closeStart(): void {
-  isWanted.value = false;
-}
+/** The design over which it was asked for; null: it was not. */
+const wantedOver = signal<{ readonly store: unknown } | null>(null);
 
 /** Number of the guide's step; null where it is not shown. */
 export const guideStep = signal<number | null>(null);
 
+/** Another design on the desk is a beginning too, and ends it. */
+export const isStartOpen: ReadonlySignal<boolean> = computed(
+  () => !isListOpen.value && wantedOver.value !== null && wantedOver.value.store === store.value,
+);
+
+export function openStart(): void {
+  isListOpen.value = false;
+  // Nothing that it points at is shown here; it is not over, and begins with the next example.
+  guideStep.value = null;
+  wantedOver.value = { store: store.peek() };
+}
+
+export function closeStart(): void {
+  wantedOver.value = null;
+}
+
+/** The design that is shown round. */
+let guided: unknown = null;
+
+/** With another design on the desk its steps are those of nothing. */
+export const isGuided = (): boolean => store.value === guided;
+
 export function beginGuide(): void {
+  guided = store.peek();
   guideStep.value = 0;
 }
 
