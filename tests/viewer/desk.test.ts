@@ -29,10 +29,13 @@ vi.stubGlobal(
 
 const {
   abandon,
+  addBinary,
   begin,
+  binaries,
   canRedo,
   canUndo,
   commit,
+  designName,
   edit,
   giveUpReading,
   isCurrent,
@@ -45,6 +48,7 @@ const {
   refusedStep,
   settleAll,
   settleWith,
+  takeBinaries,
   texts,
   undo,
 } = await import("../../viewer/desk.ts");
@@ -176,6 +180,29 @@ test("a reading that is given up ends its worker; the texts stay, and the next c
   expect(progress.value.kind).toBe("refused");
   write("three", "3");
   expect([isReading.value, asked.at(-1)?.texts.get(FILE)]).toEqual([true, "1 2 3\n"]);
+  expect(progress.value).toEqual({ kind: "reading", what: "pumps" });
   await reply();
-  expect([progress.value.kind, isCurrent.value]).toEqual(["shown", true]);
+  expect([progress.value, isCurrent.value]).toEqual([{ kind: "shown", what: "pumps" }, true]);
+  expect(designName.value).toBe("pumps");
+});
+
+describe("a picture that was added in the page", () => {
+  const PATH = "panel.jpg";
+  const mine = Uint8Array.of(1, 2, 3);
+  const theirs = Uint8Array.of(4, 5, 6);
+
+  test("is held while no stored text names it", () => {
+    addBinary(PATH, mine);
+    takeBinaries(new Map([["case.stl", theirs]]));
+    expect(binaries.value.get(PATH)).toEqual(mine);
+  });
+
+  test("gives way to newer bytes of the same file once the store has it", () => {
+    addBinary(PATH, mine);
+    takeBinaries(new Map([[PATH, mine]]));
+    takeBinaries(new Map([[PATH, theirs]]));
+    expect(binaries.value.get(PATH)).toEqual(theirs);
+    takeBinaries(new Map());
+    expect(binaries.value.has(PATH)).toBe(false);
+  });
 });

@@ -3,13 +3,21 @@
 
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { PackFile } from "../../src/pack/pack-file.ts";
-import type { DesignTexts } from "../core-messages.ts";
-import { consoleReading, panel, progress, sourcesOf, texts } from "../desk.ts";
+import type { DesignSources } from "../core-messages.ts";
+import {
+  binaries,
+  consoleFile,
+  consoleReading,
+  designName,
+  panel,
+  sourcesOf,
+  texts,
+} from "../desk.ts";
 import { type PackRun, runPack } from "./pack-client.ts";
 import type { MadePack, PackWant } from "./pack-messages.ts";
 
 export interface HeldMade {
-  readonly of: DesignTexts;
+  readonly of: DesignSources;
   readonly made: MadePack;
 }
 
@@ -38,15 +46,19 @@ export const shown: ReadonlySignal<HeldMade | null> = computed(
   () => packs.value.get(keyOf(want.value)) ?? null,
 );
 
-/** All packs in one, where they were made from the texts as they are now. */
+/** All packs in one, where they were made from what is open as it is now. */
 export const whole: ReadonlySignal<MadePack | null> = computed(() => {
-  const held = packs.value.get(keyOf({ kind: "all" }));
-  return held?.of === texts.value ? held.made : null;
+  const held = packs.value.get(keyOf({ kind: "all" })) ?? null;
+  return held !== null && isOfNow(held) ? held.made : null;
 });
 
 export const isOutOfDate: ReadonlySignal<boolean> = computed(
-  () => shown.value !== null && shown.value.of !== texts.value,
+  () => shown.value !== null && !isOfNow(shown.value),
 );
+
+/** Shapes and pictures count as texts do: a pack has them in its bodies and drawings. */
+const isOfNow = ({ of }: HeldMade): boolean =>
+  of.texts === texts.value && of.binaries === binaries.value;
 
 export const chosenFile: ReadonlySignal<PackFile | null> = computed(() => {
   const files = shown.value?.made.files ?? [];
@@ -65,9 +77,11 @@ let run: PackRun | null = null;
 
 export const makePack = async (wanted: PackWant): Promise<void> => {
   stop();
-  const of = texts.value;
+  // Another console may be chosen while this one's pack is made.
+  const key = keyOf(wanted);
+  const of = { texts: texts.value, binaries: binaries.value };
   making.value = { kind: "running", want: wanted, words: "beginning" };
-  const mine = runPack(wanted, sourcesOf(of), (words) => {
+  const mine = runPack(wanted, sourcesOf(of.texts), (words) => {
     if (run === mine) making.value = { kind: "running", want: wanted, words };
   });
   run = mine;
@@ -80,7 +94,7 @@ export const makePack = async (wanted: PackWant): Promise<void> => {
   }
   making.value = { kind: "idle" };
   const { made } = outcome;
-  packs.value = new Map([...packs.value, [keyOf(wanted), { of, made }]]);
+  packs.value = new Map([...packs.value, [key, { of, made }]]);
   news.value = madeWords(made);
 };
 
@@ -102,9 +116,11 @@ const madeWords = ({ files, held, zip }: MadePack): string => {
     : `The pack is made: ${files.length} files.`;
 };
 
-/** A pack of another design that was open before is none of this one. */
-const keyOf = (wanted: PackWant): string => {
-  const now = progress.value;
-  const design = now.kind === "shown" || now.kind === "reading" ? now.what : "";
-  return [design, wanted.kind, wanted.kind === "panel" ? wanted.panel : ""].join("\n");
-};
+/** A pack of another design, or of another console among its texts, is none of this one. */
+const keyOf = (wanted: PackWant): string =>
+  [
+    designName.value,
+    consoleFile.value ?? "",
+    wanted.kind,
+    wanted.kind === "panel" ? wanted.panel : "",
+  ].join("\n");

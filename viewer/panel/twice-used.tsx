@@ -9,11 +9,11 @@ import {
   askBefore,
   carryOut,
   consoleReading,
+  designName,
   edit,
   locks,
   panel,
   panels,
-  progress,
   texts,
 } from "../desk.ts";
 import { say } from "./board.ts";
@@ -45,10 +45,8 @@ askBefore((edits, what) => {
   return false;
 });
 
-const designName = (): string => (progress.value.kind === "shown" ? progress.value.what : "");
-
 const isAllowed = (file: string): boolean =>
-  allowed.design === designName() && allowed.files.has(file);
+  allowed.design === designName.value && allowed.files.has(file);
 
 /** Whether what was typed in this file waits for the person's word. */
 export const isAskedAbout = (file: string): boolean => question.value?.file === file;
@@ -120,7 +118,7 @@ function answer(words: string): void {
 }
 
 function changeAll(now: Question): void {
-  const design = designName();
+  const design = designName.value;
   const files = allowed.design === design ? allowed.files : [];
   allowed = { design, files: new Set([...files, now.file]) };
   const outcome = edit(editsOf(now), now.what);
