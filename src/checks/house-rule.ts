@@ -5,10 +5,14 @@ import type { WorkshopDesign } from "../design/workshop-design.ts";
 import type { LimitSource } from "../diagnostics/finding.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 
-export interface HouseRule {
+/** A figure that a workshop may set. */
+export interface HouseFigure {
   readonly key: HouseRuleKey;
-  /** Limit where the workshop says nothing, in mm. */
+  /** What holds where the workshop says nothing, in mm. */
   readonly usual: number;
+}
+
+export interface HouseRule extends HouseFigure {
   /** What it says, as the limit's source: "webs of 1.5 mm (common practice)". */
   readonly name: string;
 }
@@ -18,12 +22,19 @@ export interface HouseLimit {
   readonly source: LimitSource;
 }
 
-export const houseLimit = (
-  { workshop }: { readonly workshop: WorkshopDesign | null },
-  rule: HouseRule,
-): HouseLimit => {
-  const own = workshop?.houseRules[rule.key];
-  if (own !== undefined)
-    return { limit: own, source: { kind: "workshop", name: `house-rules: ${rule.key}` } };
-  return { limit: mm(rule.usual), source: { kind: "house-rule", name: rule.name, key: rule.key } };
-};
+interface OfWorkshop {
+  readonly workshop: WorkshopDesign | null;
+}
+
+export const isOwnFigure = ({ workshop }: OfWorkshop, { key }: HouseFigure): boolean =>
+  workshop?.houseRules[key] !== undefined;
+
+export const houseFigure = ({ workshop }: OfWorkshop, { key, usual }: HouseFigure): Mm =>
+  workshop?.houseRules[key] ?? mm(usual);
+
+export const houseLimit = (of: OfWorkshop, rule: HouseRule): HouseLimit => ({
+  limit: houseFigure(of, rule),
+  source: isOwnFigure(of, rule)
+    ? { kind: "workshop", name: `house-rules: ${rule.key}` }
+    : { kind: "house-rule", name: rule.name, key: rule.key },
+});

@@ -43,8 +43,8 @@ export type Verdict = Pick<FitFacts, "pairs" | "outside" | "latches" | "depths">
 
 /**
  * Clash: two bodies share more than 0.01 mm³, deeper than 0.001 mm; touching: no more than that, and no gap over 0.001 mm;
- * apart: the least distance, where it is less than `within`. Bodies of one panel are not held against one another: the
- * panel's own checks do that. Nor is a panel that lies on its rails a fact.
+ * apart: the least distance, where it is less than `within`. Bodies of one panel are not held against one another, but
+ * for the room of a latch: the panel's own checks do that. Nor is a panel that lies on its rails a fact.
  */
 export const verdict = (
   prepared: PreparedBodies,
@@ -63,6 +63,8 @@ export const verdict = (
     const panel = layout.panels.find(({ name }) => name === latch.panel);
     return panel !== undefined && outsideOf([{ panel, bodies: [latch] }]).length > 0;
   };
+  const clashes = (latch: ConsoleBody, other: ConsoleBody): boolean =>
+    pairRelation(latch, other, { shapes: prepared.shapes, within: 0 })?.kind === "clash";
   const pairs = pairFacts(prepared, within);
   const solid = panels.map(({ panel, bodies }) => ({
     panel,
@@ -71,7 +73,12 @@ export const verdict = (
   return {
     pairs: pairs.filter((pair) => !hasLatch(pair)),
     outside: outsideOf(solid),
-    latches: latchFacts(pairs.filter(hasLatch), prepared.bodies, isOutside),
+    latches: latchFacts({
+      pairs: pairs.filter(hasLatch),
+      bodies: prepared.bodies,
+      clashes,
+      isOutside,
+    }),
     depths: depthFacts(solid, layout.bays),
   };
 };

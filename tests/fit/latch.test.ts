@@ -6,8 +6,9 @@ import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { dragStep } from "../../src/fit/drag-step.ts";
 import type { FitFacts } from "../../src/fit/fit-facts.ts";
 import { prepareBodies, verdict } from "../../src/fit/verdict.ts";
+import { degrees } from "../../src/geometry/quantity.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
-import { movedFrame, WORLD } from "../../src/geometry/space/frame.ts";
+import { movedFrame, turnedFrame, WORLD } from "../../src/geometry/space/frame.ts";
 import { vector } from "../../src/geometry/space/vector.ts";
 import { openKernel } from "../support/kernel.ts";
 import { consoleOf, panelOf, type TestConsole } from "./console-of.ts";
@@ -53,6 +54,27 @@ describe("a thumb's room", () => {
     expect(factsOf([thumb, block(18)]).latches).toEqual([]);
     expect(factsOf([thumb, block(19)]).latches).toEqual([]);
     expect(factsOf([thumb, block(7, "cable")]).latches).toEqual([]);
+  });
+
+  // The wall's face is the line y = 10 + x: nothing is nearer than 7.07 mm, and 10 mm straight out are free.
+  test("is measured straight out where a wall stands aslant", () => {
+    const wall = madeBody("wall", boxSolid(vector(40, 30, 25)), {
+      panel: null,
+      role: "wall",
+      frame: turnedFrame(
+        { ...WORLD, origin: vector(0, 10, 0) },
+        { about: vector(0, 0, 1), through: vector(0, 10, 0), by: degrees(45) },
+      ),
+    });
+    expect(factsOf([thumb, wall]).latches.map(({ has }) => has)).toEqual([expect.closeTo(10, 1)]);
+  });
+
+  test("is held against what its own panel carries beside it, not against its own plug", () => {
+    const own = (thing: string): ConsoleBody => ({ ...block(7, "plug"), panel: "a", thing });
+    expect(factsOf([thumb, own("other")]).latches.map(({ has }) => has)).toEqual([
+      expect.closeTo(7, 1),
+    ]);
+    expect(factsOf([thumb, own("a/latch")]).latches).toEqual([]);
   });
 
   test("is met by a drag, and only met", () => {
@@ -111,6 +133,19 @@ describe("the latch of a part", () => {
     expect(latches.map(({ other, has }) => [other, has])).toEqual([[null, expect.closeTo(8, 1)]]);
     expect(outside.filter(({ body }) => body.role === "latch")).toEqual([]);
   });
+});
+
+// Jacks stand 26 mm apart with plugs 14 wide, so that the upper plug begins 12 mm beyond the lower one's side.
+test("a latch is barred by the plug of the jack above it on its own panel", () => {
+  const console = consoleOf(BAY, {
+    net: "mount: console-rail\nheight: 12 modules\ncomponents:\n  a: { part: network-jack, at: { x: centre, y: 40 mm } }\n  b: { part: network-jack, at: { x: centre, y: 66 mm } }\n",
+  });
+  const { latches } = factsOf(console.bodies, console.layout);
+  expect(latches.map(({ latch, has }) => [latch.thing, has])).toContainEqual([
+    "a",
+    expect.closeTo(12, 1),
+  ]);
+  expect(latches.filter(({ latch }) => latch.thing === "b")).toEqual([]);
 });
 
 // The network plug of the board is 14 x 14 on an overhang of 2.5; its tab looks to the back of the board: the room begins

@@ -71,10 +71,10 @@ const sourceOf = (latch: ConsoleBody, { layout, catalogue }: ConsoleFacts): Limi
     ?.layout.components.find(({ id }) => id === latch.thing)?.part;
   if (part !== undefined) return sourceIn(part.figures, "latch.out");
   const board = catalogue.boards.get(latch.thing);
-  const plug = board?.connectors.find(({ name }) => latch.id.includes(`/${name}/`));
-  return board === undefined
+  const plug = board?.connectors.find(({ name }) => latch.id.endsWith(`/${name}/latch`));
+  return board === undefined || plug === undefined
     ? { kind: "geometry", name: latch.thing }
-    : sourceIn(board.figures, `connectors.${plug?.name ?? ""}.latch.out`);
+    : sourceIn(board.figures, `connectors.${plug.name}.latch.out`);
 };
 
 const sourceIn = (figures: Figures, path: string): LimitSource =>

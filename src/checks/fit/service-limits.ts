@@ -5,47 +5,50 @@ import type { WorkshopDesign } from "../../design/workshop-design.ts";
 import type { LimitSource } from "../../diagnostics/finding.ts";
 import type { ServiceFigures } from "../../fit/service/service-figures.ts";
 import { decimal } from "../../geometry/number.ts";
-import { type HouseRule, houseLimit } from "../house-rule.ts";
+import { type HouseFigure, houseFigure, isOwnFigure } from "../house-rule.ts";
 import { millimetres } from "../words.ts";
-
-/** A house rule without the sentence that says it: that takes more than one of them. */
-type Figure = Omit<HouseRule, "name">;
 
 /**
  * Less than twice the 4.76 mm from a rail's stud to the panel's end, so that a neighbour's thicker stack is not in its way.
  * Common practice.
  */
-const DRIVER_DIAMETER: Figure = { key: "driver-diameter", usual: 8 };
+const DRIVER_DIAMETER: HouseFigure = { key: "driver-diameter", usual: 8 };
 
 /** A driver's blade without its handle: common practice. */
-const DRIVER_LENGTH: Figure = { key: "driver-length", usual: 150 };
+const DRIVER_LENGTH: HouseFigure = { key: "driver-length", usual: 150 };
 
 /** Two hands under a panel that is lifted off: common practice. */
-const LIFT_ROOM: Figure = { key: "lift-room", usual: 100 };
+const LIFT_ROOM: HouseFigure = { key: "lift-room", usual: 100 };
 
 /** A hand's width at the plug: common practice. */
-const LOOP_SLACK: Figure = { key: "loop-slack", usual: 100 };
+const LOOP_SLACK: HouseFigure = { key: "loop-slack", usual: 100 };
 
 interface Workshop {
   readonly workshop: WorkshopDesign | null;
 }
 
 export const serviceFigures = (of: Workshop): ServiceFigures => ({
-  driver: { diameter: limitOf(of, DRIVER_DIAMETER), length: limitOf(of, DRIVER_LENGTH) },
-  liftRoom: limitOf(of, LIFT_ROOM),
-  loopSlack: limitOf(of, LOOP_SLACK),
+  driver: { diameter: houseFigure(of, DRIVER_DIAMETER), length: houseFigure(of, DRIVER_LENGTH) },
+  liftRoom: houseFigure(of, LIFT_ROOM),
+  loopSlack: houseFigure(of, LOOP_SLACK),
 });
 
-const limitOf = (of: Workshop, figure: Figure): ServiceFigures["liftRoom"] =>
-  houseLimit(of, { ...figure, name: "" }).limit;
-
+/** Two figures, each with who says it: a shop that sets the one has not set the other. */
 export const driverSource = (of: Workshop): LimitSource => {
   const { diameter, length } = serviceFigures(of).driver;
-  return sourceOf(
-    of,
-    [DRIVER_DIAMETER, DRIVER_LENGTH],
-    `a straight driver ${millimetres(diameter)} across and ${millimetres(length)} long`,
-  );
+  const across = `a straight driver ${millimetres(diameter)} across`;
+  const long = `${millimetres(length)} long`;
+  const own = [DRIVER_DIAMETER, DRIVER_LENGTH].filter((figure) => isOwnFigure(of, figure));
+  if (own.length !== 1)
+    return sourceOf(of, [DRIVER_DIAMETER, DRIVER_LENGTH], `${across} and ${long}`);
+  const said = (figure: HouseFigure): string =>
+    isOwnFigure(of, figure)
+      ? `house-rules: ${figure.key}`
+      : `common practice, ${figure.key} sets it`;
+  return {
+    kind: "workshop",
+    name: `${across} (${said(DRIVER_DIAMETER)}) and ${long} (${said(DRIVER_LENGTH)})`,
+  };
 };
 
 /** `most`: the tilt up to which a way out is tried. */
@@ -63,11 +66,10 @@ export const loopSource = (of: Workshop): LimitSource =>
     `from the tie over the shared edge to the plug, and ${millimetres(serviceFigures(of).loopSlack)} of slack`,
   );
 
-/** The workshop's own where it has set any of them; the keys that set them either way. */
-const sourceOf = (of: Workshop, figures: readonly Figure[], says: string): LimitSource => {
-  const keys = figures.map(({ key }) => key);
-  const own = keys.filter((key) => of.workshop?.houseRules[key] !== undefined);
-  return own.length > 0
-    ? { kind: "workshop", name: `house-rules: ${own.join(", ")}: ${says}` }
-    : { kind: "house-rule", name: `${says} (common practice)`, key: keys.join(", ") };
+/** The workshop's own where it has set all of them; the keys that set them either way. */
+const sourceOf = (of: Workshop, figures: readonly HouseFigure[], says: string): LimitSource => {
+  const keys = figures.map(({ key }) => key).join(", ");
+  return figures.every((figure) => isOwnFigure(of, figure))
+    ? { kind: "workshop", name: `house-rules: ${keys}: ${says}` }
+    : { kind: "house-rule", name: `${says} (common practice)`, key: keys };
 };
