@@ -1,6 +1,5 @@
-// `npm run bench:page`: the console's picture in the tests' browser, drawn by software. Its first picture beside a bare
-// scene of the same triangles, in turns; what an edit and what a step of a drag takes in the built page. Needs `npm run
-// build`. Folders after `--` are other builds of the page: an edit in each of them is timed too, in turns.
+// `npm run bench:page`: what the built page fetches before its first panel; the console's picture in the tests' browser, drawn
+// by software, beside a bare scene of the same triangles, in turns; an edit and a step of a drag. Needs `npm run build`. Folders after `--` are other builds of the page: an edit in each of them is timed too, in turns.
 
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
@@ -9,6 +8,7 @@ import { build } from "vite";
 import { exampleFiles } from "../scripts/example-files.ts";
 import { consoleBodies } from "../src/fit/bodies/console-bodies.ts";
 import { compile, openLibrary } from "../src/project.ts";
+import { type FetchedFile, firstLoad, packedKilobytes } from "../tests/support/first-load.ts";
 import { openPage, type PageStand, standOf } from "../tests/support/open-page.ts";
 import type { ConsoleScene } from "../viewer/console/console-messages.ts";
 import { consoleScene } from "../viewer/console/console-scene.ts";
@@ -19,11 +19,26 @@ const root = dirname(import.meta.dirname);
 const ROUNDS = 7;
 const STEPS = 24;
 
+await load();
 await edits();
 const stand = await standOf("dist/viewer");
 await firstPicture(stand.browser);
 await dragSteps();
 await stand.close();
+
+async function load(): Promise<void> {
+  const folder = "dist/viewer";
+  const own = await standOf(folder);
+  const { milliseconds, code, data } = await firstLoad(own, folder);
+  await own.close();
+  const sizes = (files: readonly FetchedFile[]): string =>
+    files.map(({ path, packedBytes }) => `${path} ${rounded(packedBytes / 1000)}`).join(", ");
+  tell(
+    `from the address to the first panel of the demo, a browser that has nothing yet: ${rounded(packedKilobytes(code))} kB packed (target: under 450: ${sizes(code)}) and ${sizes(data)}`,
+    milliseconds,
+    null,
+  );
+}
 
 /** Where builds are compared each comes twice, in turns: what the machine does meanwhile falls on all of them. */
 async function edits(): Promise<void> {

@@ -6,6 +6,8 @@ import { extname, join, normalize } from "node:path";
 
 export interface StaticServer {
   readonly address: string;
+  /** Paths of the files that were given, as they were asked for. */
+  readonly served: readonly string[];
   /** Paths that were asked for and not there. */
   readonly missing: readonly string[];
   readonly close: () => Promise<void>;
@@ -21,6 +23,7 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 
 export async function serveFolder(folder: string): Promise<StaticServer> {
+  const served: string[] = [];
   const missing: string[] = [];
   const server = createServer(async (request, response) => {
     const { pathname } = new URL(request.url ?? "/", "http://loopback");
@@ -29,6 +32,7 @@ export async function serveFolder(folder: string): Promise<StaticServer> {
       const bytes = await readFile(join(folder, path));
       response.writeHead(200, { "content-type": TYPES[extname(path)] ?? "text/plain" });
       response.end(bytes);
+      served.push(path);
     } catch {
       missing.push(pathname);
       response.writeHead(404).end();
@@ -39,6 +43,7 @@ export async function serveFolder(folder: string): Promise<StaticServer> {
   if (bound === null || typeof bound === "string") throw new Error("the server has no port");
   return {
     address: `http://127.0.0.1:${bound.port}/`,
+    served,
     missing,
     close: () =>
       new Promise((done, failed) => {

@@ -1,0 +1,49 @@
+// What a browser that has nothing yet fetches of the built page before it shows its first panel, as a host sends it: packed.
+
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { gzipSync } from "node:zlib";
+import type { PageStand } from "./open-page.ts";
+
+export interface FetchedFile {
+  readonly path: string;
+  /** By gzip at its usual level, as most hosts send texts. */
+  readonly packedBytes: number;
+}
+
+export interface FirstLoad {
+  readonly milliseconds: number;
+  /** Program, style and examples. */
+  readonly code: readonly FetchedFile[];
+  /** Fonts and catalogue (`library.json`), and kernels if there are any. */
+  readonly data: readonly FetchedFile[];
+}
+
+/** Of a stand whose server nobody has asked for anything yet. */
+export async function firstLoad(
+  { browser, server }: PageStand,
+  folder: string,
+): Promise<FirstLoad> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
+  const page = await context.newPage();
+  const before = server.served.length;
+  const started = performance.now();
+  await page.goto(server.address);
+  await page.locator(".board [data-component]").first().waitFor({ state: "attached" });
+  const milliseconds = performance.now() - started;
+  const fetched = [...new Set(server.served.slice(before))].map((path) => ({
+    path,
+    packedBytes: gzipSync(readFileSync(resolve(folder, `.${path}`))).length,
+  }));
+  await context.close();
+  const isData = ({ path }: FetchedFile): boolean =>
+    path === "/library.json" || path.endsWith(".wasm");
+  return {
+    milliseconds,
+    code: fetched.filter((file) => !isData(file)),
+    data: fetched.filter(isData),
+  };
+}
+
+export const packedKilobytes = (files: readonly FetchedFile[]): number =>
+  files.reduce((sum, { packedBytes }) => sum + packedBytes, 0) / 1000;
