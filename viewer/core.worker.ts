@@ -4,13 +4,7 @@
 import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
-import {
-  compile,
-  type Library,
-  openLibrary,
-  type PanelProject,
-  type Project,
-} from "../src/project.ts";
+import { compile, type PanelProject, type Project } from "../src/project.ts";
 import type {
   CoreFailure,
   CoreRequest,
@@ -24,10 +18,10 @@ import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
 import { panelPicture } from "./panel/panel-picture.ts";
 import { shapeData } from "./panel/shape-data.ts";
 import { panelUpdates } from "./panel-updates.ts";
+import { openedLibrary } from "./worker-library.ts";
 
-const library = fetchLibrary();
-// Whoever asks is told why; until then nobody listens.
-library.catch(() => undefined);
+// On its way before anybody asks; whoever does is told why it failed.
+openedLibrary().catch(() => undefined);
 
 /** Kept from reading to reading: what was written of a shape holds for its copies. */
 const shapes = shapeData();
@@ -44,7 +38,7 @@ async function answerTo(question: PanelQuestion): Promise<PanelAnswer> {
   try {
     // Sections and lists are drawn when they are asked for: the first picture is shown without them.
     const { panelAnswer } = await import("./panel/panel-answers.ts");
-    const scene = { library: await library, projects: lastRead, data: shapes };
+    const scene = { library: await openedLibrary(), projects: lastRead, data: shapes };
     return panelAnswer(question, scene);
   } catch (reason) {
     return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
@@ -57,7 +51,7 @@ async function replyTo({
   binaries,
 }: CoreRequest): Promise<SentReading | CoreFailure> {
   try {
-    const opened = await library;
+    const opened = await openedLibrary();
     // Whatever an edit leaves alone is not worked out again: a tenth of the time for one panel of a dozen.
     const before = new Map(lastRead.flatMap(({ memory }) => [...memory]));
     const projects = firstFiles(texts).map((entry) =>
@@ -122,11 +116,4 @@ function distinct(findings: readonly PlacedFinding[]): readonly PlacedFinding[] 
     }),
   );
   return [...byKey.values()];
-}
-
-async function fetchLibrary(): Promise<Library> {
-  // The worker lies in a folder beside the data when it is built.
-  const answer = await fetch(new URL("../library.json", self.location.href));
-  if (!answer.ok) throw new Error(`the library could not be loaded (${answer.status})`);
-  return openLibrary(await answer.json());
 }

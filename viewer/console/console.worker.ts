@@ -10,16 +10,10 @@ import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
 import { joinedBox } from "../../src/geometry/space/space-box.ts";
 import { plus, scaled, spaceDistance, vector } from "../../src/geometry/space/vector.ts";
-import {
-  type ConsoleProject,
-  compile,
-  fitSteps,
-  type Library,
-  openLibrary,
-  type Project,
-} from "../../src/project.ts";
+import { type ConsoleProject, compile, fitSteps, type Project } from "../../src/project.ts";
 import type { DesignSources } from "../core-messages.ts";
 import { firstFiles } from "../first-files.ts";
+import { openedKernel, openedLibrary } from "../worker-library.ts";
 import type { ConsoleReply, ConsoleRequest, FitFinding } from "./console-messages.ts";
 import { consoleScene, transfersOf } from "./console-scene.ts";
 import { dragReading, type StandingConsole, standingConsole } from "./drag-reading.ts";
@@ -33,8 +27,6 @@ interface Opened {
   readonly standing: StandingConsole;
 }
 
-let library: Promise<Library> | null = null;
-let kernel: Promise<Kernel> | null = null;
 let opened: Opened | null = null;
 /** By panel: what its shapes were when they were last sent. */
 let sent: ReadonlyMap<string, string> = new Map();
@@ -64,7 +56,7 @@ async function replyTo(request: ConsoleRequest): Promise<ConsoleReply> {
       opened = await openedFrom(request);
       return sceneReply(number, null);
     case "true-shapes":
-      return sceneReply(number, await openKernel());
+      return sceneReply(number, await openedKernel());
     case "drag":
       return dragged(number, request.move);
     case "settle":
@@ -75,8 +67,7 @@ async function replyTo(request: ConsoleRequest): Promise<ConsoleReply> {
 }
 
 async function openedFrom({ texts, binaries }: DesignSources): Promise<Opened | null> {
-  library ??= fetchLibrary();
-  const ready = await library;
+  const ready = await openedLibrary();
   for (const entry of firstFiles(texts)) {
     // Whatever an edit leaves alone is not worked out again.
     const project = compile({ entry, files: texts, binaries }, ready, opened?.project.memory);
@@ -129,7 +120,7 @@ async function fitted(number: number, sources: DesignSources): Promise<ConsoleRe
   reply({ kind: "progress", number, words: "the design" });
   const read = await openedFrom(sources);
   if (read === null) return { kind: "no-console", number };
-  const solids = await openKernel();
+  const solids = await openedKernel();
   const steps = fitSteps(read.project, read.console, solids);
   for (;;) {
     const step = steps.next();
@@ -173,20 +164,3 @@ const ballRound = (bodies: readonly ConsoleBody[]): FitFinding["ball"] => {
   const high = vector(box.maxX, box.maxY, box.maxZ);
   return { middle: scaled(plus(low, high), 1 / 2), radius: spaceDistance(low, high) / 2 };
 };
-
-async function fetchLibrary(): Promise<Library> {
-  const found = await fetch(new URL("../library.json", self.location.href));
-  if (!found.ok) throw new Error(`the library could not be loaded (${found.status})`);
-  return openLibrary(await found.json());
-}
-
-/** Fetched when it is first asked for. */
-function openKernel(): Promise<Kernel> {
-  kernel ??= import("manifold-3d").then(async ({ default: open }) => {
-    // The bundle puts the kernel's wasm beside its code and knows its address.
-    const made = await open();
-    made.setup();
-    return made;
-  });
-  return kernel;
-}

@@ -1,5 +1,5 @@
 // The page's end of the job pack's worker. One pack is made at a time; giving it up ends the worker with all that it holds, and
-// the next one begins anew. A worker that came to its end is kept, with what it remembers of the design.
+// the next one begins anew, as it does where one has failed. A worker that came to its end is kept, with what it remembers.
 
 import type { DesignSources } from "../core-messages.ts";
 import type { MadePack, PackReply, PackWant } from "./pack-messages.ts";
@@ -32,7 +32,9 @@ export const runPack = (
       if (data.number !== number) return;
       if (data.kind === "progress") tell(data.words);
       else {
-        idle = worker;
+        // A browser may keep what a worker failed to load, so that the same one would fail again.
+        if (data.kind === "made") idle = worker;
+        else worker.terminate();
         settle(data);
       }
     };
