@@ -37,6 +37,7 @@ export function PackRoom(): JSX.Element {
       <p class="quiet" role="status">
         {news.value}
       </p>
+      {whole.value !== null && <WholeStanding made={whole.value} />}
       {held !== null && <Standing made={held.made} />}
       {held !== null && held.made.files.length > 0 && <Files made={held.made} />}
     </section>
@@ -108,11 +109,18 @@ function WholeConsole(): JSX.Element {
   const made = whole.value;
   if (made?.zip != null) return <ZipButton zip={made.zip} isOld={false} />;
   return (
+    <button type="button" class="act" onClick={() => void makePack(ALL)}>
+      Make all packs as one zip
+    </button>
+  );
+}
+
+/** What is to be known of all packs together, before their zip is saved. */
+function WholeStanding({ made }: { readonly made: MadePack }): JSX.Element {
+  return (
     <>
-      <button type="button" class="act" onClick={() => void makePack(ALL)}>
-        Make all packs as one zip
-      </button>
-      {made !== null && <Held held={made.held} />}
+      <Held held={made.held} />
+      {made.zip !== null && <Hold questions={made.questions} where=" in all packs" />}
     </>
   );
 }
@@ -149,20 +157,26 @@ function Standing({ made }: { readonly made: MadePack }): JSX.Element {
         </p>
       )}
       <Held held={made.held} />
-      {made.questions > 0 && made.files.length > 0 && (
-        <p>
-          <b>
-            HOLD: {made.questions === 1 ? "1 question is" : `${made.questions} questions are`} open.
-          </b>{" "}
-          Decide before you cut.
-        </p>
-      )}
+      {made.files.length > 0 && <Hold questions={made.questions} where="" />}
       {made.missing.map((words) => (
         <p key={words} class="quiet">
           {words}
         </p>
       ))}
     </>
+  );
+}
+
+function Hold(props: { readonly questions: number; readonly where: string }): JSX.Element | null {
+  const { questions, where } = props;
+  if (questions === 0) return null;
+  return (
+    <p>
+      <b>
+        HOLD: {questions === 1 ? "1 question is" : `${questions} questions are`} open{where}.
+      </b>{" "}
+      Decide before you cut.
+    </p>
   );
 }
 

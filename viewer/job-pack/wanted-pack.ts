@@ -2,6 +2,7 @@
 // library and a way to open the solid kernel; gives the files, the zip, and what stands against them.
 
 import { distinctFindings } from "../../src/diagnostics/distinct-findings.ts";
+import type { Finding } from "../../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import {
@@ -111,13 +112,24 @@ const isWanted = (plan: PackPlan, want: PackWant): boolean => {
 };
 
 /** Those that the pack itself says HOLD for. */
-const questionsOf = (want: PackWant, project: Project, fit: ConsoleFit | null): number => {
-  const panels = project.panels.filter(({ name }) => want.kind === "panel" && name === want.panel);
-  const findings =
-    want.kind === "console"
-      ? [...project.findings, ...(fit?.findings ?? [])]
-      : panels.flatMap((panel) => panel.findings);
-  return findings.filter(({ severity }) => severity === "query").length;
+const questionsOf = (want: PackWant, project: Project, fit: ConsoleFit | null): number =>
+  findingsFor(want, project, fit).filter(({ severity }) => severity === "query").length;
+
+const findingsFor = (
+  want: PackWant,
+  { findings, panels }: Project,
+  fit: ConsoleFit | null,
+): readonly Finding[] => {
+  const ofConsole = [...findings, ...(fit?.findings ?? [])];
+  switch (want.kind) {
+    case "panel":
+      return panels.filter(({ name }) => name === want.panel).flatMap((panel) => panel.findings);
+    case "console":
+      return ofConsole;
+    case "all":
+      // One of the workshop stands in several packs, and is decided once.
+      return distinctFindings([...ofConsole, ...panels.flatMap((panel) => panel.findings)]);
+  }
 };
 
 interface Drafts {
