@@ -27,6 +27,12 @@ export const searchGain = 1e-12;
 /** Corners turn right here at most by arithmetic: an outline is still convex. In mm² of the two edges beside the corner. */
 export const convexNoise = 1e-9;
 
+/**
+ * A search that is given up has shown two pieces to be farther apart than asked for by more than this: who is just within
+ * the length is told by the gap that the search ends with, and not by the arithmetic of a bound.
+ */
+export const beyondNoise = 1e-9;
+
 /** Of a distance squared: two pieces that the search brings nearer than 1e-9 mm, a thousandth of what lengths are read to, meet. */
 export const noDistance = 1e-18;
 

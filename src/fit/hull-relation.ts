@@ -11,7 +11,7 @@ import { plus, scaled, type Vector } from "../geometry/space/vector.ts";
 import { shapeExtent } from "./body-groups.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import { type ConvexPiece, shrunkPiece } from "./convex/convex-piece.ts";
-import { nearestPoints } from "./convex/nearest-points.ts";
+import { type Nearest, type NearestSearch, nearestPoints } from "./convex/nearest-points.ts";
 import { shapePieces } from "./convex/recipe-pieces.ts";
 import { onOutline, touchDepth } from "./fit-tolerance.ts";
 
@@ -34,7 +34,8 @@ export const hullRelation = (
   for (const pair of piecePairs(a, b, { frame, within })) {
     const least = nearest?.gap ?? within;
     if (pair.boxGap > least) break;
-    const found = piecesRelation(pair, frame);
+    const found = piecesRelation(pair, { frame, within: least });
+    if (found.kind === "beyond") continue;
     if (found.kind === "meet") return { kind: "meet", isExact: isSolid(pair) };
     if (nearest === null ? found.gap <= within : found.gap < nearest.gap)
       nearest = { ...found, ...pair };
@@ -88,21 +89,12 @@ const piecePairs = (
     .sort((one, other) => one.boxGap - other.boxGap);
 };
 
-type PiecesRelation =
-  | { readonly kind: "meet" }
-  | {
-      readonly kind: "apart";
-      readonly gap: number;
-      readonly onFirst: Vector;
-      readonly onSecond: Vector;
-    };
-
 /** Pieces that meet, but no deeper than a touch, lie 0 apart where their shrunk selves are nearest. */
-const piecesRelation = ({ first, second }: PiecePair, frame: Frame): PiecesRelation => {
-  const found = nearestPoints(first, second, frame);
-  if (found.kind === "apart") return found;
-  const cores = nearestPoints(core(first), core(second), frame);
-  return cores.kind === "meet" ? cores : { ...cores, gap: 0 };
+const piecesRelation = ({ first, second }: PiecePair, search: NearestSearch): Nearest => {
+  const found = nearestPoints(first, second, search);
+  if (found.kind !== "meet") return found;
+  const cores = nearestPoints(core(first), core(second), { ...search, within: Infinity });
+  return cores.kind === "apart" ? { ...cores, gap: 0 } : cores;
 };
 
 const CORES = new WeakMap<ConvexPiece, ConvexPiece>();

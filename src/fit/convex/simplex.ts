@@ -1,115 +1,155 @@
-// The point of a point, edge, triangle or tetrahedron that is nearest to the origin. Every face is tried: up to fifteen
-// small sums, and no case is told apart by a sign that arithmetic could turn.
+// The point of a point, edge, triangle or tetrahedron that is nearest to the origin. Every face that the newest corner is of
+// is tried, up to eight small sums (the rest was tried before it came), and no case is told apart by a sign that arithmetic
+// could turn. All of it is numbers in arrays that one search writes over: a drag asks for thousands of searches a second.
 
-import { dot, minus, plus, scaled, type Vector } from "../../geometry/space/vector.ts";
 import { flatTriangle } from "../fit-tolerance.ts";
 
-export interface SimplexCorner {
-  readonly difference: Vector;
-  readonly onFirst: Vector;
-  readonly onSecond: Vector;
+/** Up to four corners, x y z of each one after the other. What lies behind them is none of it. */
+export interface Simplex {
+  count: number;
+  /** Of each: the point on the first piece, the point on the second, the first less the second. */
+  readonly onFirst: Float64Array;
+  readonly onSecond: Float64Array;
+  readonly differences: Float64Array;
+  /** The share of each corner in the nearest point. */
+  readonly shares: Float64Array;
 }
 
-export interface NearestOfSimplex {
-  readonly point: Vector;
-  /** The corners that hold it, and the share of each. */
-  readonly corners: readonly SimplexCorner[];
-  readonly weights: readonly number[];
-  /** The origin lies within the tetrahedron. */
-  readonly isInside: boolean;
-}
+export const emptySimplex = (): Simplex => ({
+  count: 0,
+  onFirst: new Float64Array(12),
+  onSecond: new Float64Array(12),
+  differences: new Float64Array(12),
+  shares: new Float64Array(4),
+});
 
-export const nearestOfSimplex = (corners: readonly SimplexCorner[]): NearestOfSimplex => {
-  let best: NearestOfSimplex | null = null;
+/**
+ * Takes in the corner that has been written behind the others, drops those that do not hold the nearest point, and says how
+ * far that is, squared: 0 where the origin lies within. A point no nearer than `best` leaves the simplex as it was.
+ */
+export const nearerFace = (simplex: Simplex, best: number): number => {
+  const { count, differences } = simplex;
   let least = Infinity;
-  for (const places of FACES) {
-    if (places.at(-1)! >= corners.length) continue;
-    const face = places.map((place) => corners[place]!);
-    const weights = shares(face.map(({ difference }) => difference));
-    if (weights === null) continue;
-    if (weights.length === 4) return { point: ORIGIN, corners: face, weights, isInside: true };
-    const point = sum(face, weights);
-    const squared = dot(point, point);
+  let nearest: Face | null = null;
+  for (const face of FACES[count]!) {
+    if (!findShares(differences, face)) continue;
+    const squared = face.length === 4 ? 0 : squaredSum(differences, face);
     if (squared >= least) continue;
     least = squared;
-    best = { point, corners: face, weights, isInside: false };
+    nearest = face;
+    BEST.set(TRIAL);
   }
-  return best!;
+  if (nearest !== null && least < best) keep(simplex, nearest);
+  return least;
 };
 
-const ORIGIN: Vector = { x: 0, y: 0, z: 0 };
+type Face = readonly number[];
 
-/** Single corners first: of equally near faces the smallest is kept. */
-const FACES: readonly (readonly number[])[] = [
-  [0],
-  [1],
-  [2],
-  [3],
-  [0, 1],
-  [0, 2],
-  [1, 2],
-  [0, 3],
-  [1, 3],
-  [2, 3],
-  [0, 1, 2],
-  [0, 1, 3],
-  [0, 2, 3],
-  [1, 2, 3],
-  [0, 1, 2, 3],
+/** By how many there were before the newest. Single corners first: of equally near faces the smallest is kept. */
+const FACES: readonly (readonly Face[])[] = [
+  [[0]],
+  [[1], [0, 1]],
+  [[2], [0, 2], [1, 2], [0, 1, 2]],
+  [[3], [0, 3], [1, 3], [2, 3], [0, 1, 3], [0, 2, 3], [1, 2, 3], [0, 1, 2, 3]],
 ];
 
-const sum = (face: readonly SimplexCorner[], weights: readonly number[]): Vector =>
-  face.reduce(
-    (total, { difference }, index) => plus(total, scaled(difference, weights[index]!)),
-    ORIGIN,
-  );
+/** Shares of the face that is tried, and of the nearest so far. */
+const TRIAL = new Float64Array(4);
+const BEST = new Float64Array(4);
 
-/** Shares of the corners at the foot of the perpendicular from the origin; null where it falls outside, or is nowhere. */
-const shares = (points: readonly Vector[]): readonly number[] | null => {
-  const [a, b, c, d] = points;
-  if (b === undefined) return [1];
-  if (c === undefined) return edgeShares(a!, b);
-  return d === undefined ? triangleShares(a!, b, c) : tetrahedronShares(a!, [b, c, d]);
+const keep = (simplex: Simplex, face: Face): void => {
+  const { onFirst, onSecond, differences, shares } = simplex;
+  for (let place = 0; place < face.length; place += 1) {
+    const from = 3 * face[place]!;
+    for (let axis = 0; axis < 3; axis += 1) {
+      onFirst[3 * place + axis] = onFirst[from + axis]!;
+      onSecond[3 * place + axis] = onSecond[from + axis]!;
+      differences[3 * place + axis] = differences[from + axis]!;
+    }
+    shares[place] = BEST[place]!;
+  }
+  simplex.count = face.length;
 };
 
-const edgeShares = (a: Vector, b: Vector): readonly number[] | null => {
-  const along = minus(b, a);
-  const length = dot(along, along);
-  if (length === 0) return null;
-  const share = -dot(a, along) / length;
-  return share > 0 && share < 1 ? [1 - share, share] : null;
+const squaredSum = (differences: Float64Array, face: Face): number => {
+  let [x, y, z] = [0, 0, 0];
+  for (let place = 0; place < face.length; place += 1) {
+    const at = 3 * face[place]!;
+    const share = TRIAL[place]!;
+    x += differences[at]! * share;
+    y += differences[at + 1]! * share;
+    z += differences[at + 2]! * share;
+  }
+  return x * x + y * y + z * z;
 };
 
-const triangleShares = (a: Vector, b: Vector, c: Vector): readonly number[] | null => {
-  const u = minus(b, a);
-  const v = minus(c, a);
-  const uu = dot(u, u);
-  const uv = dot(u, v);
-  const vv = dot(v, v);
+/** Shares of the corners at the foot of the perpendicular from the origin; false where it falls outside, or is nowhere. */
+const findShares = (differences: Float64Array, face: Face): boolean => {
+  switch (face.length) {
+    case 1:
+      TRIAL[0] = 1;
+      return true;
+    case 2:
+      return findEdgeShares(differences, 3 * face[0]!, 3 * face[1]!);
+    case 3:
+      return findTriangleShares(differences, face);
+    default:
+      return findTetrahedronShares(differences, face);
+  }
+};
+
+const findEdgeShares = (d: Float64Array, a: number, b: number): boolean => {
+  const x = d[b]! - d[a]!;
+  const y = d[b + 1]! - d[a + 1]!;
+  const z = d[b + 2]! - d[a + 2]!;
+  const length = x * x + y * y + z * z;
+  if (length === 0) return false;
+  const share = -(d[a]! * x + d[a + 1]! * y + d[a + 2]! * z) / length;
+  TRIAL[0] = 1 - share;
+  TRIAL[1] = share;
+  return share > 0 && share < 1;
+};
+
+const findTriangleShares = (d: Float64Array, face: Face): boolean => {
+  const [a, b, c] = [3 * face[0]!, 3 * face[1]!, 3 * face[2]!];
+  const [ax, ay, az] = [d[a]!, d[a + 1]!, d[a + 2]!];
+  const [ux, uy, uz] = [d[b]! - ax, d[b + 1]! - ay, d[b + 2]! - az];
+  const [vx, vy, vz] = [d[c]! - ax, d[c + 1]! - ay, d[c + 2]! - az];
+  const uu = ux * ux + uy * uy + uz * uz;
+  const uv = ux * vx + uy * vy + uz * vz;
+  const vv = vx * vx + vy * vy + vz * vz;
   const area = uu * vv - uv * uv;
-  if (area <= flatTriangle * uu * vv) return null;
-  const au = -dot(a, u);
-  const av = -dot(a, v);
+  if (area <= flatTriangle * uu * vv) return false;
+  const au = -(ax * ux + ay * uy + az * uz);
+  const av = -(ax * vx + ay * vy + az * vz);
   const ofB = (au * vv - av * uv) / area;
   const ofC = (av * uu - au * uv) / area;
   const ofA = 1 - ofB - ofC;
-  return ofA > 0 && ofB > 0 && ofC > 0 ? [ofA, ofB, ofC] : null;
+  TRIAL[0] = ofA;
+  TRIAL[1] = ofB;
+  TRIAL[2] = ofC;
+  return ofA > 0 && ofB > 0 && ofC > 0;
 };
 
-const tetrahedronShares = (
-  a: Vector,
-  [b, c, d]: readonly [Vector, Vector, Vector],
-): readonly number[] | null => {
-  const [u, v, w] = [minus(b, a), minus(c, a), minus(d, a)];
-  const whole = triple(u, v, w);
-  if (whole === 0) return null;
-  const from = scaled(a, -1);
-  const ofB = triple(from, v, w) / whole;
-  const ofC = triple(u, from, w) / whole;
-  const ofD = triple(u, v, from) / whole;
+const findTetrahedronShares = (d: Float64Array, face: Face): boolean => {
+  const [a, b, c, e] = [3 * face[0]!, 3 * face[1]!, 3 * face[2]!, 3 * face[3]!];
+  const [ax, ay, az] = [d[a]!, d[a + 1]!, d[a + 2]!];
+  const [ux, uy, uz] = [d[b]! - ax, d[b + 1]! - ay, d[b + 2]! - az];
+  const [vx, vy, vz] = [d[c]! - ax, d[c + 1]! - ay, d[c + 2]! - az];
+  const [wx, wy, wz] = [d[e]! - ax, d[e + 1]! - ay, d[e + 2]! - az];
+  // Normals of the three faces at the first corner: what a triple product needs of two of its edges.
+  const [px, py, pz] = [vy * wz - vz * wy, vz * wx - vx * wz, vx * wy - vy * wx];
+  const whole = ux * px + uy * py + uz * pz;
+  if (whole === 0) return false;
+  const ofB = -(ax * px + ay * py + az * pz) / whole;
+  const ofC =
+    -(ux * (ay * wz - az * wy) + uy * (az * wx - ax * wz) + uz * (ax * wy - ay * wx)) / whole;
+  const ofD =
+    -(ux * (vy * az - vz * ay) + uy * (vz * ax - vx * az) + uz * (vx * ay - vy * ax)) / whole;
   const ofA = 1 - ofB - ofC - ofD;
-  return ofA >= 0 && ofB >= 0 && ofC >= 0 && ofD >= 0 ? [ofA, ofB, ofC, ofD] : null;
+  TRIAL[0] = ofA;
+  TRIAL[1] = ofB;
+  TRIAL[2] = ofC;
+  TRIAL[3] = ofD;
+  return ofA >= 0 && ofB >= 0 && ofC >= 0 && ofD >= 0;
 };
-
-const triple = (a: Vector, b: Vector, c: Vector): number =>
-  a.x * (b.y * c.z - b.z * c.y) + a.y * (b.z * c.x - b.x * c.z) + a.z * (b.x * c.y - b.y * c.x);

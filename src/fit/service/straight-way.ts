@@ -86,7 +86,7 @@ const wallsOf = (points: readonly Vector[]): readonly ConvexPiece[] =>
 /** Deeper than a touch. */
 const doMeet = (first: ConvexPiece, second: ConvexPiece, frame: Frame): boolean =>
   boxGap(first.box, boxOut(frame, second.box)) <= 0 &&
-  nearestPoints(core(first), core(second), frame).kind === "meet";
+  nearestPoints(core(first), core(second), { frame, within: 0 }).kind === "meet";
 
 const core = (piece: ConvexPiece): ConvexPiece => shrunkPiece(piece, wayTouch / 2);
 
