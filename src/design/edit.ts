@@ -3,6 +3,7 @@
 
 import type { Span } from "../diagnostics/finding.ts";
 import type { TextEdit } from "../diagnostics/text-edit.ts";
+import { flowRemoval } from "./flow-removal.ts";
 import { readText } from "./read-text.ts";
 import { replacement, type Source, spanIn } from "./source.ts";
 import type { ListNode, MapEntry, MapNode, TextNode } from "./text-node.ts";
@@ -68,11 +69,12 @@ export const removeKey = (from: Source, path: Path, key: string): Edit => {
       ? refuse("a file can't be left without keys")
       : changed(from, valueSpan(from, map), "{}");
   }
-  return changed(
-    from,
-    map.flow ? flowEntrySpan(from, map, index) : blockEntrySpan(from, map, index),
-    "",
-  );
+  if (!map.flow) return changed(from, blockEntrySpan(from, map, index), "");
+  const ends = map.entries.map(({ keySpan, value }) => ({
+    start: keySpan.start,
+    end: contentEnd(from, value),
+  }));
+  return { kind: "edit", edit: flowRemoval(from, ends, index) };
 };
 
 /** Adds an item behind the last one of the list at `path`. */
@@ -94,7 +96,9 @@ export const removeItem = (from: Source, path: Path, index: number): Edit => {
   if (list?.kind !== "list" || item === undefined)
     return refuse(`there is no item ${index + 1} at ${path.join(".")}`);
   if (list.items.length === 1) return changed(from, valueSpan(from, list), "[]");
-  return list.flow ? withoutFlowItem(from, list, index) : withoutDash(from, item);
+  if (!list.flow) return withoutDash(from, item);
+  const ends = list.items.map((one) => ({ start: one.span.start, end: contentEnd(from, one) }));
+  return { kind: "edit", edit: flowRemoval(from, ends, index) };
 };
 
 /** The node at a path; null where there is none or the text can't be read. */
@@ -191,37 +195,12 @@ const addedInFlow = (from: Source, node: MapNode | ListNode, entry: string): Edi
   return changed(from, spanIn(from, end, end), `, ${entry}`);
 };
 
-const withoutFlowItem = (from: Source, list: ListNode, index: number): Edit => {
-  const [before, item, next] = [list.items[index - 1], list.items[index], list.items[index + 1]];
-  const start = item?.span.start ?? list.span.start;
-  const span =
-    next !== undefined
-      ? spanIn(from, start, next.span.start)
-      : spanIn(
-          from,
-          before === undefined ? start : contentEnd(from, before),
-          item === undefined ? start : contentEnd(from, item),
-        );
-  return changed(from, span, "");
-};
-
 const withoutDash = (from: Source, item: TextNode): Edit => {
   const dash = from.text.lastIndexOf("-", item.span.start - 1);
   const first = lineStart(from.text, dash);
   if (dash === -1 || from.text.slice(first, dash).trim() !== "")
     return refuse("the list's dashes can't be found");
   return changed(from, wholeLines(from, first, contentEnd(from, item)), "");
-};
-
-const flowEntrySpan = (from: Source, map: MapNode, index: number): Span => {
-  const entry = map.entries[index];
-  const next = map.entries[index + 1];
-  const before = map.entries[index - 1];
-  const start = entry?.keySpan.start ?? map.span.start;
-  if (next !== undefined) {
-    return spanIn(from, start, next.keySpan.start);
-  }
-  return spanIn(from, endOf(from, before, start), endOf(from, entry, start));
 };
 
 const endOf = (from: Source, entry: MapEntry | undefined, otherwise: number): number =>

@@ -9,6 +9,7 @@ import {
   appendItem,
   type Edit,
   nodeAt,
+  removeItem,
   removeKey,
   replaceValue,
   setKey,
@@ -31,6 +32,30 @@ const remove = (text: string, path: readonly string[], key: string): string =>
   after(text, removeKey(source("f", text), path, key));
 const append = (text: string, path: readonly string[], item: string): string =>
   after(text, appendItem(source("f", text), path, item));
+
+const removeAt = (text: string, index: number): string =>
+  after(text, removeItem(source("f", text), ["l"], index));
+
+describe("taking an entry out of brackets", () => {
+  test.each([
+    ["l: [a, b, c] # x\n", 0, "l: [b, c] # x\n"],
+    ["l: [a, b, c]\n", 1, "l: [a, c]\n"],
+    ["l: [a, b , c ]\n", 2, "l: [a, b ]\n"],
+    // A comment beside an entry that stays, or above it, is lost with none that goes.
+    ["l: [ a, # one\n     b # two\n   ]\n", 1, "l: [ a # one\n      # two\n   ]\n"],
+    ["l: [ a, # one, it is\n     b ]\n", 0, "l: [  # one, it is\n     b ]\n"],
+    ["l: [ a # one, it is\n     , b, c ]\n", 1, "l: [ a # one, it is\n     , c ]\n"],
+    ["l: [ a # one, it is\n     , b ]\n", 1, "l: [ a # one, it is\n       ]\n"],
+  ])("%j without item %i", (text, index, result) => {
+    expect(removeAt(text, index)).toBe(result);
+    expect(parse(result).l).toEqual(parse(text).l.toSpliced(index, 1));
+  });
+
+  test("a key likewise", () => {
+    const text = "m: { a: 1, # one\n     b: 2 # two\n   }\n";
+    expect(remove(text, ["m"], "b")).toBe("m: { a: 1 # one\n      # two\n   }\n");
+  });
+});
 
 describe("setting a key", () => {
   test.each([
