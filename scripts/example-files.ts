@@ -6,11 +6,11 @@ import { join } from "node:path";
 /** By example: its files' texts, by path from the example's folder with forward slashes. */
 export type ExampleFiles = Readonly<Record<string, Readonly<Record<string, string>>>>;
 
-/** What the page shows of each before it is opened: small, since it is a part of the first load. */
+/** What the page shows of each before it is opened; loaded where somebody asks for the choice. */
 export const EXAMPLE_PICTURES: Readonly<Record<string, string>> = {
   "first-panel": "first-panel.svg",
   "rack-panel": "studio-rack.svg",
-  "tug-trainer": "winch.svg",
+  "tug-trainer": "console.svg",
 };
 
 export function exampleFiles(root: string): ExampleFiles {
