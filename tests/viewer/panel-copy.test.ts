@@ -71,3 +71,34 @@ test("a file that is there is never written over", () => {
   const { made } = copied(new Map([...TEXTS, ["panels/port.yaml", "kind: panel\n"]]), "port");
   expect(made.file).toBe("panels/port-2.yaml");
 });
+
+test("a folder that is called like the file keeps its name", () => {
+  const file = "bench.yaml/bench.yaml";
+  const texts = new Map([
+    ["console.yaml", CONSOLE.replaceAll("panels/bench.yaml", file)],
+    [file, PANEL],
+    ["workshop.yaml", WORKSHOP],
+  ]);
+  const design = read(texts).console?.design;
+  if (design === undefined) throw new Error("no console");
+  const made = panelCopy(texts, { file, edits: [], panel: "port", design });
+  if (made.kind === "refused") throw new Error(made.why);
+  const changed = withMoves(texts, made.moves);
+  if (changed.kind === "refused") throw new Error(changed.why);
+  expect(made.file).toBe("bench.yaml/port.yaml");
+  expect(changed.texts.get("console.yaml")).toContain('file: "bench.yaml/port.yaml", as: port');
+  expect(placesOf(read(changed.texts))).toEqual({ port: 40, starboard: 40 });
+});
+
+test("a file whose name can't be changed is not copied, and why is said", () => {
+  // Two names are a fault of their own: which of them is meant, nobody knows.
+  const twice = PANEL.replace(/^name: .*$/m, (line) => `${line}\n${line}`);
+  const texts = new Map([...TEXTS, ["panels/bench.yaml", twice]]);
+  const design = read(TEXTS).console?.design;
+  if (design === undefined) throw new Error("no console");
+  const made = panelCopy(texts, { file: "panels/bench.yaml", edits: [], panel: "port", design });
+  expect(made).toEqual({
+    kind: "refused",
+    why: "the copy can't be named port: name is written twice",
+  });
+});

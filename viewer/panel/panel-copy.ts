@@ -40,17 +40,16 @@ export function panelCopy(
   );
   if (edited.kind === "refused") return edited;
   const copy = freeFile(file, panel, texts);
+  const own = withName(copy, edited.text, panel);
+  if (own.kind === "refused") return own;
   const written = consoleText.slice(span.start, span.end);
-  const named = written.replace(lastPart(file), lastPart(copy));
-  if (named === written) return { kind: "refused", why: `${written} is not written as a path` };
+  const named = withLastPart(written, lastPart(file), lastPart(copy));
+  if (named === null) return { kind: "refused", why: `${written} is not written as a path` };
   const text = `${consoleText.slice(0, span.start)}${named}${consoleText.slice(span.end)}`;
   return {
     kind: "moves",
     file: copy,
-    moves: [
-      textMove(copy, null, withName(copy, edited.text, panel)),
-      textMove(span.file, consoleText, text),
-    ],
+    moves: [textMove(copy, null, own.text), textMove(span.file, consoleText, text)],
   };
 }
 
@@ -66,11 +65,24 @@ function freeFile(file: string, panel: string, texts: DesignTexts): string {
 
 const lastPart = (path: string): string => path.split("/").at(-1) ?? path;
 
+/** A path as it is written, in quotes or bare, with another file at its end; null where it ends in something else. */
+function withLastPart(written: string, before: string, after: string): string | null {
+  const at = written.lastIndexOf(before);
+  const behind = written.slice(at + before.length);
+  return at < 0 || !/^["']?$/.test(behind) ? null : `${written.slice(0, at)}${after}${behind}`;
+}
+
 /** Its own name too, so that no two files of the folder have one name. */
-function withName(file: string, text: string, name: string): string {
+function withName(
+  file: string,
+  text: string,
+  name: string,
+): { readonly kind: "named"; readonly text: string } | Extract<PanelCopy, { kind: "refused" }> {
   const from = source(file, text);
-  if (nodeAt(from, ["name"]) === null) return text;
+  if (nodeAt(from, ["name"]) === null) return { kind: "named", text };
   const made = setKey(from, [], { key: "name", value: name });
   const applied = made.kind === "edit" ? applyEdits(text, [made.edit]) : made;
-  return applied.kind === "edited" ? applied.text : text;
+  if (applied.kind === "refused")
+    return { kind: "refused", why: `the copy can't be named ${name}: ${applied.why}` };
+  return { kind: "named", text: applied.text };
 }
