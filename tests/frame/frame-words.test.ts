@@ -101,6 +101,18 @@ describe("little wood beside a slot", () => {
   });
 });
 
+test("a slot that runs out at the edge of its cheek holds nothing: a fault", () => {
+  const severities = (beyond: string): readonly string[] =>
+    framed({
+      bays: [BAY],
+      frame: `{ type: side-console, sheet: birch-ply-12, beyond: ${beyond} }`,
+    })
+      .findings.filter(({ code }) => code === "checks/frame-web")
+      .map(({ severity }) => severity);
+  expect(new Set(severities("0 mm"))).toEqual(new Set(["fault"]));
+  expect(new Set(severities("4 mm"))).toEqual(new Set(["query"]));
+});
+
 describe("wood beside the holes of a rail", () => {
   const said = (hole: string, house = "{}"): readonly string[] =>
     framed({

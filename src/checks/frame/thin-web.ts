@@ -4,7 +4,7 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import type { FramePart } from "../../parts/frame/frame-part.ts";
 import { thinnestWeb } from "../../parts/frame/webs.ts";
 import { houseLimit } from "../house-rule.ts";
-import { isUnder } from "../limits.ts";
+import { isOver, isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
 import type { BoardFacts, FrameRule } from "./frame-rule.ts";
 import { frameWeb } from "./web-limit.ts";
@@ -14,7 +14,7 @@ const entry: CodeEntry = {
   code: "checks/frame-web",
   severity: "query",
   title: "little wood between two slots, or a slot and an edge",
-  why: "What stands between slots carries the joint: at least the sheet's thickness is common practice; less breaks out when the frame is knocked together.",
+  why: "What stands between slots carries the joint: at least the sheet's thickness is common practice; less breaks out when the frame is knocked together: a query. Slots that run into one another, or out at the edge, hold nothing: a fault.",
   example: "frame: { type: side-console, sheet: birch-ply-12, beyond: 4 mm }",
 };
 
@@ -33,13 +33,16 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   const web = thinnestWeb(part, { from: isSlot, to: isSlot });
   if (web === null || !isUnder(web.gap, limit)) return [];
   return [
-    finding(entry, {
-      message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.`,
-      span: facts.plan.sheet.design.written.span,
-      subjects: [part.id],
-      measured: measureMm(web.gap),
-      limit: measureMm(limit),
-      source,
-    }),
+    {
+      ...finding(entry, {
+        message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.`,
+        span: facts.plan.sheet.design.written.span,
+        subjects: [part.id],
+        measured: measureMm(web.gap),
+        limit: measureMm(limit),
+        source,
+      }),
+      severity: isOver(web.gap, 0) ? "query" : "fault",
+    },
   ];
 };
