@@ -211,3 +211,22 @@ test("a reading that takes longer than half a second shows that it goes on, and 
   await page.getByRole("application").waitFor();
   await page.close();
 });
+
+test("the building of a console's picture can be given up, and begun again", async () => {
+  const { page } = await openPage(stand);
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await page.goto(`${stand.server.address}?picture=plain`);
+  await openLoose(page, SMALL_CONSOLE);
+  let isHeld = true;
+  await page.context().route("**/library.json", async (route) => {
+    if (!isHeld) await route.continue();
+  });
+  await page.getByRole("button", { name: "Console", exact: true }).click();
+  await page.getByText("Building the console").waitFor();
+  await page.getByRole("button", { name: "Give it up" }).click();
+  await page.getByText("The console was not built").waitFor();
+  isHeld = false;
+  await page.getByRole("button", { name: "Build it" }).click();
+  await page.getByRole("button", { name: /^one / }).waitFor();
+  await page.close();
+});

@@ -11,14 +11,16 @@ export interface ConsoleClient {
   readonly settle: (move: PanelMove) => Promise<ConsoleReply>;
   /** null where a newer place has been asked for. */
   readonly drag: (move: PanelMove) => Promise<ConsoleReply | null>;
-  readonly close: () => void;
+  /** Ends at once whatever is asked; the next `open` begins anew. */
+  readonly giveUp: () => void;
 }
 
 /** What is asked, without the number that tells its answer from another's. */
 type Question<Each = ConsoleRequest> = Each extends ConsoleRequest ? Omit<Each, "number"> : never;
 
 export const consoleClient = (): ConsoleClient => {
-  const { ask, close } = connected();
+  let connection = connected();
+  const ask = (question: Question): Promise<ConsoleReply> => connection.ask(question);
   let opening = 0;
   let step: Promise<ConsoleReply> | null = null;
   let next: { move: PanelMove; answer: (reply: ConsoleReply | null) => void } | null = null;
@@ -48,7 +50,13 @@ export const consoleClient = (): ConsoleClient => {
         next = { move, answer };
       });
     },
-    close,
+    giveUp: () => {
+      opening += 1;
+      next?.answer(null);
+      next = null;
+      connection.close();
+      connection = connected();
+    },
   };
 };
 
@@ -82,10 +90,11 @@ const connected = (tell: (words: string) => void = () => undefined): Connection 
     waiting.get(data.number)?.(data);
     waiting.delete(data.number);
   });
-  worker.addEventListener("error", ({ message }) => {
-    for (const [number, answer] of waiting) answer({ kind: "failed", number, why: message });
+  const fail = (why: string): void => {
+    for (const [number, answer] of waiting) answer({ kind: "failed", number, why });
     waiting.clear();
-  });
+  };
+  worker.addEventListener("error", ({ message }) => fail(message));
   return {
     ask: (question) =>
       new Promise((answer) => {
@@ -93,6 +102,9 @@ const connected = (tell: (words: string) => void = () => undefined): Connection 
         waiting.set(latest, answer);
         worker.postMessage({ ...question, number: latest });
       }),
-    close: () => worker.terminate(),
+    close: () => {
+      worker.terminate();
+      fail("given up");
+    },
   };
 };

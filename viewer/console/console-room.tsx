@@ -7,8 +7,10 @@ import { takeHands } from "./console-hands.ts";
 import { ConsolePicture } from "./console-picture.ts";
 import { PanelReadout } from "./console-readout.tsx";
 import {
+  buildAgain,
   followDesign,
   followPointer,
+  giveUpBuilding,
   hand,
   look,
   opening,
@@ -73,7 +75,23 @@ function OpeningWords(): JSX.Element | null {
     case "open":
       return null;
     case "reading":
-      return <p class="console-opening">Building the console …</p>;
+      return (
+        <p class="console-opening">
+          Building the console …{" "}
+          <button type="button" class="act" onClick={giveUpBuilding}>
+            Give it up
+          </button>
+        </p>
+      );
+    case "given-up":
+      return (
+        <p class="console-opening">
+          The console was not built.{" "}
+          <button type="button" class="act" onClick={buildAgain}>
+            Build it
+          </button>
+        </p>
+      );
     case "none":
       return <p class="console-opening">No console could be laid out: see the findings.</p>;
     case "failed":

@@ -2,6 +2,7 @@
 // the picture and the page beside it follow them. Lives while the view is open.
 
 import { effect, signal } from "@preact/signals";
+import type { DesignSources } from "../core-messages.ts";
 import { isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
@@ -15,6 +16,7 @@ export type Opening =
   | { readonly kind: "reading" }
   | { readonly kind: "open" }
   | { readonly kind: "none" }
+  | { readonly kind: "given-up" }
   | { readonly kind: "failed"; readonly why: string };
 
 export interface Measuring {
@@ -53,12 +55,25 @@ export const changeLook = (change: Partial<Look>): void => {
  */
 export const followDesign = (): (() => void) =>
   effect(() => {
-    if (!isCurrent.value) return;
-    const now = texts.value;
-    void client.open(sourcesOf(now)).then((reply) => {
-      if (reply !== null) take(reply);
-    });
+    if (isCurrent.value) build(sourcesOf(texts.value));
   });
+
+const build = (sources: DesignSources): void => {
+  void client.open(sources).then((reply) => {
+    if (reply !== null) take(reply);
+  });
+};
+
+/** The building of the first picture: its worker is ended. A change of the design, or the person, begins it again. */
+export const giveUpBuilding = (): void => {
+  client.giveUp();
+  opening.value = { kind: "given-up" };
+};
+
+export const buildAgain = (): void => {
+  opening.value = { kind: "reading" };
+  build(sourcesOf(texts.value));
+};
 
 const take = (reply: ConsoleReply): void => {
   switch (reply.kind) {
