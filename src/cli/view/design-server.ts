@@ -104,12 +104,10 @@ const listenAt = (server: Server, port: number, host: string): Promise<Bound> =>
 
 const watchFor = ({ source, listeners }: ServedDesk): { readonly close: () => void } => {
   const watching = watchDesign(source.place.root, () => {
-    const now = servedDesign(source);
-    watching.follow([...now.paths, ...now.message.shapes]);
+    watching.follow(servedDesign(source).watched);
     tell(listeners, "data: changed\n\n");
   });
-  const now = servedDesign(source);
-  watching.follow([...now.paths, ...now.message.shapes]);
+  watching.follow(servedDesign(source).watched);
   return watching;
 };
 

@@ -2,7 +2,7 @@
 // disk each time that it is asked for.
 
 import { basename, join } from "node:path";
-import { includesOf } from "../../design/includes.ts";
+import { binariesOf, includesOf } from "../../design/includes.ts";
 import { textHash } from "../../diagnostics/text-edit.ts";
 import type { DesignPlace } from "../design-argument.ts";
 import type { Disk } from "../disk.ts";
@@ -13,6 +13,8 @@ export interface ServedDesign {
   readonly loaded: LoadedDesign;
   /** Paths that the design's texts name, there or not, and its first file: nothing else is written. */
   readonly paths: ReadonlySet<string>;
+  /** Those, and the shapes and photographs that are named: what is not there yet may come. */
+  readonly watched: ReadonlySet<string>;
   readonly message: DesignMessage;
 }
 
@@ -25,6 +27,8 @@ export interface DesignSource {
 export const servedDesign = ({ place, isReadOnly, disk }: DesignSource): ServedDesign => {
   const loaded = loadDesign(place, disk);
   const named = [...loaded.files].flatMap(([path, text]) => includesOf(path, text));
+  const paths = new Set([place.entry, ...named].filter(isDesignText));
+  const shapes = [...loaded.files].flatMap(([path, text]) => binariesOf(path, text));
   const files = [...loaded.files].map(([path, text]) => ({
     path,
     text,
@@ -32,7 +36,8 @@ export const servedDesign = ({ place, isReadOnly, disk }: DesignSource): ServedD
   }));
   return {
     loaded,
-    paths: new Set([place.entry, ...named].filter(isDesignText)),
+    paths,
+    watched: new Set([...paths, ...shapes]),
     message: {
       id: textHash(join(place.root, place.entry)),
       name: nameOf(place),

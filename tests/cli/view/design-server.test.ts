@@ -13,7 +13,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { type Disk, realDisk } from "../../../src/cli/disk.ts";
 import { textHash } from "../../../src/diagnostics/text-edit.ts";
-import { PANEL, serveDesign, WORKSHOP } from "./served.ts";
+import { PANEL, type Served, serveDesign, WORKSHOP } from "./served.ts";
 
 const change = (path: string, before: string | null, text: string): object => ({
   path,
@@ -278,8 +278,9 @@ describe("what can go wrong with a save", () => {
 describe("changes outside", () => {
   const heard = async (
     act: (root: string) => void,
+    given: Served | null = null,
   ): Promise<{ readonly text: string; readonly after: number }> => {
-    const { root, server } = await serveDesign();
+    const { root, server } = given ?? (await serveDesign());
     const answer = await fetch(`http://127.0.0.1:${server.port}/design/changes`, {
       headers: { authorization: `Bearer ${server.key}` },
     });
@@ -301,5 +302,19 @@ describe("changes outside", () => {
     expect(text).toBe("data: changed\n\n");
     // The poll looks every 2 s: a change that the system does not tell of is found by then.
     expect(after).toBeLessThan(4000);
+  });
+
+  test("are told when a photograph comes that was named before it was there", async () => {
+    const photo = "photo: { file: old.jpg, marks: [] }\n";
+    const served = await serveDesign();
+    await heard((root) => writeFileSync(join(root, PATH), `${PANEL}${photo}`), served);
+    const { text, after } = await heard(
+      (root) => writeFileSync(join(root, "panels/old.jpg"), "picture"),
+      served,
+    );
+    expect(text).toBe("data: changed\n\n");
+    expect(after).toBeLessThan(4000);
+    const { shapes } = JSON.parse((await served.ask("/design")).text);
+    expect(shapes).toEqual(["panels/old.jpg"]);
   });
 });
