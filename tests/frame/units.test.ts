@@ -2,6 +2,8 @@
 // their written cut files by the kernel, as one unit is; and their sizes against sums over the text by hand.
 
 import { describe, expect, test } from "vitest";
+import { consoleBodies } from "../../src/fit/bodies/console-bodies.ts";
+import { operatorFacts } from "../../src/fit/operator/operator-facts.ts";
 import { withKept } from "../../src/geometry/solid/kernel.ts";
 import { pointOut } from "../../src/geometry/space/frame.ts";
 import { spaceDistance, type Vector, vector } from "../../src/geometry/space/vector.ts";
@@ -256,6 +258,20 @@ describe("a front desk of three narrow columns", () => {
     });
     for (const width of widths) expect(width).toBeCloseTo(211.2, 6);
     expect(trouble(frame)).toEqual([]);
+  });
+
+  // Knees begin at the desk's edge, 500. Cheeks begin 27.1 before it and are cut out 440 deep and 620 high: 412.9 are left
+  // before them. The outer cheeks' inner faces stand 212 + 94 aside of the middle.
+  test("leaves the operator the room that its cut-out cheeks leave", () => {
+    const { layout, frame } = framed(seated("[0, 0]"));
+    const { knees } = operatorFacts(
+      layout,
+      consoleBodies({ layout, frame, printedParts: new Map() }),
+    );
+    expect(knees?.depthAtKnee.has).toBeCloseTo(412.9, 6);
+    expect(knees?.depthAtFoot.has).toBeCloseTo(412.9, 6);
+    expect(knees?.height.has).toBeCloseTo(620, 6);
+    expect(knees?.width.has).toBeCloseTo(2 * (212 + 94), 6);
   });
 
   test("has none beneath the one that is past his knees", () => {

@@ -2,7 +2,8 @@
 //
 // The box begins at the front edge of the surfaces ahead of the seat and is as wide as KNEE_BOX says. What hangs above the
 // lap bounds its height; what stands in the middle half bounds its depth, at the knee and at the foot; what stands only
-// at the sides bounds its width. Bodies count as their boxes, so that room is never told larger than it is.
+// at the sides bounds its width. Bodies count as boxes, boards of the frame as several, so that room is never told larger
+// than it is.
 //
 // null for a console beside the seat: nothing of it lies ahead of the seat within the width of the box, so that nobody's
 // knees go under it; what stands there is no console that is sat at, whatever its height.
@@ -12,6 +13,7 @@ import type { ConsoleLayout, PosedOperator } from "../../layout/console/console-
 import { KNEE_BOX } from "../../standards/reach.ts";
 import type { ConsoleBody } from "../console-body.ts";
 import type { KneeFact, KneeRoom } from "../fit-facts.ts";
+import { boardBoxes } from "./board-boxes.ts";
 import { kneeHeightNeeded } from "./knee-height.ts";
 import { surfacesOf } from "./surfaces.ts";
 
@@ -30,9 +32,10 @@ export const kneeFact = (
   if (ahead.length === 0) return null;
   const edge = Math.max(operator.seat.x, Math.min(...ahead.map(({ box }) => box.minX)));
   const place = { edge, middle: operator.seat.y, seat: operator.seat.z };
-  const under = bodies.filter(
-    (body) => body.role !== "cable" && body.role !== "latch" && isUnder(body, place),
-  );
+  const under = bodies
+    .filter((body) => body.role !== "cable" && body.role !== "latch" && isUnder(body, place))
+    .flatMap((body) => boardBoxes(body).map((box): Boxed => ({ body, box })))
+    .filter((each) => isUnder(each, place));
   const [knee, foot] = aheadOf(under, place);
   const above = nearest(
     under.filter((body) => isOverLap(body, place)),
@@ -63,13 +66,19 @@ interface KneePlace {
   readonly seat: number;
 }
 
+/** A body, or a part of one. */
+interface Boxed {
+  readonly body: ConsoleBody;
+  readonly box: ConsoleBody["box"];
+}
+
 interface Nearest {
   readonly body: ConsoleBody;
   readonly far: number;
 }
 
 /** It comes into the room that is looked through: from the edge on, as far to the sides and ahead as is far enough. */
-const isUnder = ({ box }: ConsoleBody, { edge, middle, seat }: KneePlace): boolean =>
+const isUnder = ({ box }: Pick<Boxed, "box">, { edge, middle, seat }: KneePlace): boolean =>
   box.maxX > edge &&
   box.minX < edge + FAR_ENOUGH &&
   box.minY < middle + FAR_ENOUGH / 2 &&
@@ -81,22 +90,22 @@ const isUnder = ({ box }: ConsoleBody, { edge, middle, seat }: KneePlace): boole
 const highestLooked = (seat: number): number => kneeHeightNeeded(seat) + FAR_ENOUGH;
 
 /** Its middle half: what stands there is before the knees and not beside them. */
-const isInMiddle = ({ box }: ConsoleBody, { middle }: KneePlace): boolean =>
+const isInMiddle = ({ box }: Pick<Boxed, "box">, { middle }: KneePlace): boolean =>
   box.minY < middle + KNEE_BOX.width / 4 && box.maxY > middle - KNEE_BOX.width / 4;
 
 /** Above the seat, within the width of the box and as deep as knees go. */
-const isOverLap = ({ box }: ConsoleBody, { edge, middle, seat }: KneePlace): boolean =>
+const isOverLap = ({ box }: Pick<Boxed, "box">, { edge, middle, seat }: KneePlace): boolean =>
   box.minZ >= seat &&
   box.minX < edge + KNEE_BOX.depthAtKnee &&
   box.minY < middle + KNEE_BOX.width / 2 &&
   box.maxY > middle - KNEE_BOX.width / 2;
 
 const aheadOf = (
-  bodies: readonly ConsoleBody[],
+  bodies: readonly Boxed[],
   place: KneePlace,
 ): readonly [Nearest | null, Nearest | null] => {
   const standing = bodies.filter((body) => body.box.minZ < place.seat && isInMiddle(body, place));
-  const depth = ({ box }: ConsoleBody): number => Math.max(0, box.minX - place.edge);
+  const depth = ({ box }: Pick<Boxed, "box">): number => Math.max(0, box.minX - place.edge);
   return [
     nearest(
       standing.filter(({ box }) => box.maxZ > FOOT_HEIGHT),
@@ -114,15 +123,16 @@ const isFloor = ({ maxZ }: ConsoleBody["box"]): boolean => maxZ <= THRESHOLD;
 const THRESHOLD = 25;
 
 const sidesOf = (
-  bodies: readonly ConsoleBody[],
+  bodies: readonly Boxed[],
   place: KneePlace,
 ): readonly [Nearest | null, Nearest | null] => {
   const beside = bodies.filter(
-    (body) =>
-      body.box.minZ < place.seat &&
-      !isFloor(body.box) &&
+    ({ body, box }) =>
+      box.minZ < place.seat &&
+      !isFloor(box) &&
+      // As a whole: what reaches into the middle bounds the depth.
       !isInMiddle(body, place) &&
-      body.box.minX < place.edge + KNEE_BOX.depthAtKnee,
+      box.minX < place.edge + KNEE_BOX.depthAtKnee,
   );
   return [
     nearest(
@@ -136,11 +146,8 @@ const sidesOf = (
   ];
 };
 
-const nearest = (
-  bodies: readonly ConsoleBody[],
-  far: (body: ConsoleBody) => number,
-): Nearest | null =>
-  bodies.reduce<Nearest | null>((best, body) => {
-    const one = far(body);
-    return best === null || one < best.far ? { body, far: one } : best;
+const nearest = (bodies: readonly Boxed[], far: (each: Boxed) => number): Nearest | null =>
+  bodies.reduce<Nearest | null>((best, each) => {
+    const one = far(each);
+    return best === null || one < best.far ? { body: each.body, far: one } : best;
   }, null);
