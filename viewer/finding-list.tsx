@@ -19,6 +19,8 @@ export function FindingList(props: {
 }): JSX.Element | null {
   const { numbered } = props;
   if (progress.value.kind === "empty" || progress.value.kind === "failed") return null;
+  // "0 faults" of a design that is still being read would be no truth.
+  if (progress.value.kind === "reading" && numbered.length === 0) return null;
   return (
     <section class="findings" aria-labelledby="findings-title">
       <h2 id="findings-title">{countWords(numbered.map(({ placed }) => placed))}</h2>
