@@ -29,3 +29,7 @@ export const usualUnit = (text: string): WritingUnit => {
   const millimetres = text.match(/\d ?mm\b/g)?.length ?? 0;
   return inches > millimetres ? "in" : "mm";
 };
+
+/** Whether a person typed a length as the reader takes it; nothing else may come into the text from a field. */
+export const isLengthText = (typed: string): boolean =>
+  /^[+-]?(?:\d*\.?\d+|(?:\d+[ -])?\d+\/\d+) ?(?:mm|cm|m|in|")?$/.test(typed);

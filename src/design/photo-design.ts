@@ -29,13 +29,15 @@ export interface PhotoPoint {
 export interface PhotoSheet {
   readonly size: SheetSize;
   /** Lower left, lower right, upper right, upper left of the sheet set upright, in pixels. */
-  readonly corners: readonly [PlanePoint, PlanePoint, PlanePoint, PlanePoint];
+  readonly corners: FourPoints;
   /** Its lower left corner, in millimetres from the panel's. */
   readonly at: PlanePoint;
   /** Counter-clockwise about that corner. */
   readonly turn: Degrees;
   readonly written: Written;
 }
+
+export type FourPoints = readonly [PlanePoint, PlanePoint, PlanePoint, PlanePoint];
 
 export type SheetSize = keyof typeof SHEET_SIZES;
 

@@ -1,8 +1,8 @@
 // What keeps pairs of points from saying one map between two planes: too few of them, two at one place, three in line. Any
 // four of which no three lie in a line are enough, however the others lie. Facts only; whoever asked says it in words.
 
-import type { PlanePoint, PointPair } from "./homography-pair.ts";
-import { degenerateTriangle } from "./tolerance.ts";
+import { distanceOf, type PointPair } from "./homography-pair.ts";
+import { coincidentShare, degenerateTriangle } from "./tolerance.ts";
 
 export type HomographyTrouble =
   | { readonly kind: "too-few"; readonly count: number }
@@ -34,16 +34,13 @@ const areasOf = (pairs: readonly PointPair[], side: Side): AreaOf => {
     x: points.reduce((sum, { x }) => sum + x, 0) / points.length,
     y: points.reduce((sum, { y }) => sum + y, 0) / points.length,
   };
-  const spread = points.reduce((sum, at) => sum + distance(at, middle), 0) / points.length;
+  const spread = points.reduce((sum, at) => sum + distanceOf(at, middle), 0) / points.length;
   return (i, j, k) => {
     const [a, b, c] = [points[i], points[j], points[k]];
     if (a === undefined || b === undefined || c === undefined || spread === 0) return 0;
     return ((b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)) / (spread * spread);
   };
 };
-
-const distance = (a: PlanePoint, b: PlanePoint): number =>
-  Math.sqrt((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y));
 
 const hasFour = (count: number, isTriangle: IsTriangle): boolean =>
   triples(count).some(
@@ -76,10 +73,10 @@ const flattest = (
 /** A pair of points whose distance is a thousandth of the others' spread. */
 const coincidentPair = (pairs: readonly PointPair[], side: Side): readonly number[] | null => {
   const points = pairs.map((pair) => pair[side]);
-  const longest = Math.max(...points.flatMap((a) => points.map((b) => distance(a, b))));
+  const longest = Math.max(...points.flatMap((a) => points.map((b) => distanceOf(a, b))));
   for (const [i, a] of points.entries())
     for (const [j, b] of points.entries())
-      if (i < j && distance(a, b) <= longest * degenerateTriangle) return [i, j];
+      if (i < j && distanceOf(a, b) <= longest * coincidentShare) return [i, j];
   return null;
 };
 

@@ -2,7 +2,7 @@
 // transformation on normalised points (Hartley and Zisserman, Multiple View Geometry, 2nd edition, algorithm 4.2). Units
 // are those of the two planes: the points are plain numbers. What no map can be found from is given back, not thrown.
 
-import type { PlanePoint, PointPair } from "./homography-pair.ts";
+import { distanceOf, type PlanePoint, type PointPair } from "./homography-pair.ts";
 import { degeneracyOf, type HomographyTrouble } from "./homography-trouble.ts";
 import { invariant } from "./invariant.ts";
 import { leastEigenvector } from "./least-eigenvector.ts";
@@ -110,13 +110,10 @@ export const stretchAt = (map: Homography, at: PlanePoint): number => {
 const residualsOf = (map: Homography, pairs: readonly PointPair[]): readonly number[] =>
   pairs.map(({ from, to }) => {
     const put = mapped(map, from);
-    return put === null ? Number.POSITIVE_INFINITY : distance(put, to);
+    return put === null ? Number.POSITIVE_INFINITY : distanceOf(put, to);
   });
 
 const depthAt = (map: Homography, { x, y }: PlanePoint): number => map[6] * x + map[7] * y + map[8];
-
-const distance = (a: PlanePoint, b: PlanePoint): number =>
-  Math.sqrt((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y));
 
 /** Middle at the origin, mean distance √2 from it (Hartley and Zisserman, 4.4.4). */
 interface Normalising {
@@ -126,7 +123,7 @@ interface Normalising {
 
 const normalising = (points: readonly PlanePoint[]): Normalising => {
   const middle = { x: mean(points.map(({ x }) => x)), y: mean(points.map(({ y }) => y)) };
-  const spread = mean(points.map((point) => distance(point, middle)));
+  const spread = mean(points.map((point) => distanceOf(point, middle)));
   return { middle, scale: Math.SQRT2 / spread };
 };
 

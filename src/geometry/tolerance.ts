@@ -60,3 +60,9 @@ export const miterLimit = 2;
  * the sake of a map between planes: on a picture 1000 pixels wide they are a pixel from it, which is how well a mark is set.
  */
 export const degenerateTriangle = 1e-3;
+
+/**
+ * Two points nearer than this share of the longest distance among them are one place for the sake of a map between planes: a
+ * pixel on a picture 1000 pixels wide.
+ */
+export const coincidentShare = 1e-3;

@@ -2,13 +2,21 @@
 
 import { describe, expect, test } from "vitest";
 import { binariesOf } from "../../src/design/includes.ts";
-import { markPairs, photoPlane, sheetCorners } from "../../src/design/photo-plane.ts";
+import {
+  markPairs,
+  type PhotoAccuracy,
+  photoPlane,
+  sheetCorners,
+} from "../../src/design/photo-plane.ts";
 import { mapped } from "../../src/geometry/homography.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
 import { codesOf, FILE, panelText, readPanel } from "./reading.ts";
 
 const point = (x: number, y: number, right: string, up: string): string =>
   `{ in-picture: [${x}, ${y}], on-panel: [${right}, ${up}] }`;
+
+const withinOf = (accuracy: PhotoAccuracy): number =>
+  accuracy.kind === "unknown" ? Number.NaN : accuracy.within;
 
 /** Ten pixels a millimetre, 100 pixels from the left and 900 from the top. */
 const CORNERS = [
@@ -119,18 +127,11 @@ describe("the plane", () => {
     const middle = mapped(plane.map, { x: 600, y: 500 });
     expect(middle?.x).toBeCloseTo(50, 9);
     expect(middle?.y).toBeCloseTo(40, 9);
-    // Four always fit, so that a pixel, a tenth of a millimetre, is what is known of it.
-    expect(plane.rms).toBeLessThan(1e-9);
+    // Four always fit: what is said of them is a pixel, a tenth of a millimetre, to read a place and the two assumed of a mark.
+    expect(plane.check).toEqual({ kind: "unchecked" });
     expect(plane.pixel).toBeCloseTo(0.1, 9);
-    expect(plane.accuracy).toBeCloseTo(0.1, 9);
-  });
-
-  test("of a fifth mark a millimetre off, the accuracy is the worst residual", () => {
-    const plane = planeOf(ofPoints([...CORNERS, point(610, 500, "50 mm", "40 mm")]));
-    expect(plane.worst.mark).toBe(4);
-    expect(plane.accuracy).toBe(plane.worst.residual);
-    expect(plane.residuals[4]).toBeGreaterThan(0.4);
-    expect(plane.residuals[4]).toBeLessThan(1);
+    expect(plane.accuracy).toMatchObject({ kind: "assumed", untold: [0, 1, 2, 3] });
+    expect(withinOf(plane.accuracy)).toBeCloseTo(0.3, 9);
   });
 
   // ISO 216: A4 is 210 by 297 mm. Ten pixels a millimetre; the lower left corner lay at 20, -40.

@@ -159,21 +159,57 @@ describe("a point", () => {
 });
 
 describe("taken from the photograph", () => {
+  const at = (...path: readonly string[]) => ({ name: path[1] ?? "", path });
+  const said = (
+    text: string,
+    residual: string,
+    ...paths: readonly (readonly string[])[]
+  ): string => {
+    const { edit } = takenFromPhoto(
+      source(FILE, text),
+      paths.map((path) => at(...path)),
+      residual,
+    );
+    if (edit === null) throw new Error("nothing was said");
+    return done(text, edit);
+  };
+
   test("a component and a row say how far off they may be, once", () => {
-    const once = done(PANEL, takenFromPhoto(source(FILE, PANEL), ["main", "lamps"], "0.4 mm"));
+    const once = said(
+      PANEL,
+      "0.4 mm",
+      ["components", "main", "at"],
+      ["components", "lamps", "row"],
+    );
     expect(once).toBe(
       PANEL.replace("y: 50 mm }", "y: 50 mm, residual: 0.4 mm }").replace(
         "y: 20 mm }",
         "y: 20 mm, residual: 0.4 mm }",
       ),
     );
-    const again = done(once, takenFromPhoto(source(FILE, once), ["main"], "0.2 mm"));
+    const again = said(once, "0.2 mm", ["components", "main", "at"]);
     expect(again).toBe(once.replace("0.4", "0.2"));
   });
 
-  test("a place said by a word is refused", () => {
-    expect(takenFromPhoto(source(FILE, PANEL), ["aux"], "0.4 mm")).toMatchObject({
-      kind: "refused",
+  test("a place said by a word, and one that the text does not have, say so each; the others are said", () => {
+    const { edit, ...told } = takenFromPhoto(
+      source(FILE, PANEL),
+      [
+        at("components", "aux", "at"),
+        { name: "fixing.1", path: null },
+        at("components", "main", "at"),
+      ],
+      "0.4 mm",
+    );
+    expect(told).toEqual({
+      said: ["main"],
+      unsaid: [
+        { name: "aux", why: "it is placed by a word; write numbers for it first" },
+        { name: "fixing.1", why: "the text gives it no place of its own" },
+      ],
     });
+    expect(edit === null ? "" : done(PANEL, edit)).toBe(
+      PANEL.replace("y: 50 mm }", "y: 50 mm, residual: 0.4 mm }"),
+    );
   });
 });

@@ -4,6 +4,7 @@
 import { signal } from "@preact/signals";
 import { decimal } from "../../src/geometry/number.ts";
 import { edit } from "../desk.ts";
+import { ASKED } from "../panel/told-edit.ts";
 import type { DragReading, SceneBay, ScenePanel, SettleOption } from "./console-messages.ts";
 import { changeLook, client, said, scene } from "./console-state.ts";
 import type { Mark, Note } from "./look.ts";
@@ -102,13 +103,19 @@ export const takeOption = (option: SettleOption): void => {
 /** The panel stays where it was dropped until the new reading has it there. */
 const write = (option: SettleOption, what: string): void => {
   const outcome = edit([option.edit], what);
-  if (outcome.kind === "refused") {
-    refuse(outcome.why);
-    return;
+  switch (outcome.kind) {
+    case "done":
+      drag.value = null;
+      offer.value = null;
+      said.value = `Written: ${what}.`;
+      return;
+    case "asked":
+      // It goes back until the person has chosen; what is chosen is read and seen then.
+      refuse(ASKED);
+      return;
+    case "refused":
+      refuse(outcome.why);
   }
-  drag.value = null;
-  offer.value = null;
-  said.value = `Written: ${what}.`;
 };
 
 const refuse = (why: string): void => {

@@ -3,19 +3,18 @@
 
 import { namer } from "../../src/arrange/unit-names.ts";
 import { type Edit, replaceValue } from "../../src/design/edit.ts";
-import { lengthIn } from "../../src/design/length-text.ts";
+import { isLengthText, lengthIn } from "../../src/design/length-text.ts";
 import { pathAt } from "../../src/design/path-at.ts";
 import { rewritten } from "../../src/design/rewriting.ts";
 import { type Source, source } from "../../src/design/source.ts";
 import type { Written } from "../../src/design/written.ts";
 import type { Remedy } from "../../src/diagnostics/finding.ts";
-import type { TextEdit } from "../../src/diagnostics/text-edit.ts";
 import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { moveEdits } from "../../src/layout/move-edits.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PanelReading } from "../core-messages.ts";
-import { edit, isCurrent, panel, selection, texts } from "../desk.ts";
-import { placedByPhoto } from "../photo/placed-by-photo.ts";
+import { isCurrent, panel, selection, texts } from "../desk.ts";
+import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
 import {
   componentEntries,
   inHand,
@@ -32,6 +31,7 @@ import { type PatternKind, patternOf } from "./pattern-edits.ts";
 import { thingsRemoved } from "./removal-edits.ts";
 import type { Shift } from "./snap.ts";
 import { spacedEvenly } from "./spacing-edits.ts";
+import { take, takeEdit } from "./told-edit.ts";
 
 interface Open {
   readonly panel: PanelReading;
@@ -65,7 +65,11 @@ export function moveSelection(shift: Shift): void {
       say(`Not moved: ${outcome.why}.`);
       return;
     case "edits": {
-      const { edits, words } = placedByPhoto(outcome.edits, on.from, entries);
+      const { edits, words } = placedByPhoto(
+        outcome.edits,
+        on.from,
+        placesIn(on.layout, on.from, entries),
+      );
       take(edits, what, `${named(entries)}: ${outcome.says}${words}`);
       return;
     }
@@ -193,7 +197,7 @@ export function placePart(card: PartCard, at: Shift): void {
   const name = freshNames(on.panel)(null, card.family);
   const made = componentAdded(on.from, { name, part: card.id, ...at });
   const edits = made.kind === "edit" ? [made.edit] : [];
-  const placed = placedByPhoto(edits, on.from, [name]);
+  const placed = placedByPhoto(edits, on.from, [placeAdded(name)]);
   const words = `Placed ${name}, a ${card.title}${placed.words}`;
   if (made.kind === "refused") say(`Not done: ${made.why}.`);
   if (made.kind === "refused" || !take(placed.edits, `place ${name}`, words)) return;
@@ -215,12 +219,9 @@ export function stateNumber(
   const span = written.keys[key];
   if (on === null || span === undefined) return;
   const text = typed.trim();
-  if (LENGTH.test(text)) take([replaceValue(on.from, span, text)], `${entry}: ${key} ${text}`);
+  if (isLengthText(text)) take([replaceValue(on.from, span, text)], `${entry}: ${key} ${text}`);
   else say(`${key}: "${text}" is no length; write 12.5 mm or 3/8 in.`);
 }
-
-/** A length as the reader takes it; nothing else may come into the text from a field. */
-const LENGTH = /^[+-]?(?:\d*\.?\d+|(?:\d+[ -])?\d+\/\d+) ?(?:mm|cm|m|in|")?$/;
 
 const rounded = (value: number): number => Math.round(value * 2) / 2;
 
@@ -239,31 +240,6 @@ const namesOn = ({ layout, design }: PanelReading): readonly string[] => [
 
 const named = (names: readonly string[]): string =>
   names.length <= 3 ? names.join(", ") : `${names.length} things`;
-
-function takeEdit(made: Edit, what: string, words: string = what): boolean {
-  if (made.kind === "refused") {
-    say(`Not done: ${made.why}.`);
-    return false;
-  }
-  return take([made.edit], what, words);
-}
-
-function take(edits: readonly TextEdit[], what: string, words: string = what): boolean {
-  const outcome = edit(edits, what);
-  switch (outcome.kind) {
-    case "done":
-      say(sentence(words));
-      return true;
-    case "asked":
-      say("Not done yet: the file stands more than once. Choose what shall change.");
-      return false;
-    case "refused":
-      say(`Not done: ${outcome.why}.`);
-      return false;
-  }
-}
-
-const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
 /** Where the middle of what is selected lies, and how large it is: for those who can't see it. */
 export function selectionWords(): string {

@@ -1,13 +1,13 @@
 // A selection in motion: what goes along, where it comes to rest, and the text edit when it is let go. While it lasts only the
 // picture moves; letting go is one step of the history.
 
-import { effect } from "@preact/signals";
 import { dragOf } from "../../src/design/drag-table.ts";
 import type { AxisPlace } from "../../src/design/panel-design.ts";
 import { joinedExtent } from "../../src/geometry/extent.ts";
 import { movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
-import { isCurrent, panel, settleWith } from "../desk.ts";
+import { panel, settleWith } from "../desk.ts";
+import { HAND_RESTS, whenCurrent } from "../when-current.ts";
 import { moveSelection } from "./acts.ts";
 import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
 import { groupsAlong, type SheetThing, withMembers } from "./sheet-things.ts";
@@ -88,21 +88,7 @@ export function giveUp(): void {
   drag.value = null;
 }
 
-/** At once, or as soon as the picture is that of the text. */
-function whenCurrent(act: () => void): void {
-  let isDone = false;
-  const stop = effect(() => {
-    if (!isCurrent.value || isDone) return;
-    isDone = true;
-    queueMicrotask(() => {
-      stop();
-      act();
-    });
-  });
-}
-
 /** Steps of the arrow keys become one step of the history when the hand rests. */
-const REST = 350;
 let rest: ReturnType<typeof setTimeout> | null = null;
 
 export function nudge(by: Shift): void {
@@ -113,7 +99,7 @@ export function nudge(by: Shift): void {
   rest = setTimeout(() => {
     rest = null;
     letGo();
-  }, REST);
+  }, HAND_RESTS);
 }
 
 /** A nudge that waits is carried out at once: before anything else is done. */

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { lengthIn } from "../../src/design/length-text.ts";
 import { type PhotoMarks, SHEET_SIZES, type SheetSize } from "../../src/design/photo-design.ts";
-import { photoTroubleWords } from "../../src/design/photo-words.ts";
+import { accuracyWords, photoTroubleWords } from "../../src/design/photo-words.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { decimal } from "../../src/geometry/number.ts";
 import { unit } from "../panel/board.ts";
@@ -16,7 +16,7 @@ import {
   typeMark,
   typePlace,
 } from "./photo-acts.ts";
-import { chosenMark, marks, plane, residualText, spotsOf } from "./photo-state.ts";
+import { chosenMark, marks, plane, residualNow, spotsOf } from "./photo-state.ts";
 import { chooseMark } from "./picture-view.tsx";
 
 export function MarkList(): JSX.Element | null {
@@ -51,16 +51,29 @@ function Verdict({ of }: { readonly of: PhotoMarks }): JSX.Element | null {
         The picture can't be laid under: {photoTroubleWords(now.trouble, of.kind)}.
       </p>
     );
-  const exact = spotsOf(of).length === 4;
+  const { accuracy, check, pixel } = now;
+  const told = accuracyWords(accuracy, { marks: of.kind, count: spotsOf(of).length });
+  const residual = residualNow();
   return (
-    <p class="mark-verdict" role="status">
-      {exact
-        ? `Four marks always fit${of.kind === "points" ? ": a fifth shows how well they are set" : ""}. `
-        : `Residual ${millimetres(now.rms)} (root mean square), at most ${millimetres(now.worst.residual)} at point ${now.worst.mark + 1}. `}
-      A pixel is {millimetres(now.pixel)}. Places from this picture: ± {residualText()}.
+    <p class={accuracy.kind === "unknown" ? "mark-verdict trouble" : "mark-verdict"} role="status">
+      {check.kind === "checked" &&
+        `Each mark held against the others alone: ${millimetres(check.disagreement)} off at most. `}
+      {told !== "" && `${told.charAt(0).toUpperCase()}${told.slice(1)}. `}
+      {of.kind === "points" && moreWords(spotsOf(of).length)}A pixel is {millimetres(pixel)}.{" "}
+      {residual.kind === "known"
+        ? `Places from this picture: ± ${residual.text}.`
+        : "What a place from this picture may be off by can't be said."}
     </p>
   );
 }
+
+/** What a further mark would tell. */
+const moreWords = (count: number): string =>
+  count === 4
+    ? "A fifth mark shows whether they agree, a sixth which is wrong. "
+    : count === 5
+      ? "A sixth mark would show which is wrong. "
+      : "";
 
 const millimetres = (value: number): string => `${decimal(value, 2)} mm`;
 
@@ -72,7 +85,8 @@ interface RowProps {
 
 function MarkRow({ of, index, spot }: RowProps): JSX.Element {
   const now = plane.value;
-  const residual = now?.kind === "plane" ? now.residuals[index] : undefined;
+  const check = now?.kind === "plane" && now.check.kind === "checked" ? now.check : null;
+  const held = check?.marks[index];
   const name = of.kind === "sheet" ? cornerWords(index) : `Point ${index + 1}`;
   const point = of.kind === "points" ? of.points[index] : undefined;
   const said = (value: number): string => lengthIn(unit.value, value);
@@ -116,7 +130,13 @@ function MarkRow({ of, index, spot }: RowProps): JSX.Element {
             />
           </>
         )}
-        {residual !== undefined && <output>off {millimetres(residual)}</output>}
+        {held !== undefined && (
+          <output>
+            {held.kind === "put"
+              ? `${millimetres(held.apart)} off the others`
+              : "nothing checks it"}
+          </output>
+        )}
         {of.kind === "points" && of.points.length > 4 && (
           <button
             type="button"

@@ -1,8 +1,10 @@
 // The photograph of an old panel beside the sheet: chosen, marked where its places are known, and laid under the drawing.
 
 import type { JSX } from "preact";
+import { choosePicture } from "./choose-picture.ts";
+import type { Known } from "./known-marks.ts";
 import { MarkList } from "./mark-list.tsx";
-import { choosePicture, type Known, sayKnown, takeFromPhoto } from "./photo-acts.ts";
+import { sayKnown, takeFromPhoto } from "./photo-acts.ts";
 import {
   drawingStrength,
   isLocked,

@@ -5,6 +5,7 @@ import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import { lengthIn } from "../../src/design/length-text.ts";
 import type { PhotoDesign, PhotoMarks } from "../../src/design/photo-design.ts";
 import { type PhotoPlane, photoPlane } from "../../src/design/photo-plane.ts";
+import { accuracyWords } from "../../src/design/photo-words.ts";
 import { resolveInclude } from "../../src/design/resolve-include.ts";
 import type { Extent } from "../../src/geometry/extent.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
@@ -20,8 +21,15 @@ export const isLocked = signal(false);
 /** Whether what is placed or moved is said to be from the photograph. */
 export const isTaking = signal(false);
 export const chosenMark = signal(0);
+export interface MarkInHand {
+  /** Of the panel whose photograph it is set in. */
+  readonly file: string;
+  readonly index: number;
+  readonly at: PlanePoint;
+}
+
 /** A mark on its way, until the text has it. */
-export const markInHand = signal<{ readonly index: number; readonly at: PlanePoint } | null>(null);
+export const markInHand = signal<MarkInHand | null>(null);
 /** Why the picture can't be shown; null: it can. */
 export const pictureTrouble = signal<string | null>(null);
 
@@ -59,7 +67,8 @@ export const picture = signal<Picture | null>(null);
 export const marks: ReadonlySignal<PhotoMarks | null> = computed(() => {
   const now = photo.value;
   const held = markInHand.value;
-  return now === null ? null : held === null ? now.marks : withMark(now.marks, held);
+  if (now === null) return null;
+  return held === null || held.file !== panel.value?.file ? now.marks : withMark(now.marks, held);
 });
 
 export const plane: ReadonlySignal<PhotoPlane | null> = computed(() =>
@@ -80,10 +89,23 @@ export const isOverPhoto: ReadonlySignal<boolean> = computed(
   () => photo.value !== null && straight.value !== null && isPhotoShown.value,
 );
 
+export type Residual =
+  | { readonly kind: "known"; readonly text: string }
+  /** As the end of a sentence. */
+  | { readonly kind: "unknown"; readonly why: string };
+
 /** What a place from the picture may be off by, rounded up to a tenth: never said to be better than it is. */
-export function residualText(): string | null {
-  const now = plane.value;
-  return now?.kind === "plane" ? lengthIn("mm", Math.ceil(now.accuracy * 10) / 10) : null;
+export function residualNow(): Residual {
+  const [now, of] = [plane.value, marks.value];
+  if (of === null) return { kind: "unknown", why: "there is no photograph" };
+  if (now?.kind !== "plane")
+    return { kind: "unknown", why: "the marks do not say where the panel lies" };
+  const { accuracy } = now;
+  if (accuracy.kind === "unknown") {
+    const why = accuracyWords(accuracy, { marks: of.kind, count: spotsOf(of).length });
+    return { kind: "unknown", why };
+  }
+  return { kind: "known", text: lengthIn("mm", Math.ceil(accuracy.within * 10) / 10) };
 }
 
 /** Where each mark lies in the picture. */
