@@ -16,12 +16,16 @@ import { type FrameText, soundFrame } from "./framed.ts";
 
 const kernel = await openKernel();
 
-/** Areas times how far it reaches across. */
 const volumeInside = (said: Partial<FrameText>): number => {
   const [unit, ...others] = soundFrame(said).units;
   expect(others).toEqual([]);
-  const solid = unit?.inside.solid;
-  if (solid?.kind !== "layered") throw new Error("what the cheeks enclose is a prism");
+  if (unit === undefined) throw new Error("a frame has a unit");
+  return volumeOf(unit.inside.solid);
+};
+
+/** Areas times how far it reaches across. */
+const volumeOf = (solid: Solid): number => {
+  if (solid.kind !== "layered") throw new Error("what the cheeks enclose is a prism");
   return solid.layers
     .flatMap(({ from, to, regions }) =>
       regions.map(({ outline }) => contourArea(outline.contour) * (to - from)),
@@ -56,6 +60,18 @@ describe("what the cheeks enclose", () => {
     const side = (20 * 9.525 + 54.2) * 815 - 150 * 620;
     expect(volumeInside({ bays: [near], frame })).toBeCloseTo(side * 520, 3);
   });
+});
+
+// Each unit is its own inside: two columns 220 apart, of 188 between their cheeks each.
+test("of two units is what each encloses, and not what lies between them", () => {
+  const { units } = soundFrame({
+    bays: [LEVEL, LEVEL.replace("aft:", "abreast:").replace("-420", "-200")],
+  });
+  const along = 24 * 9.525 + 2 * (0.5 + 11.6 + 15);
+  expect(units.map(({ bays }) => bays)).toEqual([["aft"], ["abreast"]]);
+  for (const { inside } of units) expect(volumeOf(inside.solid)).toBeCloseTo(along * 635 * 188, 3);
+  // The origin lies at the right cheek's inner face, 94 to the right of the middle.
+  expect(units.map(({ inside }) => inside.frame.origin.y)).toEqual([-514, -294]);
 });
 
 const TEXTS = (frame: string, more = ""): ReadonlyMap<string, string> =>
@@ -150,6 +166,20 @@ describe("what hangs out of a frame", () => {
   test("is not asked where the envelope that is written goes round no surface", () => {
     const bad = "envelope: { profile: [[0, 0], [10, 10], [20, 20]], across: [-300, 300] }\n";
     expect(outsideOf(TEXTS(OPEN, bad), { low: [440, -2, 700], high: [500, 2, 730] })).toEqual([]);
+  });
+
+  // The neighbour's cheeks begin 8.8 beyond its own: what reaches into its room is out of the unit that carries the bay.
+  test("into the unit beside it", () => {
+    const texts = new Map(TEXTS(OPEN.replace("front-desk", "side-console")));
+    const text = texts.get("console.yaml")!;
+    const near = /^ {2}near: .*$/m.exec(text)![0];
+    const abreast = near.replace("near:", "abreast:").replace("[480, 0, 800]", "[480, -220, 800]");
+    texts.set("console.yaml", text.replace(near, `${near}\n${abreast}`));
+    // From the middle to 150 to the right; the inside ends at 94.
+    const [fact] = outsideOf(texts, { low: [520, -150, 700], high: [530, 0, 710] });
+    expect(fact?.of).toBe("frame");
+    expect(fact?.volume).toBeCloseTo(10 * 10 * 56, 3);
+    expect(fact?.depth).toBeCloseTo(56, 3);
   });
 
   // At a frame turned to the left the profile turns with it.

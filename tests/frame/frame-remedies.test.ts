@@ -37,6 +37,17 @@ test.each([
     changed("frame-knees", [["knees: [300, 620]", "knees: [500, 500]"]]),
   ],
   [
+    // The right unit has two bays, and both move: 200 from middle to middle, and each unit takes 211.2.
+    "checks/frame-units",
+    "at: [0, -111.2, 620] (right), at: [260, -111.2, 620] (ahead)",
+    changed("frame-units", [
+      [
+        "frame: {",
+        "  ahead: { mount: console-rail, at: [260, -100, 620], along: [1, 0, 0], length: 24 modules, depth: 120 mm }\nframe: {",
+      ],
+    ]),
+  ],
+  [
     // A group that is written, without the key.
     "checks/frame-ribs",
     "spacing: 47 mm",

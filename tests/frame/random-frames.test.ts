@@ -1,5 +1,6 @@
-// Frames of random bays go together as well: one to three in a row, each at its own slope, tilt, length and depth; and a frame
-// that is parted for a small bed, whose sections meet bolt on bolt.
+// Frames of random bays go together as well: one to three in a row, each at its own slope, tilt, length and depth; two rows
+// that stand anyhow on the floor, or are told how far to move; and a frame that is parted for a small bed, whose sections
+// meet bolt on bolt.
 
 import "../support/property-seed.ts";
 import fc from "fast-check";
@@ -77,6 +78,55 @@ test("frames of random bays go together", () => {
     { numRuns: 15, endOnFailure: true },
   );
   expect(made).toBe(15);
+});
+
+/** Where a row stands on the floor, and which way it runs: at right angles and in Pythagorean ones, so that text says it exactly. */
+const STANDING = fc.record({
+  x: fc.integer({ min: -300, max: 300 }),
+  y: fc.integer({ min: -300, max: 300 }),
+  along: fc.constantFrom([1, 0], [-1, 0], [0, 1], [0, -1], [0.6, 0.8], [0.8, -0.6], [-0.28, 0.96]),
+});
+
+const UNIT_BAY = fc.record({
+  modules: fc.integer({ min: 12, max: 30 }),
+  slope: fc.integer({ min: -10, max: 30 }),
+  cant: fc.integer({ min: -15, max: 15 }),
+});
+
+type Row = readonly [
+  { readonly x: number; readonly y: number; readonly along: readonly number[] },
+  { readonly modules: number; readonly slope: number; readonly cant: number },
+];
+
+const rowText = (id: string, [at, bay]: Row, place = `[${at.x}, ${at.y}, 700]`): string =>
+  `${id}: { mount: console-rail, at: ${place}, along: [${at.along.join()}, 0], slope: ${bay.slope}, cant: ${bay.cant}, length: ${bay.modules} modules, depth: 90 mm }`;
+
+const rowsMade = (bays: readonly string[]): ReturnType<typeof framed> =>
+  framed({ bays, frame: "{ type: side-console, sheet: birch-ply-12, hatch: none }" });
+
+/** As they stand, or as the fault of their room says that they should. */
+const madeFree = (one: Row, other: Row): ReturnType<typeof framed> => {
+  const result = rowsMade([rowText("one", one), rowText("other", other)]);
+  const fault = result.findings.find(({ code }) => code === "checks/frame-units");
+  if (fault === undefined) return result;
+  const [, id, place] = /Move (one|other) to at: (\[[^\]]*\])/.exec(fault.message) ?? [];
+  if (place === undefined) throw new Error(fault.message);
+  const placeOf = (row: string): string | undefined => (row === id ? place : undefined);
+  return rowsMade([rowText("one", one, placeOf("one")), rowText("other", other, placeOf("other"))]);
+};
+
+test("two rows anywhere stand free of one another, or where they are told to", () => {
+  fc.assert(
+    fc.property(fc.tuple(STANDING, UNIT_BAY), fc.tuple(STANDING, UNIT_BAY), (one, other) => {
+      const { frame, findings } = madeFree(one, other);
+      // Rows that run the same way across one stretch are one unit: what crosses there is no matter of units.
+      if (findings.some(({ code }) => code === "parts/frame-bays-cross")) return;
+      expect(findings.filter(({ severity }) => severity === "fault")).toEqual([]);
+      if (frame === null) throw new Error("a frame without a fault is made");
+      expect(trouble(frame)).toEqual([]);
+    }),
+    { numRuns: 12, endOnFailure: true },
+  );
 });
 
 test.each([-420, 0])(
