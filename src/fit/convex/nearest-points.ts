@@ -38,14 +38,14 @@ export const nearestPoints = (
   TOWARD[2] = first.middle.z - middle.z;
   let squared = alongToward(TOWARD, 0);
   if (squared === 0) return { kind: "meet" };
-  const limit = (within + beyondNoise) ** 2;
+  const limit = within + beyondNoise;
   let best = Infinity;
   SIMPLEX.count = 0;
   for (let step = 0; step < MOST_STEPS; step += 1) {
     putFarthest(first, second, frame);
     // Each lies on its own side of a plane across this direction, and so far from the other, times the direction's length.
     const bound = alongToward(SIMPLEX.differences, 3 * SIMPLEX.count);
-    if (bound > 0 && bound * bound > limit * squared) return { kind: "beyond" };
+    if (bound > 0 && bound * bound > limit * limit * squared) return { kind: "beyond" };
     if (SIMPLEX.count > 0 && squared - bound <= searchGain * squared) break;
     if (isKnown()) break;
     const now = nearerFace(SIMPLEX, best);
