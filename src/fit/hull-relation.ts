@@ -72,21 +72,22 @@ interface Near extends PiecePair {
 const piecePairs = (
   a: ConsoleBody,
   b: ConsoleBody,
-  { frame, within }: { readonly frame: Frame; readonly within: number },
+  { frame, within }: NearestSearch,
 ): readonly PiecePair[] => {
   const round = boxOut(frame, shapeExtent(b.shape));
-  const firsts = shapePieces(a.shape).filter(({ box }) => boxGap(box, round) <= within);
-  if (firsts.length === 0) return [];
   const extent = shapeExtent(a.shape);
   const seconds = shapePieces(b.shape)
     .map((second) => ({ second, box: boxOut(frame, second.box) }))
     .filter(({ box }) => boxGap(box, extent) <= within);
-  return firsts
-    .flatMap((first) =>
-      seconds.map(({ second, box }) => ({ first, second, boxGap: boxGap(first.box, box) })),
-    )
-    .filter((pair) => pair.boxGap <= within)
-    .sort((one, other) => one.boxGap - other.boxGap);
+  const pairs: PiecePair[] = [];
+  for (const first of shapePieces(a.shape)) {
+    if (boxGap(first.box, round) > within) continue;
+    for (const { second, box } of seconds) {
+      const gap = boxGap(first.box, box);
+      if (gap <= within) pairs.push({ first, second, boxGap: gap });
+    }
+  }
+  return pairs.sort((one, other) => one.boxGap - other.boxGap);
 };
 
 /** Pieces that meet, but no deeper than a touch, lie 0 apart where their shrunk selves are nearest. */

@@ -49,26 +49,30 @@ export const joinedBox = (a: SpaceBox, b: SpaceBox): SpaceBox => ({
 });
 
 /** The box round a box of a frame, seen from outside: no smaller, and as large as its turned corners. */
-export const boxOut = (frame: Frame, box: SpaceBox): SpaceBox => {
-  const middle = pointOut(
-    frame,
-    vector((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2, (box.minZ + box.maxZ) / 2),
-  );
-  const [x, y, z] = [
+export const boxOut = ({ x, y, z, origin }: Frame, box: SpaceBox): SpaceBox => {
+  const [midX, midY, midZ] = [
+    (box.minX + box.maxX) / 2,
+    (box.minY + box.maxY) / 2,
+    (box.minZ + box.maxZ) / 2,
+  ];
+  const [halfX, halfY, halfZ] = [
     (box.maxX - box.minX) / 2,
     (box.maxY - box.minY) / 2,
     (box.maxZ - box.minZ) / 2,
   ];
-  const half = (along: "x" | "y" | "z"): number =>
-    Math.abs(frame.x[along]) * x + Math.abs(frame.y[along]) * y + Math.abs(frame.z[along]) * z;
-  const [halfX, halfY, halfZ] = [half("x"), half("y"), half("z")];
+  const atX = origin.x + (x.x * midX + y.x * midY + z.x * midZ);
+  const atY = origin.y + (x.y * midX + y.y * midY + z.y * midZ);
+  const atZ = origin.z + (x.z * midX + y.z * midY + z.z * midZ);
+  const wideX = Math.abs(x.x) * halfX + Math.abs(y.x) * halfY + Math.abs(z.x) * halfZ;
+  const wideY = Math.abs(x.y) * halfX + Math.abs(y.y) * halfY + Math.abs(z.y) * halfZ;
+  const wideZ = Math.abs(x.z) * halfX + Math.abs(y.z) * halfY + Math.abs(z.z) * halfZ;
   return {
-    minX: mm(middle.x - halfX),
-    minY: mm(middle.y - halfY),
-    minZ: mm(middle.z - halfZ),
-    maxX: mm(middle.x + halfX),
-    maxY: mm(middle.y + halfY),
-    maxZ: mm(middle.z + halfZ),
+    minX: mm(atX - wideX),
+    minY: mm(atY - wideY),
+    minZ: mm(atZ - wideZ),
+    maxX: mm(atX + wideX),
+    maxY: mm(atY + wideY),
+    maxZ: mm(atZ + wideZ),
   };
 };
 
