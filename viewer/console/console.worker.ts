@@ -16,6 +16,7 @@ import { firstFiles } from "../first-files.ts";
 import { openedKernel, openedLibrary } from "../worker-library.ts";
 import type { ConsoleReply, ConsoleRequest, FitFinding } from "./console-messages.ts";
 import { consoleScene, transfersOf } from "./console-scene.ts";
+import { readyDrags } from "./drag-ahead.ts";
 import { dragReading, type StandingConsole, standingConsole } from "./drag-reading.ts";
 import { settlement } from "./settlement.ts";
 
@@ -54,6 +55,7 @@ async function replyTo(request: ConsoleRequest): Promise<ConsoleReply> {
   switch (request.kind) {
     case "open":
       opened = await openedFrom(request);
+      readyNext(opened);
       return sceneReply(number, null);
     case "true-shapes":
       return sceneReply(number, await openedKernel());
@@ -81,6 +83,11 @@ async function openedFrom({ texts, binaries }: DesignSources): Promise<Opened | 
     return { entry, project, console, bodies, standing };
   }
   return null;
+}
+
+/** After the scene has been sent. */
+function readyNext(of: Opened | null): void {
+  if (of !== null) readyDrags(of.standing, () => opened === of);
 }
 
 function sceneReply(number: number, solids: Kernel | null): ConsoleReply {
