@@ -107,6 +107,7 @@ const UNIT_WORDS: Readonly<Record<Measure["unit"], string>> = {
   modules: " modules",
   bytes: " bytes",
   celsius: " °C",
+  pixels: " pixels",
 };
 
 const measureWords = ({ value, unit }: Measure): string =>

@@ -16,7 +16,16 @@ export interface Span {
 /** A number as the reader of a finding needs it: in millimetres (or degrees ...), and as it is to be printed. */
 export interface Measure {
   readonly value: number;
-  readonly unit: "mm" | "deg" | "arcmin" | "count" | "ratio" | "modules" | "bytes" | "celsius";
+  readonly unit:
+    | "mm"
+    | "deg"
+    | "arcmin"
+    | "count"
+    | "ratio"
+    | "modules"
+    | "bytes"
+    | "celsius"
+    | "pixels";
 }
 
 /** Who set a limit. */

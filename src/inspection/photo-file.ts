@@ -8,6 +8,7 @@ import { markName } from "../design/photo-words.ts";
 import { resolveInclude } from "../design/resolve-include.ts";
 import { spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
+import { decimal } from "../geometry/number.ts";
 import { PHOTO_MISSING, PHOTO_PICTURE } from "../layout/codes.ts";
 import { pictureSize } from "./picture-size.ts";
 
@@ -37,18 +38,25 @@ const outside = (
   { width, height }: { readonly width: number; readonly height: number },
   panel: string,
 ): readonly Finding[] => {
-  const beyond = markPairs(photo.marks).flatMap(({ from }, index) =>
-    from.x <= width && from.y <= height ? [] : [index],
-  );
-  const [first] = beyond;
+  const beyond = markPairs(photo.marks).flatMap(({ from: { x, y } }, index) => {
+    const [right, below] = [x - width, y - height];
+    return right <= 0 && below <= 0 ? [] : [{ index, x, y, isAcross: right >= below }];
+  });
+  const [first, ...others] = beyond;
   if (first === undefined) return [];
-  const names = beyond.map((index) => markName(index, photo.marks.kind)).join(", ");
+  const { index, x, y, isAcross } = first;
+  const [measured, limit] = isAcross ? [x, width] : [y, height];
+  const more = others.map((one) => markName(one.index, photo.marks.kind)).join(", ");
+  const by = decimal(measured - limit, 1);
   return [
     finding(PHOTO_PICTURE, {
-      message: `${names} of the photograph: ${photo.file} is ${width} by ${height} pixels, and the mark lies outside of it. Was it marked in another size of the picture? Mark it again in this one.`,
+      message: `${markName(index, photo.marks.kind)} of the photograph lies at [${decimal(x, 1)}, ${decimal(y, 1)}], ${by} ${by === "1" ? "pixel" : "pixels"} beyond the ${isAcross ? "right" : "lower"} edge of ${photo.file}, which is ${width} by ${height} pixels${more === "" ? "" : `; beyond its edges too: ${more}`}. Was it marked in another size of the picture? Mark it again in this one.`,
       span: spanOf(photo.written, photo.marks.kind),
       panel,
-      suppressed: beyond.length - 1,
+      measured: { value: measured, unit: "pixels" },
+      limit: { value: limit, unit: "pixels" },
+      source: { kind: "geometry", name: "the size of the picture" },
+      suppressed: others.length,
     }),
   ];
 };

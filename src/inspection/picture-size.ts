@@ -58,7 +58,7 @@ const jpegSize = (view: DataView): Size | null => {
       continue;
     }
     const length = view.getUint16(at + 2);
-    if (marker === 0xe1) isOnItsSide ||= orientationAt(view, at + 4) >= FIRST_ON_ITS_SIDE;
+    if (marker === 0xe1) isOnItsSide ||= ON_ITS_SIDE.includes(orientationAt(view, at + 4));
     if (isFrame(marker)) {
       if (at + 9 > view.byteLength) return null;
       const [height, width] = [view.getUint16(at + 5), view.getUint16(at + 7)];
@@ -69,10 +69,12 @@ const jpegSize = (view: DataView): Size | null => {
   return null;
 };
 
-/** Orientations 5 to 8 exchange rows and columns (Exif 2.32, 4.6.4 A). */
-const FIRST_ON_ITS_SIDE = 5;
+/** Orientations 5 to 8 exchange rows and columns; 1 to 4 keep them, others are reserved (Exif 2.32, 4.6.4 A). */
+const ON_ITS_SIDE: readonly number[] = [5, 6, 7, 8];
 const ORIENTATION = 274;
 const USUAL = 1;
+/** A short whole number, one of it (TIFF 6.0, section 2): as the tag must be written. */
+const [SHORT, ONE] = [3, 1];
 
 const orientationAt = (view: DataView, start: number): number => {
   const tiff = start + 6;
@@ -84,7 +86,11 @@ const orientationAt = (view: DataView, start: number): number => {
   for (let index = 0; index < count; index += 1) {
     const entry = directory + 2 + 12 * index;
     if (entry + 12 > view.byteLength) return USUAL;
-    if (view.getUint16(entry, isLittle) === ORIENTATION) return view.getUint16(entry + 8, isLittle);
+    if (view.getUint16(entry, isLittle) !== ORIENTATION) continue;
+    return view.getUint16(entry + 2, isLittle) === SHORT &&
+      view.getUint32(entry + 4, isLittle) === ONE
+      ? view.getUint16(entry + 8, isLittle)
+      : USUAL;
   }
   return USUAL;
 };

@@ -28,7 +28,11 @@ const TABLE = [0xff, 0xc4, 0, 4, 0, 0];
 const JPEG = bytes([0xff, 0xd8], TABLE, [0xff], FRAME);
 
 /** Exif 2.32, 4.6.4: an IFD with one entry, tag 274 (0x0112), type SHORT, count 1. */
-const exif = (orientation: number, isLittle: boolean): readonly number[] => {
+const exif = (
+  orientation: number,
+  isLittle: boolean,
+  entry: { readonly type: number; readonly count: number } = { type: 3, count: 1 },
+): readonly number[] => {
   const short = (value: number): readonly number[] =>
     isLittle ? [value & 255, value >> 8] : [value >> 8, value & 255];
   const long = (value: number): readonly number[] =>
@@ -39,8 +43,8 @@ const exif = (orientation: number, isLittle: boolean): readonly number[] => {
     ...long(8),
     ...short(1),
     ...short(274),
-    ...short(3),
-    ...long(1),
+    ...short(entry.type),
+    ...long(entry.count),
     ...short(orientation),
     0,
     0,
@@ -66,6 +70,29 @@ describe("the size of a picture", () => {
       const [width, height] = orientation < 5 ? [1200, 800] : [800, 1200];
       expect(pictureSize(turned)).toEqual({ kind: "picture", width, height });
     }
+  });
+
+  // Other values are reserved: nothing is turned by them. An entry of another type or count is none of this tag's.
+  test.each([0, 9, 300])("JPEG with orientation %i, which is none", (orientation) => {
+    for (const isLittle of [true, false])
+      expect(pictureSize(bytes([0xff, 0xd8], exif(orientation, isLittle), FRAME))).toEqual({
+        kind: "picture",
+        width: 1200,
+        height: 800,
+      });
+  });
+
+  test.each([
+    { type: 1, count: 1 },
+    { type: 4, count: 1 },
+    { type: 3, count: 2 },
+  ])("JPEG whose orientation is of type $type, count $count", (entry) => {
+    for (const isLittle of [true, false])
+      expect(pictureSize(bytes([0xff, 0xd8], exif(6, isLittle, entry), FRAME))).toEqual({
+        kind: "picture",
+        width: 1200,
+        height: 800,
+      });
   });
 
   // RFC 9649: 2.5 lossy (RFC 6386, 9.1: 14 bits each), 2.6 lossless (14 bits each less one), 2.7 extended (24 bits less one).
@@ -123,7 +150,15 @@ describe("the photograph of a panel", () => {
   test("has its marks within it", () => {
     const beyond = POINTS.replace("[630, 9]", "[641, 9]");
     expect(found(beyond, new Map([["old.png", PNG]]))).toEqual([
-      expect.stringMatching(/^layout\/photo-picture point 3 .* 640 by 480 pixels/),
+      expect.stringMatching(
+        /^layout\/photo-picture point 3 of the photograph lies at \[641, 9\], 1 pixel beyond .*old\.png, which is 640 by 480 pixels/,
+      ),
     ]);
+    const { panel } = readPanel(`photo: { file: ../old.png, points: ${beyond} }`);
+    const [one] = panel === null ? [] : photoFindings(panel, new Map([["old.png", PNG]]));
+    expect(one).toMatchObject({
+      measured: { value: 641, unit: "pixels" },
+      limit: { value: 640, unit: "pixels" },
+    });
   });
 });
