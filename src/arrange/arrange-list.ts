@@ -6,6 +6,7 @@ import type { Mount } from "../catalogue/mount.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import { judge } from "../checks/judge.ts";
 import type { ComponentList } from "../design/component-list.ts";
+import { HOLE_NAMES } from "../design/hole-names.ts";
 import type { PanelDesign } from "../design/panel-design.ts";
 import { readDesign } from "../design/read-design.ts";
 import { VIEWING_DISTANCE } from "../design/usual-values.ts";
@@ -106,7 +107,7 @@ const unitsOf = (
   options: { readonly catalogue: Catalogue; readonly style: TextStyle },
 ): { readonly units: readonly Unit[]; readonly findings: readonly Finding[] } => {
   const findings: Finding[] = [];
-  const nameOf = namer();
+  const nameOf = namer(HOLE_NAMES);
   const units = list.lines.flatMap((line) => {
     const part = options.catalogue.parts.get(line.part);
     if (part === undefined) {

@@ -17,6 +17,7 @@ import {
 } from "./fields.ts";
 import { filePath } from "./file-field.ts";
 import { FILE_KEYS } from "./file-keys.ts";
+import { HOLE_NAMES } from "./hole-names.ts";
 import { FIXINGS, STACK } from "./layer-fields.ts";
 import { LETTERING } from "./legend-fields.ts";
 import { someMillimetres } from "./length-fields.ts";
@@ -103,7 +104,8 @@ export const PANEL: Field<PanelDesign> = refined(
     "viewing-distance": dispensable(PANEL_KEYS["viewing-distance"]),
     components: dispensable(PANEL_KEYS.components),
   }),
-  (values, node, { file }) => read(panelOf(values, file), node, sameNames(values, node)),
+  (values, node, { file }) =>
+    read(panelOf(values, file), node, [...sameNames(values, node), ...namesOfHoles(values)]),
 );
 
 const panelOf = (values: Values, file: string): PanelDesign => {
@@ -166,5 +168,18 @@ const sameNames = (values: Values, node: TextNode): readonly Finding[] => {
   }
   return findings;
 };
+
+/** A pattern's members are numbered as the panel's own holes are. */
+const namesOfHoles = ({ components }: Values): readonly Finding[] =>
+  components.flatMap((entry) => {
+    const { kind, id } = entry;
+    if (kind !== "pattern" || !HOLE_NAMES.includes(id)) return [];
+    const span = entry.written.span;
+    return finding(TEXT_CODES.duplicateId, {
+      message: `the members of ${id} would be called ${id}.1, ${id}.2 ... like the panel's own holes; give it another name, such as ${id}-keys`,
+      span,
+      subjects: [id],
+    });
+  });
 
 const nameSpan = (written: Written): Finding["span"] => spanOf(written, "name");

@@ -253,3 +253,18 @@ markings:
     expect(codesOf(findings)).toEqual(["duplicate-id"]);
   });
 });
+
+describe("a row whose members would be called like the panel's own holes", () => {
+  test.each(["fixing", "dowel", "mount"])("is told of: %s", (name) => {
+    const row = "{ row: { part: led-5, count: 2, pitch: 15 mm }, at: centre }";
+    const { findings } = readPanel(`components:\n  ${name}: ${row}`);
+    expect(codesOf(findings)).toEqual(["duplicate-id"]);
+    expect(findings[0]?.message).toContain(`${name}.1, ${name}.2`);
+    expect(readPanel(`components:\n  ${name}-keys: ${row}`).findings).toEqual([]);
+  });
+
+  test("one component of that name has no number, and is left alone", () => {
+    const one = "components:\n  fixing: { part: led-5, at: centre }";
+    expect(readPanel(one).findings).toEqual([]);
+  });
+});
