@@ -1,7 +1,8 @@
 // What was left out because a component could not be read is counted on the finding that says why it could not. Takes a
 // panel's findings and how many things each unread component held back.
 
-import type { Finding, Span } from "../diagnostics/finding.ts";
+import type { Finding } from "../diagnostics/finding.ts";
+import { isWithin } from "../diagnostics/within.ts";
 import type { PanelDesign } from "./panel-design.ts";
 
 export const withHeldBack = (
@@ -22,6 +23,3 @@ export const withHeldBack = (
     return { ...found, suppressed };
   });
 };
-
-const isWithin = (inner: Span, outer: Span): boolean =>
-  inner.file === outer.file && inner.start >= outer.start && inner.end <= outer.end;

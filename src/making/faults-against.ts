@@ -5,6 +5,7 @@
 import { readDesign } from "../design/read-design.ts";
 import { resolveInclude } from "../design/resolve-include.ts";
 import type { Finding, Span } from "../diagnostics/finding.ts";
+import { isWithin } from "../diagnostics/within.ts";
 import type { PanelProject, Project } from "../project.ts";
 import type { LoadedTexts } from "./loaded-texts.ts";
 
@@ -21,8 +22,8 @@ export const faultsAgainst = ({
   const { uses, around } =
     faults.length === 0 ? NO_CONSOLE : consoleParts(loaded.entry, loaded.files);
   const isOfOnePanel = ({ span }: Finding): boolean =>
-    uses.some((use) => use.path === span.file || holds(use.span, span));
-  const isAround = ({ span }: Finding): boolean => around.some((part) => holds(part, span));
+    uses.some((use) => use.path === span.file || isWithin(span, use.span));
+  const isAround = ({ span }: Finding): boolean => around.some((part) => isWithin(span, part));
   return (panel) =>
     faults.filter(
       (fault) => fault.span.file === panel.design.file || !(isOfOnePanel(fault) || isAround(fault)),
@@ -55,6 +56,3 @@ const consoleParts = (entry: string, files: ReadonlyMap<string, string>): Consol
   });
   return { uses, around: AROUND_KEYS.flatMap((key) => design.written.keys[key] ?? []) };
 };
-
-const holds = (outer: Span, inner: Span): boolean =>
-  outer.file === inner.file && outer.start <= inner.start && inner.end <= outer.end;

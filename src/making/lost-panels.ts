@@ -3,6 +3,7 @@
 
 import { resolveInclude } from "../design/resolve-include.ts";
 import type { Finding, Span } from "../diagnostics/finding.ts";
+import { isWithin } from "../diagnostics/within.ts";
 import type { Project } from "../project.ts";
 
 export interface LostPanel {
@@ -33,6 +34,3 @@ export const lostPanels = (
       return { name: as, span, faults: own.length > 0 ? own : faults };
     });
 };
-
-const isWithin = (inner: Span, outer: Span): boolean =>
-  inner.file === outer.file && outer.start <= inner.start && inner.end <= outer.end;
