@@ -1,6 +1,7 @@
 // The files of a pack in the order in which they are used: cut files by set-up, what is printed, drawings, templates, papers.
 
-import type { PackFile, PackFileKind } from "../../src/pack/pack-file.ts";
+import { fixed } from "../../src/geometry/number.ts";
+import type { PackFile } from "../../src/pack/pack-file.ts";
 
 export interface FileGroup {
   readonly title: string;
@@ -27,34 +28,35 @@ const groupOf = ({ path, kind }: PackFile): string => {
       const name = path.split("/").at(-1) ?? path;
       return `Cut: ${name.replace(/\.(nominal|kerf-[\d.]+)\.(svg|dxf|r12\.dxf)$/, "")}`;
     }
-    default:
-      return TITLES[kind];
+    case "print-3mf":
+    case "print-stl":
+    case "print-step":
+      return "To print";
+    case "label-film":
+      return "Label films";
+    case "drawing-svg":
+    case "drawing-pdf":
+    case "console-model":
+      return "Drawings";
+    case "template-pdf":
+    case "mock-up":
+      return "Templates and mock-up in true size";
+    case "picture-png":
+      return "Pictures";
+    case "inspection":
+      return "Inspection";
+    case "fit-report":
+      return "Fit report";
+    case "key":
+    case "measuring-list":
+    case "parts-list":
+    case "hand-operations":
+    case "assembly":
+    case "readme":
+    case "findings":
+    case "manifest":
+      return "Papers";
   }
-};
-
-const TITLES: Readonly<
-  Record<Exclude<PackFileKind, "cut-svg" | "cut-dxf" | "cut-dxf-r12">, string>
-> = {
-  "print-3mf": "To print",
-  "print-stl": "To print",
-  "print-step": "To print",
-  "label-film": "Label films",
-  "drawing-svg": "Drawings",
-  "drawing-pdf": "Drawings",
-  "console-model": "Drawings",
-  "template-pdf": "Templates and mock-up in true size",
-  "mock-up": "Templates and mock-up in true size",
-  "picture-png": "Pictures",
-  key: "Papers",
-  inspection: "Inspection",
-  "measuring-list": "Papers",
-  "parts-list": "Papers",
-  "hand-operations": "Papers",
-  assembly: "Papers",
-  "fit-report": "Fit report",
-  readme: "Papers",
-  findings: "Papers",
-  manifest: "Papers",
 };
 
 const ORDER = [
@@ -75,6 +77,6 @@ const rankOf = ({ title }: FileGroup): number =>
 /** "1.4 kB": thousands, as disks count. */
 export const sizeWords = (bytes: number): string => {
   if (bytes < 1000) return `${bytes} B`;
-  if (bytes < 999_950) return `${(bytes / 1000).toFixed(1)} kB`;
-  return `${(bytes / 1_000_000).toFixed(1)} MB`;
+  if (bytes < 999_950) return `${fixed(bytes / 1000, 1)} kB`;
+  return `${fixed(bytes / 1_000_000, 1)} MB`;
 };

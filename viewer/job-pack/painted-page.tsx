@@ -1,7 +1,7 @@
 // A page of a PDF as a drawing of the page: in true size where it is printed, as wide as there is room where it is looked at.
 
 import type { JSX } from "preact";
-import type { PaintedPage, PaintedShape, Rectangle } from "./pdf-paint.ts";
+import { type PaintedPage, type PaintedShape, type Rectangle, written } from "./pdf-paint.ts";
 
 export function PaintedPaper(props: {
   readonly page: PaintedPage;
@@ -11,13 +11,14 @@ export function PaintedPaper(props: {
 }): JSX.Element {
   const { page, name, isTrueSize } = props;
   const { width, height } = page;
-  const size = isTrueSize ? { width: `${width}mm`, height: `${height}mm` } : {};
+  const [across, down] = [written(width), written(height)];
+  const size = isTrueSize ? { width: `${across}mm`, height: `${down}mm` } : {};
   return (
     <svg
       class="painted-paper"
       role="img"
       aria-label={name}
-      viewBox={`0 0 ${width} ${height}`}
+      viewBox={`0 0 ${across} ${down}`}
       {...size}
     >
       {clipped(page.shapes).map(({ clip, shapes }, index) =>
@@ -28,8 +29,11 @@ export function PaintedPaper(props: {
           <svg
             key={index}
             aria-hidden="true"
-            {...clip}
-            viewBox={`${clip.x} ${clip.y} ${clip.width} ${clip.height}`}
+            x={written(clip.x)}
+            y={written(clip.y)}
+            width={written(clip.width)}
+            height={written(clip.height)}
+            viewBox={[clip.x, clip.y, clip.width, clip.height].map(written).join(" ")}
           >
             <Shapes shapes={shapes} />
           </svg>
@@ -52,7 +56,7 @@ function Shapes({ shapes }: { readonly shapes: readonly PaintedShape[] }): JSX.E
             ? {}
             : {
                 stroke: stroke.colour,
-                "stroke-width": stroke.width,
+                "stroke-width": written(stroke.width),
                 ...(stroke.dashes === "" ? {} : { "stroke-dasharray": stroke.dashes }),
               })}
         />

@@ -1,6 +1,8 @@
 // A page's operators carried out (ISO 32000-1:2008, 8.4 and 8.5): paths with their paint, in millimetres, y down from the upper
 // edge of the paper. Takes the content and what it places by name. An operator that no pack's page has throws.
 
+import { decimal } from "../../src/geometry/number.ts";
+
 export interface PaintedPage {
   /** Of the paper, in millimetres. */
   readonly width: number;
@@ -209,7 +211,7 @@ const downOf = (y: number | undefined, state: State): number =>
   state.y - state.scale * (y ?? Number.NaN);
 
 /** A ten-thousandth of a millimetre. */
-const written = (value: number): string => `${Math.round(value * 10_000) / 10_000}`;
+export const written = (value: number): string => decimal(value, 4);
 
 const addRectangle = (operands: readonly number[], painting: Painting): void => {
   const { state } = painting;

@@ -10,7 +10,7 @@ export function PicturePreview({ file }: { readonly file: PackFile }): JSX.Eleme
   return <img class="picture-preview" src={address} alt={file.path} />;
 }
 
-/** As data in the address: the page's policy lets images come from nowhere else but its own folder. */
+/** As data in the address, which goes with the image: an address of a blob would have to be given back. */
 const imageAddress = ({ path, bytes }: PackFile): string => {
   const type = path.endsWith(".png") ? "image/png" : "image/svg+xml";
   let letters = "";

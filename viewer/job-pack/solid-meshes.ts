@@ -7,13 +7,20 @@ import { readStl } from "../../src/inspection/solid-stl.ts";
 import { readThreeMf } from "../../src/inspection/solid-three-mf.ts";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 
+/** Kinds of files with bodies in them. */
+export type SolidKind = "print-3mf" | "print-stl" | "print-step" | "console-model";
+
 export interface ReadSolid {
   readonly bodies: readonly SolidBody[];
   readonly words: string;
 }
 
-export const solidMeshes = (file: PackFile, files: readonly PackFile[]): ReadSolid => {
-  switch (file.kind) {
+export const solidMeshes = (
+  kind: SolidKind,
+  file: PackFile,
+  files: readonly PackFile[],
+): ReadSolid => {
+  switch (kind) {
     case "print-stl":
       return told(readStl(file.bytes, file.path).bodies, "");
     case "print-3mf":
@@ -23,7 +30,7 @@ export const solidMeshes = (file: PackFile, files: readonly PackFile[]): ReadSol
         readGlb(file.bytes).groups.flatMap(({ bodies }) => bodies),
         "",
       );
-    default: {
+    case "print-step": {
       const stem = file.path.replace(/\.step$/, "");
       const stl = files.find(({ path }) => path === `${stem}.stl`);
       const bodies = stl === undefined ? [] : readStl(stl.bytes, stl.path).bodies;

@@ -3,17 +3,18 @@
 import type { JSX } from "preact";
 import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { PackFile } from "../../src/pack/pack-file.ts";
-import { solidMeshes } from "./solid-meshes.ts";
+import { type SolidKind, solidMeshes } from "./solid-meshes.ts";
 import type { SolidStage } from "./solid-stage.ts";
 
 export function SolidPreview(props: {
   readonly file: PackFile;
+  readonly kind: SolidKind;
   readonly files: readonly PackFile[];
 }): JSX.Element {
-  const { file, files } = props;
+  const { file, kind, files } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const stage = useRef<SolidStage | null>(null);
-  const read = useMemo(() => solidMeshes(file, files), [file, files]);
+  const read = useMemo(() => solidMeshes(kind, file, files), [kind, file, files]);
   useEffect(() => {
     let isGone = false;
     let size: ResizeObserver | null = null;
