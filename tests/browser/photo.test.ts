@@ -51,7 +51,7 @@ describe("a photograph at 25 degrees", () => {
     await expect.poll(() => worstError(page)).toBeLessThan(0.5);
     // What is left is the tenth of a pixel that the text keeps.
     expect(await worstError(page)).toBeLessThan(0.05);
-    await page.getByText("Four marks always fit").waitFor();
+    await page.getByText(/[Ff]our marks always fit/).waitFor();
     // Saved, it is there for the next who opens the design.
     await page.keyboard.press("Control+s");
     await expect.poll(() => design.read("panel.yaml")).toContain("in-picture:");
@@ -62,34 +62,40 @@ describe("a photograph at 25 degrees", () => {
     expect(complaints).toEqual([]);
   });
 
-  test("a fifth mark shows what the marks are worth, in millimetres", async () => {
+  test("a fifth mark shows whether they agree, a sixth which is wrong", async () => {
     const { page, complaints } = await benchWith(MARKED);
     await openDrawer(page);
-    await page.getByRole("button", { name: "Add a point" }).click();
-    const middle = OLD.holes[2]!;
-    const seen = PHOTOGRAPH.seen(middle.x, middle.y);
-    await typeMark(page, 4, seen.x, seen.y);
-    for (const [name, value] of [
-      ["across", middle.x],
-      ["up", middle.y],
-    ] as const) {
-      await fill(page, `Point 5, on the panel ${name}`, `${value} mm`);
-    }
+    const add = async (index: number, hole: number): Promise<void> => {
+      await page.getByRole("button", { name: "Add a point" }).click();
+      const { x, y } = OLD.holes[hole]!;
+      const seen = PHOTOGRAPH.seen(x, y);
+      await typeMark(page, index, seen.x, seen.y);
+      await fill(page, `Point ${index + 1}, on the panel across`, `${x} mm`);
+      await fill(page, `Point ${index + 1}, on the panel up`, `${y} mm`);
+    };
     const verdict = page.locator(".mark-verdict");
-    await expect.poll(() => verdict.textContent()).toMatch(/Residual 0(\.0\d)? mm/);
-    // A millimetre beside it leaves some of it on each mark; more than half a millimetre is a query.
-    await fill(page, "Point 5, on the panel across", "73 mm");
-    await expect.poll(() => verdict.textContent()).toMatch(/at most [1-2]\.\d+ mm at point 5/);
+    await expect.poll(() => verdict.textContent()).toMatch(/nothing checks them; it is assumed/);
+    await add(4, 4);
+    await expect.poll(() => verdict.textContent()).toMatch(/the others alone: 0(\.\d+)? mm off/);
+    // Three millimetres beside it: the corners alone put it where it is.
+    await fill(page, "Point 5, on the panel across", "121 mm");
+    await expect.poll(() => verdict.textContent()).toMatch(/sixth mark would show which is wrong/);
     await page
-      .getByText(/point 5 is .* off where the others put it/)
+      .getByText(/its 5 marks disagree by .* Five do not tell which is wrong/)
       .first()
       .waitFor();
+    await add(5, 1);
+    await page
+      .getByText(/point 5 is 3(\.0\d)? mm off where the others put it/)
+      .first()
+      .waitFor();
+    await page.getByRole("button", { name: "Take off point 6" }).click();
     // Taken off again it is four marks, and undo brings it back.
     await page.getByRole("button", { name: "Take off point 5" }).click();
-    await page.getByText("Four marks always fit").waitFor();
+    await page.getByText(/[Ff]our marks always fit/).waitFor();
     await sheetOf(page).focus();
     await page.keyboard.press("Control+z");
-    await expect.poll(() => verdict.textContent()).toMatch(/at point 5/);
+    await expect.poll(() => verdict.textContent()).toMatch(/sixth mark would show/);
     expect(complaints).toEqual([]);
   });
 });

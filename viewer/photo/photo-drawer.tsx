@@ -17,6 +17,7 @@ import {
   photoStrength,
   picture,
   pictureTrouble,
+  straightTrouble,
 } from "./photo-state.ts";
 import { Magnifier, PictureView } from "./picture-view.tsx";
 import "./photo.css";
@@ -89,6 +90,11 @@ function Inside(): JSX.Element {
     );
   return (
     <>
+      {straightTrouble.value !== null && (
+        <p class="mark-verdict trouble" role="status">
+          It can't be laid under the panel: {straightTrouble.value}.
+        </p>
+      )}
       <PictureView picture={shown} />
       <div class="photo-below">
         <div class="photo-side">

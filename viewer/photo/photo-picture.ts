@@ -17,6 +17,7 @@ import {
   pictureTrouble,
   plane,
   straight,
+  straightTrouble,
 } from "./photo-state.ts";
 
 export function keepPicture(): void {
@@ -42,6 +43,7 @@ async function open(bytes: Uint8Array | null, path: string | null): Promise<void
   const before = picture.peek();
   picture.value = null;
   pictureTrouble.value = null;
+  straightTrouble.value = null;
   if (before !== null) forget(before.address);
   if (bytes === null) return;
   count += 1;
@@ -51,7 +53,10 @@ async function open(bytes: Uint8Array | null, path: string | null): Promise<void
   image.src = address;
   try {
     await image.decode();
-    if (opened !== bytes) return;
+    if (opened !== bytes) {
+      URL.revokeObjectURL(address);
+      return;
+    }
     const { naturalWidth: width, naturalHeight: height } = image;
     picture.value = { key: `picture ${count}`, blob, address, width, height };
   } catch {
@@ -100,14 +105,32 @@ function started(): Worker {
     askNext();
     // Only the newest answer counts.
     if (data.number !== latest || asked === "") return;
-    if (data.kind === "failed") pictureTrouble.value = data.why;
-    else show(data);
+    if (data.kind === "failed") {
+      fail(data.why);
+      return;
+    }
+    show(data);
+  });
+  // What was being drawn gets no answer any more: the next is asked of a new worker.
+  made.addEventListener("error", () => {
+    made.terminate();
+    if (worker !== made) return;
+    worker = null;
+    fail("drawing it straight stopped; move a mark to try again");
+    askNext();
   });
   return made;
 }
 
+/** The old view would be that of other marks; the next change is asked anew. */
+function fail(why: string): void {
+  show(null);
+  straightTrouble.value = why;
+}
+
 function show(data: Extract<StraightReply, { readonly kind: "straight" }> | null): void {
   const before = straight.peek();
+  straightTrouble.value = null;
   if (data === null) asked = "";
   straight.value =
     data === null

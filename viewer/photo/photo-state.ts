@@ -32,6 +32,8 @@ export interface MarkInHand {
 export const markInHand = signal<MarkInHand | null>(null);
 /** Why the picture can't be shown; null: it can. */
 export const pictureTrouble = signal<string | null>(null);
+/** Why it can't be drawn straight with the marks as they are; null: it can. The marks stay to be set. */
+export const straightTrouble = signal<string | null>(null);
 
 /** The open panel's photograph. */
 export const photo: ReadonlySignal<PhotoDesign | null> = computed(
