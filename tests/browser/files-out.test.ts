@@ -10,10 +10,12 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
 import { launchBrowser } from "../support/browser.ts";
 import { type DeskDesign, layDesign } from "../support/desk-page.ts";
+import { openPage } from "../support/open-page.ts";
 import type { DesignInput } from "../support/pack-hashes.ts";
 import { markupDesign } from "../support/page-designs.ts";
 import { longLines } from "../support/printed-lines.ts";
 import { SMALL_CONSOLE } from "../support/small-console.ts";
+import { serveFolder } from "../support/static-server.ts";
 import { zipEntries } from "../support/zip-reader.ts";
 
 const root = resolve(import.meta.dirname, "../..");
@@ -49,6 +51,14 @@ const sound: DesignInput = {
     ...SMALL_CONSOLE,
     "console.yaml": (SMALL_CONSOLE["console.yaml"] ?? "").replace(/obstacles:[\s\S]*/, ""),
   },
+};
+
+/** And beside it a variant with panels of the same names. */
+const TWO_CONSOLES: DesignInput["files"] = {
+  ...sound.files,
+  "variant.yaml": (sound.files["console.yaml"] ?? "")
+    .replace("name: bench", "name: wide-bench")
+    .replace("module: 12", "module: 14"),
 };
 
 /** The same panel many times: long enough in the making to be given up. */
@@ -273,6 +283,13 @@ describe("a small console", () => {
       expect(all.bytes.equals(byCommand(open, "console.yaml", "--one-zip")("bench.zip"))).toBe(
         true,
       );
+      // As many as the packs in it hold by themselves: no file of this console is read twice.
+      const held = zipEntries(all.bytes)
+        .filter(({ name }) => name.endsWith("/README.md"))
+        .map(({ bytes }) => Number(/\*\*HOLD: (\d+) /.exec(bytes.toString("utf8"))?.[1] ?? 0))
+        .reduce((sum, count) => sum + count, 0);
+      expect(held).toBeGreaterThan(1);
+      await page.getByText(`HOLD: ${held} questions are open in all packs.`).waitFor();
       // And the console's drawings are there to be looked at, its model in space too.
       await choose(page, /\.glb/);
       await page.locator("canvas[data-drawn]").waitFor();
@@ -299,6 +316,55 @@ describe("a small console", () => {
     PATIENCE,
   );
 });
+
+test(
+  "another console's packs are neither shown nor saved",
+  async () => {
+    // Loose files: behind `view` a design has one console.
+    const server = await serveFolder(join(root, "dist/viewer"));
+    const { page } = await openPage({ browser, server, close: server.close });
+    onTestFinished(async () => {
+      await page.close();
+      await server.close();
+    });
+    await page.getByLabel("Open files").setInputFiles(
+      Object.entries(TWO_CONSOLES).map(([name, text]) => ({
+        name,
+        mimeType: "text/yaml",
+        buffer: Buffer.from(text),
+      })),
+    );
+    await page.getByRole("status").filter({ hasText: "Opened: 5 files" }).waitFor();
+    await enter(page);
+    await made(page);
+    await page.getByRole("button", { name: /^Save one\.zip/ }).waitFor();
+    await page.getByRole("button", { name: "Make all packs as one zip" }).click();
+    await page.getByRole("button", { name: /^Save bench\.zip/ }).waitFor();
+    await page.locator(".console-choice select").selectOption("variant.yaml");
+    const save = page.getByRole("button", { name: /^Save / });
+    await expect.poll(() => save.count()).toBe(0);
+    await page.getByRole("button", { name: "Make all packs as one zip" }).click();
+    await page.getByRole("button", { name: /^Save wide-bench\.zip/ }).waitFor();
+    await page.locator(".console-choice select").selectOption("console.yaml");
+    await page.getByRole("button", { name: /^Save bench\.zip/ }).waitFor();
+    expect(await page.getByRole("alert").count()).toBe(0);
+  },
+  PATIENCE,
+);
+
+test(
+  "a library that was out of reach is fetched again",
+  async () => {
+    const { page } = await opened(FIRST_PANEL);
+    await page.context().route("**/library.json", (route) => route.abort());
+    await enter(page);
+    await page.getByRole("alert").filter({ hasText: "has failed" }).waitFor();
+    await page.context().unroute("**/library.json");
+    await page.getByRole("button", { name: "Make the pack" }).click();
+    await made(page);
+  },
+  PATIENCE,
+);
 
 test(
   "making is given up at once, and the worker with it",
