@@ -11,7 +11,8 @@ import type { PanelPicture, PicturePiece } from "./panel/panel-picture.ts";
 export type DesignTexts = ReadonlyMap<string, string>;
 
 /** What the texts name that is no text, by path from the root: shapes of obstacles. */
-export type DesignBinaries = ReadonlyMap<string, Uint8Array>;
+/** By path from the root; null: it is there and could not be read, which whoever tried has said. */
+export type DesignBinaries = ReadonlyMap<string, Uint8Array | null>;
 
 /** What a design is read from. */
 export interface DesignSources {

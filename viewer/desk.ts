@@ -269,7 +269,7 @@ export const sourcesOf = (held: DesignTexts): DesignSources => ({
 });
 
 /** Bytes of a file that the texts name, by its path from the root; undefined where it is not there. */
-export const binaryAt = (path: string): Uint8Array | undefined => binaries.value.get(path);
+export const binaryAt = (path: string): Uint8Array | null | undefined => binaries.value.get(path);
 
 /** A picture that was put beside the texts. */
 export function addBinary(path: string, bytes: Uint8Array): void {
@@ -314,7 +314,8 @@ const isSameBytes = (before: DesignBinaries, now: DesignBinaries): boolean =>
   before.size === now.size &&
   [...now].every(([path, bytes]) => {
     const old = before.get(path);
-    return old?.length === bytes.length && bytes.every((byte, index) => byte === old[index]);
+    if (old === undefined || old === null || bytes === null) return old === bytes;
+    return old.length === bytes.length && bytes.every((byte, index) => byte === old[index]);
   });
 
 const lockOn = (files: readonly string[]): string | null => {

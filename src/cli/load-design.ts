@@ -2,6 +2,7 @@
 // Nothing above the root is read, links included; a file that can't be read is a finding, not an end.
 
 import { join } from "node:path";
+import { MOST_BINARY_BYTES, MOST_TEXT_BYTES } from "../design/file-caps.ts";
 import { binariesOf, includesOf } from "../design/includes.ts";
 import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
 import { OUTSIDE_ROOT, OVERSIZE_FILE, TOO_MANY_FILES, UNREADABLE_FILE } from "./codes.ts";
@@ -18,10 +19,6 @@ export interface LoadedDesign extends DesignPlace {
   readonly findings: readonly Finding[];
 }
 
-/** Larger than any text that the design reader takes, so that its own finding comes first. */
-const MOST_BYTES = 4_000_000;
-/** About a million triangles. */
-const MOST_SHAPE_BYTES = 50_000_000;
 const MOST_FILES = 500;
 
 export const loadDesign = (place: DesignPlace, disk: Disk): LoadedDesign => {
@@ -59,7 +56,7 @@ const withShapes = (loaded: Omit<LoadedDesign, "binaries">, disk: Disk): LoadedD
   const findings = [...loaded.findings];
   const named = new Set([...loaded.files].flatMap(([path, text]) => binariesOf(path, text)));
   for (const path of named) {
-    const read = readBytes(path, loaded.root, { disk, most: MOST_SHAPE_BYTES });
+    const read = readBytes(path, loaded.root, { disk, most: MOST_BINARY_BYTES });
     if (read.kind === "bytes") binaries.set(path, read.bytes);
     if (read.kind !== "refused") continue;
     binaries.set(path, null);
@@ -79,7 +76,7 @@ type ReadBytes =
   | Exclude<ReadText, { readonly kind: "text" }>;
 
 const readText = (path: string, root: string, disk: Disk): ReadText => {
-  const read = readBytes(path, root, { disk, most: MOST_BYTES });
+  const read = readBytes(path, root, { disk, most: MOST_TEXT_BYTES });
   return read.kind === "bytes" ? decoded(path, read.bytes) : read;
 };
 

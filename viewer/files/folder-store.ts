@@ -1,7 +1,9 @@
 // A design in a folder of this machine that the person has let the page work in (WICG File System Access). Read whole,
 // saved back file by file, each only where the text stands that the page knows; changes outside are found by looking.
 
+import { MOST_TEXT_BYTES } from "../../src/design/file-caps.ts";
 import { binariesOf } from "../../src/design/includes.ts";
+import { namedBytes } from "./named-bytes.ts";
 import type {
   Following,
   KeptPicture,
@@ -33,8 +35,6 @@ export function folderStore(folder: FileSystemDirectoryHandle): Store {
 
 /** The same bounds as the command line has: a stray choice of a whole disk ends soon. */
 const MOST_FILES = 500;
-const MOST_BYTES = 4_000_000;
-const MOST_SHAPE_BYTES = 50_000_000;
 const MOST_LEVELS = 12;
 
 interface Found {
@@ -48,20 +48,21 @@ async function load(folder: FileSystemDirectoryHandle): Promise<LoadOutcome> {
     await gather(folder, "", found);
     const texts = await Promise.all(found.filter(isText).map(textOf));
     const pictures = await picturesOf(folder, texts);
-    const shapes = [...found.filter((each) => !isText(each)), ...pictures].filter(
-      ({ file }) => file.size <= MOST_SHAPE_BYTES,
-    );
+    const shapes = await namedBytes([...found.filter((each) => !isText(each)), ...pictures]);
     return {
       kind: "loaded",
       design: {
         texts: new Map(texts.flatMap(({ path, text }) => (text === null ? [] : [[path, text]]))),
-        binaries: new Map(await Promise.all(shapes.map(bytesOf))),
+        binaries: shapes.binaries,
         locked: new Map(),
         isReadOnly: false,
         troubles: [
+          ...shapes.troubles,
           ...texts
             .filter(({ text }) => text === null)
-            .map(({ path }) => `${path} is not UTF-8 text, or has more than ${MOST_BYTES} bytes`),
+            .map(
+              ({ path }) => `${path} is not UTF-8 text, or has more than ${MOST_TEXT_BYTES} bytes`,
+            ),
           ...(found.length < MOST_FILES
             ? []
             : [`${folder.name} holds more than ${MOST_FILES} files; what follows was not read`]),
@@ -111,13 +112,8 @@ const textOf = async ({
   file,
 }: Found): Promise<{ readonly path: string; readonly text: string | null }> => ({
   path,
-  text: file.size > MOST_BYTES ? null : decoded(await file.arrayBuffer()),
+  text: file.size > MOST_TEXT_BYTES ? null : decoded(await file.arrayBuffer()),
 });
-
-const bytesOf = async ({ path, file }: Found): Promise<[string, Uint8Array]> => [
-  path,
-  new Uint8Array(await file.arrayBuffer()),
-];
 
 /** With the mark at its beginning, where it has one: offsets count it, and saving keeps it. null: it is no UTF-8. */
 const decoded = (bytes: ArrayBuffer): string | null => {

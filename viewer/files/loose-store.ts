@@ -1,13 +1,14 @@
 // A design that lies in the page alone: files that were chosen or dropped, or an example. Saving downloads what has
 // changed: one file as it is, several in one archive with their folders.
 
-import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
+import type { DesignTexts } from "../core-messages.ts";
+import type { NamedBytes } from "./named-bytes.ts";
 import type { SaveOutcome, Store, TextChange } from "./store.ts";
 
 export function looseStore(
   name: string,
   texts: DesignTexts,
-  binaries: DesignBinaries = new Map(),
+  { binaries, troubles }: NamedBytes = { binaries: new Map(), troubles: [] },
 ): Store {
   return {
     id: `loose ${name} ${[...texts.keys()].toSorted().join(" ")}`,
@@ -20,7 +21,7 @@ export function looseStore(
         binaries,
         locked: new Map(),
         isReadOnly: false,
-        troubles: [],
+        troubles,
       },
     }),
     save: download,

@@ -7,6 +7,7 @@ import { choosePanel, progress } from "../desk.ts";
 import { beginGuideOnce, openStart } from "../start/start-state.ts";
 import { folderStore, pickFolder } from "./folder-store.ts";
 import { looseStore } from "./loose-store.ts";
+import { namedBytes } from "./named-bytes.ts";
 import { findRecovery, keepNow, leftOver, offered } from "./recovery.ts";
 import { openStore } from "./saving.ts";
 import { isServed, serverStore } from "./server-store.ts";
@@ -117,23 +118,10 @@ export async function openPathed(files: readonly PathedFile[]): Promise<void> {
     designs.map(async ({ path, file }): Promise<[string, string]> => [path, await file.text()]),
   );
   const named = new Set(texts.flatMap(([path, text]) => binariesOf(path, text)));
-  const others = files.filter(
-    ({ path, file }) => named.has(path) && file.size <= MOST_BINARY_BYTES,
-  );
-  const binaries = await Promise.all(
-    others.map(
-      async ({ path, file }): Promise<[string, Uint8Array]> => [
-        path,
-        new Uint8Array(await file.arrayBuffer()),
-      ],
-    ),
-  );
+  const others = await namedBytes(files.filter(({ path }) => named.has(path)));
   const what = designs.length === 1 ? designs[0]!.path : `${designs.length} files`;
-  await open(looseStore(what, new Map(texts), new Map(binaries)));
+  await open(looseStore(what, new Map(texts), others));
 }
-
-/** As the command line and a folder have it. */
-const MOST_BINARY_BYTES = 50_000_000;
 
 /** How many designs were asked for since the page began. */
 let openings = 0;

@@ -1,5 +1,6 @@
 // A picture chosen for the open panel: kept beside the design's texts and laid under the drawing.
 
+import { MOST_PICTURE_BYTES } from "../../src/design/file-caps.ts";
 import { photoFile, photoWritten } from "../../src/design/photo-edit.ts";
 import { resolveInclude } from "../../src/design/resolve-include.ts";
 import { addBinary, panel } from "../desk.ts";
@@ -65,9 +66,6 @@ export async function choosePicture(file: File): Promise<void> {
 
 const hasChanged = (file: string, isFirst: boolean): boolean =>
   panel.value?.file !== file || (photo.value === null) !== isFirst;
-
-/** As `view` takes them. */
-const MOST_PICTURE_BYTES = 25_000_000;
 
 async function sizeOf(file: File): Promise<{ width: number; height: number } | null> {
   try {

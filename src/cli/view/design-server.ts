@@ -3,6 +3,7 @@
 
 import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import { MOST_PICTURE_BYTES } from "../../design/file-caps.ts";
 import type { PageFiles } from "./page-files.ts";
 import { readBody, readBytes, readSave } from "./read-body.ts";
 import { hostsOf, METHODS, type Refusal, refuseKeyless, refuseStranger } from "./request-guard.ts";
@@ -68,8 +69,6 @@ const REQUEST_MS = 30_000;
 const BEAT_MS = 10_000;
 /** All texts of a large design in one save. */
 const MOST_BODY = 16_000_000;
-/** A photograph of 50 million pixels as a camera saves it. */
-const MOST_PICTURE = 25_000_000;
 
 interface ServedDesk extends ServerSettings {
   readonly key: string;
@@ -214,7 +213,7 @@ const keepPicture = async (
   { request, response }: Asked,
   { source }: ServedDesk,
 ): Promise<void> => {
-  const body = await readBytes(request, MOST_PICTURE);
+  const body = await readBytes(request, MOST_PICTURE_BYTES);
   if (body.kind === "refused") {
     response.setHeader("connection", "close");
     return send(response, body.status, { kind: "refused", why: body.why });

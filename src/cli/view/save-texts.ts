@@ -2,6 +2,7 @@
 // that the page knows. Gives what is to be answered; whatever the disk refuses is said in words.
 
 import { dirname, join } from "node:path";
+import { MOST_TEXT_BYTES } from "../../design/file-caps.ts";
 import { textHash } from "../../diagnostics/text-edit.ts";
 import { utf8Bytes } from "../../pack/utf8.ts";
 import { attempt } from "../disk-trouble.ts";
@@ -15,9 +16,6 @@ export interface SaveOutcome {
   readonly status: 200 | 403 | 409 | 413 | 507;
   readonly reply: SaveReply;
 }
-
-/** The most that the program's reader takes of one text (see load-design). */
-const MOST_BYTES = 4_000_000;
 
 export const saveTexts = (
   changes: readonly TextChangeMessage[],
@@ -51,8 +49,8 @@ const refusal = (
 ): SaveOutcome | null => {
   if (!isDesignText(path) || !paths.has(path))
     return refused(403, `${path} is no file of this design`);
-  if (utf8Bytes(text).length > MOST_BYTES)
-    return refused(413, `${path} would have more than ${MOST_BYTES} bytes`);
+  if (utf8Bytes(text).length > MOST_TEXT_BYTES)
+    return refused(413, `${path} would have more than ${MOST_TEXT_BYTES} bytes`);
   const target = join(place.root, path);
   const checked = attempt((): SaveOutcome | null => {
     if (!isBelow(place.root, trueTarget(target, disk)))
