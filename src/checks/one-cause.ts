@@ -1,8 +1,8 @@
 // One cause, one finding: a hole off the panel also lies in the rail's strip, and a person mends both at once. The table
 // says which findings follow from which; a follower is held back and counted with the one that leads it.
 
+import { entryName } from "../design/entry-name.ts";
 import type { Finding, Severity } from "../diagnostics/finding.ts";
-import { entryName } from "./entry-name.ts";
 
 interface Follower {
   readonly code: string;

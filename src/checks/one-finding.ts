@@ -1,9 +1,9 @@
 // One finding for what has one cause: what is wrong with a row's part is wrong with each of its members, and what lies too
 // close in a row lies so all along it. Said once, with the count.
 
+import { entryName } from "../design/entry-name.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import type { CutOut, PlacedComponent } from "../layout/panel-layout.ts";
-import { entryName } from "./entry-name.ts";
 
 /** One finding an entry of the text: the first that is found, the others counted. */
 export const onePerEntry = (

@@ -8,6 +8,7 @@ import { TEXT_CODES } from "./codes-of-text.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
 import { type Field, mapped, read, refined, unread } from "./field.ts";
 import { list, optional, record, required, usual } from "./fields.ts";
+import { LEAST_SCREWS } from "./least-screws.ts";
 import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
 import { angle } from "./number-fields.ts";
 import type {
@@ -204,7 +205,10 @@ export const FIXINGS: Field<FixingsDesign> = mapped(
   record("fixings", {
     screws: required(oneOf("a thread", THREADS), "Thread of the screws"),
     dowels: required(someMillimetres("a diameter"), "Diameter of the two dowels"),
-    at: optional(list("a list of places", place(), { least: 2, most: 100 }), "Where the screws go"),
+    at: optional(
+      list("a list of places", place(), { least: LEAST_SCREWS, most: 100 }),
+      "Where the screws go",
+    ),
     "dowels-at": optional(
       list("two places", place(), { least: 2, most: 2 }),
       "Where the dowels go: the round one and the slotted one",

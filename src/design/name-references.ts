@@ -3,6 +3,7 @@
 
 import type { TextEdit } from "../diagnostics/text-edit.ts";
 import { type Path, replaceValue } from "./edit.ts";
+import { entryName } from "./entry-name.ts";
 import { readText } from "./read-text.ts";
 import type { Source } from "./source.ts";
 import type { ScalarNode, TextNode } from "./text-node.ts";
@@ -40,16 +41,13 @@ export const nameReferences = (from: Source): readonly NameReference[] => {
   ];
 };
 
-/** `warn` of `warn.3`. */
-export const namedEntry = (name: string): string => name.split(".", 1)[0] ?? name;
-
 /** Every naming of these under its new name; a member keeps its number where the new name has none. */
 export const renamedReferences = (
   from: Source,
   names: ReadonlyMap<string, string>,
 ): readonly TextEdit[] =>
   nameReferences(from).flatMap(({ name, node }) => {
-    const entry = namedEntry(name);
+    const entry = entryName(name);
     const now = names.get(entry);
     return now === undefined
       ? []

@@ -3,6 +3,7 @@
 
 import { DRAG_BY_RULE, dragOfMarking } from "../design/drag-table.ts";
 import { setKey } from "../design/edit.ts";
+import { entryName } from "../design/entry-name.ts";
 import { lengthIn, usualUnit } from "../design/length-text.ts";
 import type { MarkingDesign } from "../design/panel-design.ts";
 import type { Step } from "../design/rewriting.ts";
@@ -11,7 +12,6 @@ import { inWords } from "../diagnostics/nearest.ts";
 import { applyEdits, type TextEdit } from "../diagnostics/text-edit.ts";
 import type { PanelLayout, PlacedFixing } from "./panel-layout.ts";
 import { heldBy, type Move, type MoveOutcome, placeMoves, wholeEdit } from "./place-moves.ts";
-import { entryOf } from "./places.ts";
 
 export const moveEdits = (move: Move, layout: PanelLayout, from: Source): MoveOutcome => {
   const groups = groupsAmong(move.entries, layout);
@@ -47,7 +47,7 @@ const groupsAmong = (entries: readonly string[], { design }: PanelLayout): reado
   design.markings.flatMap((marking) => {
     const drag = dragOfMarking(marking);
     if (!entries.includes(marking.id) || drag?.kind !== "held" || drag.by !== "members") return [];
-    const members = [...new Set(drag.members.map(entryOf))];
+    const members = [...new Set(drag.members.map(entryName))];
     const isWhole = members.every((member) => entries.includes(member));
     return isWhole ? [] : [{ marking, why: heldBy(drag), members }];
   });

@@ -1,6 +1,7 @@
 // Places of windows, markings and fixings: they may lean on components, not on each other. What leans on nothing known
 // is told; what leans on something lost is counted as its follower. One finder serves one panel and gathers both.
 
+import { entryName } from "../design/entry-name.ts";
 import type { PlaceDesign } from "../design/panel-design.ts";
 import { spanOf } from "../design/written.ts";
 import type { Finding } from "../diagnostics/finding.ts";
@@ -9,7 +10,6 @@ import { type Extent, extent } from "../geometry/extent.ts";
 import { blockPlace, type Landmark, neighboursOf, type PlaceFrame } from "./axis-place.ts";
 import { UNKNOWN_NEIGHBOUR } from "./codes.ts";
 import { unknownName } from "./context.ts";
-import { entryOf } from "./places.ts";
 
 /** Where it is; null where it can't be told, and then a finding or a cause has been gathered. */
 export type PlaceOf = (place: PlaceDesign, subject: string) => Point | null;
@@ -43,7 +43,7 @@ export const placeFinder = (
   const causes: string[] = [];
   const found: FoundPlace[] = [];
   const isLost = (id: string): boolean => {
-    const cause = lost.get(entryOf(id));
+    const cause = lost.get(entryName(id));
     if (cause !== undefined) causes.push(cause);
     return cause !== undefined;
   };

@@ -1,6 +1,7 @@
 // Places in millimetres. An entry waits for its neighbours; what can't be placed is named once, and what waited for it
 // is left out and counted. A pattern is placed as a block: `left` holds its first column, `right` its last, `centre` its middle.
 
+import { entryName } from "../design/entry-name.ts";
 import { spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { type Point, point } from "../geometry/contour.ts";
@@ -59,16 +60,13 @@ const leanersOf = (entries: readonly Entry[]): ReadonlyMap<string, readonly Entr
   const leaners = new Map<string, Entry[]>();
   for (const entry of entries) {
     for (const { id } of neighboursOf(entry.place)) {
-      const list = leaners.get(entryOf(id)) ?? [];
+      const list = leaners.get(entryName(id)) ?? [];
       list.push(entry);
-      leaners.set(entryOf(id), list);
+      leaners.set(entryName(id), list);
     }
   }
   return leaners;
 };
-
-/** `warn.3` is a member of `warn`. */
-export const entryOf = (id: string): string => id.split(".", 1)[0] ?? id;
 
 const blockOf = (entry: Entry, reach: Extent): Block => ({
   place: entry.place,
@@ -127,7 +125,7 @@ const unplaced = (
   const known = new Set([...landmarks.keys(), ...idsOf(waiting)]);
   const roots = waiting.filter((entry) => {
     const unknown = neighboursOf(entry.place).find(
-      ({ id }) => !known.has(id) && !lost.has(entryOf(id)),
+      ({ id }) => !known.has(id) && !lost.has(entryName(id)),
     );
     if (unknown !== undefined) findings.push(unknownNeighbour(entry, unknown, known));
     return unknown !== undefined;
@@ -200,7 +198,7 @@ const ringsAmong = (waiting: readonly Entry[]): readonly (readonly Entry[])[] =>
 };
 
 const waitsFor = (entry: Entry, waiting: ReadonlyMap<string, Entry>): Entry | undefined => {
-  const ids = neighboursOf(entry.place).map(({ id }) => entryOf(id));
+  const ids = neighboursOf(entry.place).map(({ id }) => entryName(id));
   return waiting.get(ids.find((id) => waiting.has(id)) ?? "");
 };
 

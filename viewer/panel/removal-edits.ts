@@ -2,8 +2,10 @@
 // their own, borders go on round what is left, and go where nothing is. Pure: text and layout in, an edit and its words out.
 
 import { type Edit, nodeAt, type Path, removeItem, removeKey } from "../../src/design/edit.ts";
+import { entryName } from "../../src/design/entry-name.ts";
+import { LEAST_SCREWS } from "../../src/design/least-screws.ts";
 import { lengthIn, usualUnit } from "../../src/design/length-text.ts";
-import { namedEntry, nameReferences } from "../../src/design/name-references.ts";
+import { nameReferences } from "../../src/design/name-references.ts";
 import { pathAt } from "../../src/design/path-at.ts";
 import { setPlaceFree } from "../../src/design/place-edit.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
@@ -110,12 +112,9 @@ function whyScrewsStay(screws: readonly PlacedFixing[], { design }: PanelLayout)
     : null;
 }
 
-/** What the reader of `fixings` takes. */
-const LEAST_SCREWS = 2;
-
 /** Whatever stands by one that goes, each place once. */
 function leaning(gone: ReadonlySet<string>, layout: PanelLayout): readonly MovableThing[] {
-  const isGone = (name: string | null): boolean => name !== null && gone.has(namedEntry(name));
+  const isGone = (name: string | null): boolean => name !== null && gone.has(entryName(name));
   const found = movableThings(layout).filter(
     ({ entry, place }) =>
       !gone.has(entry) && (isGone(neighbourOn(place.across)) || isGone(neighbourOn(place.along))),
@@ -162,7 +161,7 @@ function groupsOf(from: Source, gone: ReadonlySet<string>): readonly Group[] {
   );
   return [...lists.values()].flatMap((path): readonly Group[] => {
     const own = members.filter((each) => each.path.slice(0, -1).join("/") === path.join("/"));
-    const isGone = own.map(({ name }) => gone.has(namedEntry(name)));
+    const isGone = own.map(({ name }) => gone.has(entryName(name)));
     const owner = path.slice(0, -1);
     const item = owner[0] === "markings" ? itemAt(owner.slice(0, -1)) : itemAt(owner);
     const name = nameOf(from, owner);

@@ -1,6 +1,7 @@
 // Everything on the sheet that can be picked: components, markings, windows, screws and dowels, each with its box and the
 // shape that a hand takes hold of. Pure: the layout and the picture's boxes in, plain things out, in the order of Tab.
 
+import { entryName } from "../../src/design/entry-name.ts";
 import type { MarkingDesign, PanelDesign } from "../../src/design/panel-design.ts";
 import type { Span } from "../../src/diagnostics/finding.ts";
 import type { Point } from "../../src/geometry/contour.ts";
@@ -119,7 +120,7 @@ export const withMembers = (
     ...entries,
     ...markings.flatMap((marking) =>
       (marking.kind === "border" || marking.kind === "bracket") && entries.includes(marking.id)
-        ? marking.around.map((id) => id.split(".", 1)[0] ?? id)
+        ? marking.around.map(entryName)
         : [],
     ),
   ]),

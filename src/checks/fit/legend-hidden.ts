@@ -1,9 +1,9 @@
 // Legends that the operator does not see: behind something, or on a panel that faces away.
 
+import { entryName } from "../../design/entry-name.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { SightFact } from "../../fit/fit-facts.ts";
 import { decimal } from "../../geometry/number.ts";
-import { entryName } from "../entry-name.ts";
 import { measureOf } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { andMore, bodyName, byCause } from "./panel-words.ts";

@@ -1,9 +1,9 @@
 // Fits that hang on kerf or paint that nobody has measured: sound as meant, out at one end of what may come.
 
+import { entryName } from "../../design/entry-name.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { Gauge, LayerLayout } from "../../layout/panel-layout.ts";
 import { KERF_UNCERTAINTY, kerfReading, kerfSetting } from "../../parts/kerf.ts";
-import { entryName } from "../entry-name.ts";
 import { isOver, isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";

@@ -1,9 +1,9 @@
 // A hole round a nut that is wider than the nut, with a lamp that is seen through the gap.
 
+import { entryName } from "../../design/entry-name.ts";
 import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PlacedComponent } from "../../layout/panel-layout.ts";
-import { entryName } from "../entry-name.ts";
 import { keyRemedy } from "../key-remedy.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";

@@ -1,3 +1,0 @@
-// The entry of the text that an instance comes from: `warn` for `warn.3`, `mount` for `mount.1.left`.
-
-export const entryName = (id: string): string => id.split(".")[0] ?? id;
