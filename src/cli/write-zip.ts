@@ -56,7 +56,7 @@ const writeOrRefuse = (target: string, packs: readonly PackInZip[], disk: Disk):
   if (thing !== "nothing" && before === null)
     return {
       kind: "refused",
-      why: `${target} is in the way and is not from this program; move it, or choose another folder.`,
+      why: `${target} is in the way and is no zip of this program, or is damaged; move it, or choose another folder.`,
     };
   const bytes = packZip(packs);
   const staging = stagingFile(target);

@@ -1,9 +1,8 @@
 // `check DESIGN`: every finding before anything is cut. With --fix the remedies of faults are applied to the texts.
 
-import { join } from "node:path";
 import { renderJson } from "../../diagnostics/render-json.ts";
-import { applyRemedies } from "../apply-remedies.ts";
 import { type Command, isWrongUse } from "../command.ts";
+import { mendDesign } from "../mend-design.ts";
 import {
   findingsOf,
   type OpenProject,
@@ -11,15 +10,15 @@ import {
   ROOT_OPTION,
   seenFrom,
 } from "../open-project.ts";
-import { replaceTexts } from "../replace-texts.ts";
-import { EXIT, type ExitCode, type Shell } from "../shell.ts";
+import { EXIT, type ExitCode } from "../shell.ts";
 import { countsInWords, hasFault, showFindings } from "../show-findings.ts";
 
 export const check: Command = {
   usage: "check DESIGN [--fix] [--notes] [--lines] [--root DIR]",
   details: [
     "Judges a panel file, a console file, or a folder that holds one. A fault means that a part made from",
-    "it would be wrong; a query that a person must decide; a note that something is worth knowing.",
+    "it would be wrong; a query that a person must decide; a note that something is worth knowing. Of a",
+    "console it judges the places of its panels; whether their bodies fit one another is judged by `fit`.",
     "--fix applies the remedies of faults to the files, all or none, and leaves queries to you.",
     "Exit code 1 where there is a fault. With --json one finding a line is printed.",
   ].join("\n"),
@@ -38,7 +37,9 @@ export const check: Command = {
     const root = values.get("root");
     const opened = await openProject(design, root, shell);
     if (isWrongUse(opened)) return opened;
-    const mended = switches.has("fix") ? await mend(opened, { design, root }, shell) : opened;
+    const mended = switches.has("fix")
+      ? await mendDesign(opened, { design, root, judge: findingsOf }, shell)
+      : opened;
     if (isWrongUse(mended)) return mended;
     const seen = seenFrom(shell.cwd, mended.loaded, mended.findings);
     const style = { notes: switches.has("notes"), lines: switches.has("lines") };
@@ -53,29 +54,3 @@ export const check: Command = {
 
 const exitCodeOf = ({ findings, project }: OpenProject): ExitCode =>
   hasFault(findings) || project.kind === "stopped" ? EXIT.faults : EXIT.fine;
-
-/** The design as it is after its remedies; as it was, where they could not be written. */
-const mend = async (
-  opened: OpenProject,
-  asked: { readonly design: string; readonly root: string | undefined },
-  shell: Shell,
-): ReturnType<typeof openProject> => {
-  const [{ compile }, library] = await Promise.all([import("../../project.ts"), shell.library()]);
-  const { loaded } = opened;
-  const remedied = applyRemedies(loaded.files, (files) => {
-    const changed = { ...loaded, files };
-    return findingsOf(changed, compile(changed, library));
-  });
-  const changes = [...remedied.files].flatMap(([file, after]) => {
-    const before = loaded.files.get(file) ?? "";
-    return before === after ? [] : [{ place: join(loaded.root, file), before, after }];
-  });
-  if (changes.length === 0) return opened;
-  const trouble = replaceTexts(changes, shell.disk);
-  if (trouble !== null) {
-    shell.stderr(`Nothing was fixed: ${trouble}.\n`);
-    return opened;
-  }
-  for (const { code, title } of remedied.applied) shell.stderr(`fixed: ${title} [${code}]\n`);
-  return openProject(asked.design, asked.root, shell);
-};
