@@ -125,7 +125,7 @@ test("two rows anywhere stand free of one another, or where they are told to", (
       if (frame === null) throw new Error("a frame without a fault is made");
       expect(trouble(frame)).toEqual([]);
     }),
-    { numRuns: 12, endOnFailure: true },
+    { numRuns: 6, endOnFailure: true },
   );
 });
 

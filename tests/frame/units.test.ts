@@ -120,6 +120,17 @@ describe.each<readonly [string, Partial<FrameText>, readonly (readonly string[])
   });
 });
 
+// An upright bay turned about its length looks aside; its run still lies in the desk's profile.
+test("an upright bay stands in the row that it rises behind, whichever is written first", () => {
+  const wall = bay("wall", "[400, 0, 900]", "[0, 0, 1]", ", cant: 30");
+  const desk = bay("desk", "[0, 0, 700]");
+  for (const bays of [
+    [wall, desk],
+    [desk, wall],
+  ])
+    expect(soundFrame({ bays }).units.map((unit) => unit.bays)).toEqual([["desk", "wall"]]);
+});
+
 const holesOf = (frame: ConsoleFrame, id: string): readonly Vector[] => {
   const part = frame.parts.find((each) => each.id === id);
   if (part === undefined) throw new Error(`there is no ${id}`);
@@ -281,6 +292,15 @@ describe("a front desk of three narrow columns", () => {
 
   test("has them beneath all where nobody is written", () => {
     expect(kneesOf(soundFrame({ bays: COLUMNS, frame: FRAME }))).toHaveLength(3);
+  });
+
+  test("says so where none of its units stands before the operator", () => {
+    const said = (x: number): readonly string[] =>
+      framed(seated(`[${x}, 0]`)).findings.flatMap(({ code, message }) =>
+        code === "checks/frame-no-knees" ? [message] : [],
+      );
+    expect(said(0)).toEqual([]);
+    expect(said(1200)).toHaveLength(1);
   });
 
   test("alone is as wide as knees take", () => {

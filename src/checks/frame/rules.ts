@@ -6,6 +6,7 @@ import { doorwayTooSmall } from "./doorway-too-small.ts";
 import type { BoardFacts, FrameRule, PlanFacts, SheetFacts } from "./frame-rule.ts";
 import { hatchMoved } from "./hatch-moved.ts";
 import { kneesFilled } from "./knees-filled.ts";
+import { kneesNowhere } from "./knees-nowhere.ts";
 import { lapBarred } from "./lap-barred.ts";
 import { largerThanBed } from "./larger-than-bed.ts";
 import { leftOpen } from "./left-open.ts";
@@ -28,6 +29,7 @@ const PLAN_RULES: readonly FrameRule<PlanFacts>[] = [
   unitsMeet,
   sectionsClose,
   kneesFilled,
+  kneesNowhere,
   ribsMeet,
   ribTabless,
   ribStep,

@@ -5,7 +5,7 @@ import type { Point } from "../../geometry/contour.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
 import type { Span } from "./board.ts";
 import { type FrameBay, frameBay, inBay } from "./frame-bay.ts";
-import { type Profile, profileOf } from "./profile.ts";
+import { isUpright, type Profile, profileOf } from "./profile.ts";
 
 export interface FrameUnit {
   /** 1, 2 ... */
@@ -18,7 +18,10 @@ export interface FrameUnit {
 /** The bays are those that a frame can carry, each in a profile of its own. */
 export const frameUnits = (bays: readonly BayLayout[]): readonly FrameUnit[] => {
   const units: { readonly profile: Profile; readonly bays: FrameBay[] }[] = [];
-  for (const layout of bays) {
+  // A bay that runs straight up stands in the profile of those that it rises behind, whatever its cant, and has its own last.
+  for (const layout of bays.toSorted(
+    (a, b) => Number(isUpright(a.frame)) - Number(isUpright(b.frame)),
+  )) {
     const joined = units.some((unit) => {
       const carried = frameBay(layout, unit.profile);
       if (carried.kind === "refused" || !isInRow(carried.bay, unit.bays)) return false;
@@ -30,7 +33,10 @@ export const frameUnits = (bays: readonly BayLayout[]): readonly FrameUnit[] => 
     const own = frameBay(layout, profile);
     if (own.kind === "carried") units.push({ profile, bays: [own.bay] });
   }
-  return units.map((unit, index) => ({
+  const written = (row: readonly FrameBay[]): number =>
+    Math.min(...row.map(({ id }) => bays.findIndex((each) => each.id === id)));
+  const inOrder = units.toSorted((a, b) => written(a.bays) - written(b.bays));
+  return inOrder.map((unit, index) => ({
     number: index + 1,
     profile: unit.profile,
     bays: unit.bays.toSorted((a, b) => placeInRow(a) - placeInRow(b) || (a.id < b.id ? -1 : 1)),

@@ -32,6 +32,11 @@ export const profileOf = (bay: Frame): Profile => {
   return { forward: cross(UP, right), up: UP, right };
 };
 
+export const isUpright = (bay: Frame): boolean => {
+  const across = cross(bay.y, UP);
+  return dot(across, across) <= upright * upright;
+};
+
 /** Parallel, and looked at from the same side. */
 export const isSameWay = (one: Profile, other: Profile): boolean =>
   dot(one.right, other.right) > 0 && Math.abs(dot(one.right, other.forward)) <= offPlane;
