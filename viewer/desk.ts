@@ -27,6 +27,7 @@ import {
   withOutsideStep,
   withStep,
 } from "./history.ts";
+import { isSameBinaries } from "./same-binaries.ts";
 
 export type Progress =
   | { readonly kind: "empty" }
@@ -287,7 +288,7 @@ export function takeBinaries(next: DesignBinaries): void {
 
 function holdBinaries(): void {
   const now = new Map([...stored, ...added]);
-  if (isSameBytes(heldBinaries.value, now)) return;
+  if (isSameBinaries(heldBinaries.value, now)) return;
   heldBinaries.value = now;
   void readAgain();
 }
@@ -309,14 +310,6 @@ export function giveUpReading(): void {
     why: `Reading ${what} was given up. It is read again with the next change.`,
   };
 }
-
-const isSameBytes = (before: DesignBinaries, now: DesignBinaries): boolean =>
-  before.size === now.size &&
-  [...now].every(([path, bytes]) => {
-    const old = before.get(path);
-    if (old === undefined || old === null || bytes === null) return old === bytes;
-    return old.length === bytes.length && bytes.every((byte, index) => byte === old[index]);
-  });
 
 const lockOn = (files: readonly string[]): string | null => {
   const { design, files: locked } = locks.value;

@@ -2,6 +2,7 @@
 // A file that has changed on the disk since it was read is not touched.
 
 import { basename, dirname, join } from "node:path";
+import { isSameBytes } from "../pack/same-bytes.ts";
 import { utf8Bytes } from "../pack/utf8.ts";
 import type { Disk } from "./disk.ts";
 import { attempt } from "./disk-trouble.ts";
@@ -26,10 +27,7 @@ export const replaceTexts = (changes: readonly TextChange[], disk: Disk): string
 };
 
 /** Compared as bytes: a decoder drops the mark at a text's beginning. */
-const isText = (bytes: Uint8Array, text: string): boolean => {
-  const wanted = utf8Bytes(text);
-  return bytes.length === wanted.length && wanted.every((byte, index) => byte === bytes[index]);
-};
+const isText = (bytes: Uint8Array, text: string): boolean => isSameBytes(bytes, utf8Bytes(text));
 
 const besideOf = (place: string): string => join(dirname(place), `.${basename(place)}.new-text`);
 

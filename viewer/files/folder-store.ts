@@ -3,6 +3,7 @@
 
 import { MOST_TEXT_BYTES } from "../../src/design/file-caps.ts";
 import { binariesOf } from "../../src/design/includes.ts";
+import { isSameBytes } from "../../src/pack/same-bytes.ts";
 import { namedBytes } from "./named-bytes.ts";
 import type {
   Following,
@@ -156,7 +157,7 @@ async function keepPicture(
   try {
     const there = await fileAt(folder, path);
     if (there !== null)
-      return isSame(new Uint8Array(await there.arrayBuffer()), bytes)
+      return isSameBytes(new Uint8Array(await there.arrayBuffer()), bytes)
         ? { kind: "kept" }
         : { kind: "refused", why: `another picture is called ${path}; give this one another name` };
     const writing = await (await handleAt(folder, path, true)).createWritable();
@@ -167,9 +168,6 @@ async function keepPicture(
     return { kind: "refused", why: `${folder.name} can't be written: ${wordsOf(reason)}` };
   }
 }
-
-const isSame = (a: Uint8Array, b: Uint8Array): boolean =>
-  a.length === b.length && a.every((byte, index) => byte === b[index]);
 
 async function textAt(folder: FileSystemDirectoryHandle, path: string): Promise<string | null> {
   const file = await fileAt(folder, path);

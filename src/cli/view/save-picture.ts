@@ -4,6 +4,7 @@
 import { basename, dirname, join } from "node:path";
 import { resolveInclude } from "../../design/resolve-include.ts";
 import { pictureSize } from "../../inspection/picture-size.ts";
+import { isSameBytes } from "../../pack/same-bytes.ts";
 import type { Disk } from "../disk.ts";
 import { attempt } from "../disk-trouble.ts";
 import { isBelow } from "../is-below.ts";
@@ -52,7 +53,7 @@ const writeBelow = (
       layWhole(target, bytes, disk);
       return SAVED;
     case "file":
-      return isSame(disk.read(target), bytes)
+      return isSameBytes(disk.read(target), bytes)
         ? SAVED
         : refused(409, `another picture is called ${path}; give this one another name`);
     case "folder":
@@ -76,9 +77,6 @@ const layWhole = (target: string, bytes: Uint8Array, disk: Disk): void => {
     throw error;
   }
 };
-
-const isSame = (a: Uint8Array, b: Uint8Array): boolean =>
-  a.length === b.length && a.every((byte, index) => byte === b[index]);
 
 const SAVED: PictureOutcome = { status: 200, reply: { kind: "saved" } };
 

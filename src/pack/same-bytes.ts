@@ -1,0 +1,4 @@
+// Whether two files are the same, byte for byte.
+
+export const isSameBytes = (a: Uint8Array, b: Uint8Array): boolean =>
+  a.length === b.length && a.every((byte, index) => byte === b[index]);
