@@ -3,7 +3,7 @@
 
 import { intersection } from "../../geometry/boolean.ts";
 import type { Region } from "../../geometry/contour.ts";
-import { extentsOverlap } from "../../geometry/extent.ts";
+import { type Extent, extentsOverlap } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { Solid, SolidLayer } from "../../geometry/solid/solid.ts";
 import type { PrintedPart } from "./printed-part.ts";
@@ -60,11 +60,20 @@ const standing = (
 
 type SolidArea = SolidLayer["regions"][number];
 
-const restsOn = (one: SolidArea, other: SolidArea): boolean =>
-  extentsOverlap(contourExtent(one.outline.contour), contourExtent(other.outline.contour)) &&
-  intersection([plainOf(one)], [plainOf(other)]).length > 0;
+const restsOn = (one: SolidArea, other: SolidArea): boolean => {
+  const [box, otherBox] = [boxOf(one), boxOf(other)];
+  return (
+    extentsOverlap(box, otherBox) &&
+    intersection([areaNear(one, otherBox)], [areaNear(other, box)]).length > 0
+  );
+};
 
-const plainOf = ({ outline, holes }: SolidArea): Region => ({
+const boxOf = ({ outline }: SolidArea): Extent => contourExtent(outline.contour);
+
+/** Without the holes that lie away from a box: what is shared within it is the same, and most of a tray's holes are away. */
+const areaNear = ({ outline, holes }: SolidArea, box: Extent): Region => ({
   outline: outline.contour,
-  holes: holes.map(({ contour }) => contour),
+  holes: holes
+    .map(({ contour }) => contour)
+    .filter((contour) => extentsOverlap(contourExtent(contour), box)),
 });
