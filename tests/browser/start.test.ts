@@ -68,8 +68,8 @@ describe("a page without a design", () => {
     await page.getByLabel("Open files").setInputFiles(looseFiles(soundDesign));
     await page.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
     for (const done of held) done();
-    await page.waitForLoadState("networkidle");
-    await page.getByRole("application", { name: /^Bilge pumps/ }).waitFor();
+    await page.getByLabel("Example").waitFor();
+    expect(await page.getByRole("application", { name: /^Bilge pumps/ }).count()).toBe(1);
     expect(await page.locator(".guide").count()).toBe(0);
     await page.close();
   });
@@ -107,7 +107,7 @@ describe("the demo", () => {
     await guideSays(page, "Begin your own");
     await page.locator(".open-menu summary").press("Enter");
     await page.locator(".guide").waitFor({ state: "detached" });
-    expect(await page.locator("[data-guided]").count()).toBe(0);
+    await expect.poll(() => page.locator("[data-guided]").count()).toBe(0);
 
     // Remembered: another example is opened without it.
     await page.getByRole("button", { name: "Where to begin" }).click();
@@ -121,8 +121,10 @@ describe("the demo", () => {
     expect(complaints).toEqual([]);
     await page.close();
   });
+});
 
-  test("makes a panel of a list that is pasted, and keeps it to be saved", async () => {
+describe("a list", () => {
+  test("that is pasted makes a panel on the mount that is chosen, which is kept to be saved", async () => {
     const { page, complaints } = await openPage(stand);
     await page.locator(".open-menu summary").click();
     await page.getByRole("button", { name: "Where to begin" }).click();
@@ -133,9 +135,18 @@ describe("the demo", () => {
       document.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true }));
     });
     await expect.poll(() => page.getByLabel("The list").inputValue()).toContain("ONE; TWO");
+    // A box lid leaves the width to the design.
+    await page.getByLabel("Mount").selectOption("box-lid");
+    await page.getByLabel("Width in mm").fill("wide");
+    await page.getByRole("button", { name: "Arrange it" }).click();
+    await page.getByText('"wide" is no width').waitFor();
+    await page.getByLabel("Width in mm").fill("152.4");
     await page.getByRole("button", { name: "Arrange it" }).click();
     await page.getByRole("application", { name: /from the front: 2 components/ }).waitFor();
     await page.getByText("Not saved: new-panel.yaml").waitFor();
+    const text = await page.getByLabel("Text of new-panel.yaml").inputValue();
+    expect(text).toContain("mount: box-lid");
+    expect(text).toContain("width: 152.4 mm");
     expect(complaints).toEqual([]);
     await page.close();
   });

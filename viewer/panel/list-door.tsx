@@ -7,9 +7,14 @@ import { askPanel } from "../core-client.ts";
 import type { PlacedFinding } from "../core-messages.ts";
 import { openMade } from "../files/opening.ts";
 import { isListOpen, list } from "./list-state.ts";
+import type { MountChoice } from "./panel-messages.ts";
 
 const panelName = signal("new-panel");
 const isLit = signal(false);
+const mounts = signal<readonly MountChoice[]>([]);
+const mount = signal("console-rail");
+/** As it is written; empty: the usual one. */
+const width = signal("");
 const found = signal<readonly PlacedFinding[]>([]);
 const trouble = signal("");
 
@@ -22,7 +27,9 @@ export function ListDoor(): JSX.Element | null {
   const field = useRef<HTMLTextAreaElement>(null);
   const isOpen = isListOpen.value;
   useEffect(() => {
-    if (isOpen) field.current?.focus();
+    if (!isOpen) return;
+    field.current?.focus();
+    if (mounts.value.length === 0) void askMounts();
   }, [isOpen]);
   if (!isOpen) return null;
   return (
@@ -66,6 +73,7 @@ export function ListDoor(): JSX.Element | null {
             }}
           />
         </label>
+        <MountFields />
         <label>
           <input
             type="checkbox"
@@ -102,6 +110,52 @@ export function ListDoor(): JSX.Element | null {
   );
 }
 
+/** How the panel is held, and how wide it is where that leaves it open. */
+function MountFields(): JSX.Element | null {
+  if (mounts.value.length === 0) return null;
+  return (
+    <>
+      <label>
+        Mount{" "}
+        <select
+          value={mount.value}
+          onChange={(event) => {
+            mount.value = event.currentTarget.value;
+          }}
+        >
+          {mounts.value.map(({ id, title }) => (
+            <option key={id} value={id}>
+              {title}
+            </option>
+          ))}
+        </select>
+      </label>
+      {leavesWidth() && (
+        <label>
+          Width in mm{" "}
+          <input
+            inputMode="decimal"
+            size={7}
+            placeholder="usual"
+            value={width.value}
+            onInput={(event) => {
+              width.value = event.currentTarget.value;
+            }}
+          />
+        </label>
+      )}
+    </>
+  );
+}
+
+const leavesWidth = (): boolean =>
+  mounts.value.some(({ id, leavesWidth: isOpen }) => id === mount.value && isOpen);
+
+async function askMounts(): Promise<void> {
+  const answer = await askPanel({ kind: "mounts" });
+  if (answer.kind === "mounts") mounts.value = answer.mounts;
+}
+
 async function takeFile(file: File): Promise<void> {
   list.value = await file.text();
   const name = file.name.replace(/\.[^.]*$/, "").toLowerCase();
@@ -116,11 +170,17 @@ async function arrange(): Promise<void> {
     trouble.value = `"${name}" is no name for a panel: small letters, digits and hyphens.`;
     return;
   }
+  const wanted = leavesWidth() ? width.value.trim() : "";
+  if (wanted !== "" && !/^\d{1,4}(\.\d{1,3})?$/.test(wanted)) {
+    trouble.value = `"${wanted}" is no width in millimetres, such as 160 or 152.4.`;
+    return;
+  }
   const answer = await askPanel({
     kind: "arrange",
     list: list.value,
     name,
-    mount: "console-rail",
+    mount: mount.value,
+    width: wanted === "" ? null : Number(wanted),
     isLit: isLit.value,
   });
   if (answer.kind === "failed") trouble.value = answer.why;

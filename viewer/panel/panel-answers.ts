@@ -4,8 +4,9 @@ import { arrangeList } from "../../src/arrange/arrange-list.ts";
 import { readComponentList } from "../../src/design/component-list.ts";
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
 import { sectionDrawing } from "../../src/drawings/section-drawing.ts";
+import { mm } from "../../src/geometry/quantity.ts";
 import type { Library, Project } from "../../src/project.ts";
-import type { PanelAnswer, PanelQuestion, ShownDrawing } from "./panel-messages.ts";
+import type { MountChoice, PanelAnswer, PanelQuestion, ShownDrawing } from "./panel-messages.ts";
 import { shapesOf } from "./panel-picture.ts";
 import { partCard } from "./part-card.ts";
 import type { ShapeData } from "./shape-data.ts";
@@ -21,6 +22,8 @@ export function panelAnswer(question: PanelQuestion, scene: AnswerScene): PanelA
   switch (question.kind) {
     case "parts":
       return { kind: "parts", number, parts: [...partsOf(scene)].map(partCard) };
+    case "mounts":
+      return { kind: "mounts", number, mounts: mountsOf(scene) };
     case "section":
       return { kind: "section", number, drawing: sectionOf(question.panel, scene) };
     case "arrange":
@@ -31,6 +34,13 @@ export function panelAnswer(question: PanelQuestion, scene: AnswerScene): PanelA
 /** The design's own parts go with the library's. */
 const partsOf = ({ library, projects }: AnswerScene) =>
   (projects[0]?.catalogue ?? library.catalogue).parts.values();
+
+const mountsOf = ({ library }: AnswerScene): readonly MountChoice[] =>
+  [...library.catalogue.mounts.values()].map(({ id, title, width }) => ({
+    id,
+    title,
+    leavesWidth: width === null,
+  }));
 
 function sectionOf(name: string, { projects, data }: AnswerScene): ShownDrawing | null {
   for (const project of projects) {
@@ -50,14 +60,14 @@ function sectionOf(name: string, { projects, data }: AnswerScene): ShownDrawing 
 const LIST = "list.csv";
 
 function arranged(
-  { number, list, name, mount, isLit }: PanelQuestion & { readonly kind: "arrange" },
+  { number, list, name, mount, width, isLit }: PanelQuestion & { readonly kind: "arrange" },
   { catalogue, lettering }: Library,
 ): PanelAnswer {
   const { text, findings } = arrangeList(readComponentList(LIST, list), {
     name,
     title: name,
     mount,
-    width: null,
+    width: width === null ? null : mm(width),
     stack: isLit ? "lit" : "plain",
     workshopPath: null,
     workshop: null,

@@ -9,17 +9,21 @@ import type { PictureShape } from "./panel-picture.ts";
 export type PanelQuestion =
   | { readonly kind: "parts"; readonly number: number }
   | { readonly kind: "section"; readonly number: number; readonly panel: string }
+  | { readonly kind: "mounts"; readonly number: number }
   | {
       readonly kind: "arrange";
       readonly number: number;
       readonly list: string;
       readonly name: string;
       readonly mount: string;
+      /** Millimetres, for mounts that leave it open; null: the usual one. */
+      readonly width: number | null;
       readonly isLit: boolean;
     };
 
 export type PanelAnswer =
   | { readonly kind: "parts"; readonly number: number; readonly parts: readonly PartCard[] }
+  | { readonly kind: "mounts"; readonly number: number; readonly mounts: readonly MountChoice[] }
   | { readonly kind: "section"; readonly number: number; readonly drawing: ShownDrawing | null }
   | {
       readonly kind: "arranged";
@@ -28,6 +32,13 @@ export type PanelAnswer =
       readonly findings: readonly PlacedFinding[];
     }
   | { readonly kind: "failed"; readonly number: number; readonly why: string };
+
+export interface MountChoice {
+  readonly id: string;
+  readonly title: string;
+  /** The list's panel may be as wide as the person says. */
+  readonly leavesWidth: boolean;
+}
 
 /** A part as the drawer shows it. */
 export interface PartCard {
