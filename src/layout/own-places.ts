@@ -1,7 +1,8 @@
 // Which of the places that were found belong to what thing: windows and free markings by their name, screws and dowels by
 // their number, as their holes are named. Takes the design and the places found, in the order of asking.
 
-import type { MarkingDesign, PanelDesign, PlaceDesign } from "../design/panel-design.ts";
+import type { PanelDesign, PlaceDesign } from "../design/panel-design.ts";
+import { markingPlaces } from "./marking-places.ts";
 import type { OwnPlace } from "./panel-layout.ts";
 import type { FoundPlace } from "./place-finder.ts";
 
@@ -16,7 +17,7 @@ export const ownPlaces = (
   };
   return [
     ...markings.flatMap((marking) =>
-      placesOf(marking).flatMap((each) => owned({ id: marking.id, ...each })),
+      markingPlaces(marking).flatMap((each) => owned({ id: marking.id, ...each })),
     ),
     ...numbered(
       "fixing",
@@ -32,20 +33,3 @@ export const ownPlaces = (
 /** A screw that could not be placed takes no number: its hole has none either. */
 const numbered = (name: string, places: readonly PlaceDesign[]): readonly Omit<OwnPlace, "at">[] =>
   places.map((place, index) => ({ id: `${name}.${index + 1}`, end: "at", place }));
-
-const placesOf = (marking: MarkingDesign): readonly Pick<OwnPlace, "end" | "place">[] => {
-  switch (marking.kind) {
-    case "legend":
-    case "window":
-      return [{ end: "at", place: marking.at }];
-    case "line":
-    case "arrow":
-      return [
-        { end: "from", place: marking.from },
-        { end: "to", place: marking.to },
-      ];
-    case "border":
-    case "bracket":
-      return [];
-  }
-};

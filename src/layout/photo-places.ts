@@ -1,12 +1,14 @@
-// The places of a panel that were read from a photograph, in the order of the text: components, then markings.
+// The places of a panel that were read from a photograph, in the order of the text: components, markings,
+// screws, dowels.
 
-import type { MarkingDesign, PanelDesign, PlaceDesign } from "../design/panel-design.ts";
+import type { PanelDesign, PlaceDesign } from "../design/panel-design.ts";
 import type { Mm } from "../geometry/quantity.ts";
+import { markingPlaces } from "./marking-places.ts";
 
 export interface PhotoPlace {
-  /** The entry under `components` or `markings`. */
+  /** The entry under `components` or `markings`; a screw or dowel by its number. */
   readonly id: string;
-  readonly under: "components" | "markings";
+  readonly under: "components" | "markings" | "fixings";
   readonly place: PlaceDesign;
   readonly residual: Mm;
 }
@@ -14,12 +16,24 @@ export interface PhotoPlace {
 export const photoPlaces = ({
   components,
   markings,
-}: Pick<PanelDesign, "components" | "markings">): readonly PhotoPlace[] => [
+  fixings,
+}: Pick<PanelDesign, "components" | "markings" | "fixings">): readonly PhotoPlace[] => [
   ...components.flatMap((entry) =>
     entry.kind === "unreadable" ? [] : read(entry.id, "components", [entry.at]),
   ),
-  ...markings.flatMap((marking) => read(marking.id, "markings", placesOf(marking))),
+  ...markings.flatMap((marking) =>
+    read(
+      marking.id,
+      "markings",
+      markingPlaces(marking).map(({ place }) => place),
+    ),
+  ),
+  ...numbered("fixing", fixings?.at ?? []),
+  ...numbered("dowel", fixings?.dowelsAt ?? []),
 ];
+
+const numbered = (name: string, places: readonly PlaceDesign[]): readonly PhotoPlace[] =>
+  places.flatMap((place, index) => read(`${name}.${index + 1}`, "fixings", [place]));
 
 const read = (
   id: string,
@@ -29,17 +43,3 @@ const read = (
   places.flatMap((place) =>
     place.residual === null ? [] : [{ id, under, place, residual: place.residual }],
   );
-
-const placesOf = (marking: MarkingDesign): readonly PlaceDesign[] => {
-  switch (marking.kind) {
-    case "legend":
-    case "window":
-      return [marking.at];
-    case "line":
-    case "arrow":
-      return [marking.from, marking.to];
-    case "border":
-    case "bracket":
-      return [];
-  }
-};
