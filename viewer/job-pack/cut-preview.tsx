@@ -26,50 +26,22 @@ export function CutPreview(props: {
   const height = sizes?.height ?? sheet?.maxY ?? 0;
   const processes = useMemo(() => drawnProcesses(read, height), [read, height]);
   const [hidden, setHidden] = useState<ReadonlySet<Cover>>(new Set(["wide"]));
-  const isShown = (cover: Cover): boolean => !hidden.has(cover);
-  const covers = coversOf(sizes);
+  const turn = (cover: Cover): void => {
+    const next = new Set(hidden);
+    if (!next.delete(cover)) next.add(cover);
+    setHidden(next);
+  };
   return (
     <div class="cut-preview">
-      <fieldset class="preview-bar">
-        <legend>{kerfWords(sizes)}</legend>
-        {covers.map(({ cover, words }) => (
-          <label key={cover}>
-            <input
-              type="checkbox"
-              checked={isShown(cover)}
-              onChange={() => {
-                const next = new Set(hidden);
-                if (!next.delete(cover)) next.add(cover);
-                setHidden(next);
-              }}
-            />{" "}
-            <svg class="cut-key" viewBox="0 0 24 6" aria-hidden="true">
-              <path class={`cut-${cover}`} d="M0 3H24" />
-            </svg>{" "}
-            {words}
-          </label>
-        ))}
-      </fieldset>
+      <CoverChoice sizes={sizes} hidden={hidden} turn={turn} />
       <svg
         class="cut-sheet"
         role="img"
         aria-label={`${file.path}, as it was read back: ${pathWords(processes)}`}
-        viewBox={`-4 -4 ${width + 8} ${height + 8}`}
+        viewBox={`-4 -4 ${decimal(width + 8, 4)} ${decimal(height + 8, 4)}`}
       >
-        <rect class="cut-stock" width={width} height={height} />
-        {sizes !== null && isShown("cut") && <path class="cut-cut" d={sizes.cut} />}
-        {sizes?.finished != null && isShown("finished") && (
-          <path class="cut-finished" d={sizes.finished} />
-        )}
-        {sizes?.wide != null && isShown("wide") && <path class="cut-wide" d={sizes.wide.line} />}
-        {isShown("file") &&
-          processes.map(({ process, data, isFilled }) => (
-            <path
-              key={`${process} ${isFilled}`}
-              class={isFilled ? "cut-filled" : "cut-file"}
-              d={data}
-            />
-          ))}
+        <rect class="cut-stock" width={decimal(width, 4)} height={decimal(height, 4)} />
+        <Covers sizes={sizes} hidden={hidden} processes={processes} />
       </svg>
       <ul class="cut-words">
         {processes.map(({ process, count, isFilled }) => (
@@ -85,6 +57,54 @@ export function CutPreview(props: {
         ))}
       </ul>
     </div>
+  );
+}
+
+function CoverChoice(props: {
+  readonly sizes: CutSizes | null;
+  readonly hidden: ReadonlySet<Cover>;
+  readonly turn: (cover: Cover) => void;
+}): JSX.Element {
+  const { sizes, hidden, turn } = props;
+  return (
+    <fieldset class="preview-bar">
+      <legend>{kerfWords(sizes)}</legend>
+      {coversOf(sizes).map(({ cover, words }) => (
+        <label key={cover}>
+          <input type="checkbox" checked={!hidden.has(cover)} onChange={() => turn(cover)} />{" "}
+          <svg class="cut-key" viewBox="0 0 24 6" aria-hidden="true">
+            <path class={`cut-${cover}`} d="M0 3H24" />
+          </svg>{" "}
+          {words}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function Covers(props: {
+  readonly sizes: CutSizes | null;
+  readonly hidden: ReadonlySet<Cover>;
+  readonly processes: readonly DrawnProcess[];
+}): JSX.Element {
+  const { sizes, hidden, processes } = props;
+  const isShown = (cover: Cover): boolean => !hidden.has(cover);
+  return (
+    <>
+      {sizes !== null && isShown("cut") && <path class="cut-cut" d={sizes.cut} />}
+      {sizes?.finished != null && isShown("finished") && (
+        <path class="cut-finished" d={sizes.finished} />
+      )}
+      {sizes?.wide != null && isShown("wide") && <path class="cut-wide" d={sizes.wide.line} />}
+      {isShown("file") &&
+        processes.map(({ process, data, isFilled }) => (
+          <path
+            key={`${process} ${isFilled}`}
+            class={isFilled ? "cut-filled" : "cut-file"}
+            d={data}
+          />
+        ))}
+    </>
   );
 }
 

@@ -6,11 +6,13 @@ import type { PackFile } from "../../src/pack/pack-file.ts";
 import { type SolidKind, solidMeshes } from "./solid-meshes.ts";
 import type { SolidStage } from "./solid-stage.ts";
 
-export function SolidPreview(props: {
+interface SolidShown {
   readonly file: PackFile;
   readonly kind: SolidKind;
   readonly files: readonly PackFile[];
-}): JSX.Element {
+}
+
+export function SolidPreview(props: SolidShown): JSX.Element {
   const { file, kind, files } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const stage = useRef<SolidStage | null>(null);

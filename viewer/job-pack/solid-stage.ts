@@ -43,17 +43,8 @@ export const solidStage = (
   const renderer = new WebGLRenderer({ canvas, antialias: !isPlain, powerPreference: "low-power" });
   const camera = new PerspectiveCamera(OPENING, 1, 0.1, 100_000);
   camera.up.set(0, 0, 1);
-  const scene = new Scene();
-  scene.background = new Color(isDark ? GROUND.night : GROUND.day);
-  const lamp = new DirectionalLight("#ffffff", 1.8);
-  scene.add(new AmbientLight("#ffffff", 1.1), lamp, lamp.target);
-  const face = new MeshLambertMaterial({
-    color: isDark ? "#7c8fa0" : "#b9c4cd",
-    polygonOffset: true,
-    polygonOffsetFactor: 1,
-    polygonOffsetUnits: 1,
-  });
-  const line = new LineBasicMaterial({ color: isDark ? "#e8e6e0" : "#22262a" });
+  const { scene, lamp } = litScene(isDark);
+  const { face, line } = materials(isDark);
   const shown = bodies.map((body) => bodyObjects(body, { face, line }));
   const all = new Group();
   for (const { holder } of shown) all.add(holder);
@@ -63,13 +54,7 @@ export const solidStage = (
   let waiting = 0;
   const draw = (): void => {
     waiting = 0;
-    const [side, rise] = [(look.side * Math.PI) / 180, (look.rise * Math.PI) / 180];
-    const way = new Vector3(
-      Math.cos(rise) * Math.cos(side),
-      Math.cos(rise) * Math.sin(side),
-      Math.sin(rise),
-    );
-    camera.position.copy(ball.center).addScaledVector(way, look.distance);
+    camera.position.copy(ball.center).addScaledVector(wayOf(look), look.distance);
     camera.lookAt(ball.center);
     lamp.position.copy(camera.position).add(new Vector3(0, 0, ball.radius));
     lamp.target.position.copy(ball.center);
@@ -108,9 +93,42 @@ export const solidStage = (
   };
 };
 
+const litScene = (isDark: boolean): { readonly scene: Scene; readonly lamp: DirectionalLight } => {
+  const scene = new Scene();
+  scene.background = new Color(isDark ? GROUND.night : GROUND.day);
+  const lamp = new DirectionalLight("#ffffff", 1.8);
+  scene.add(new AmbientLight("#ffffff", 1.1), lamp, lamp.target);
+  return { scene, lamp };
+};
+
+interface Materials {
+  readonly face: MeshLambertMaterial;
+  readonly line: LineBasicMaterial;
+}
+
+const materials = (isDark: boolean): Materials => ({
+  face: new MeshLambertMaterial({
+    color: isDark ? "#7c8fa0" : "#b9c4cd",
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  }),
+  line: new LineBasicMaterial({ color: isDark ? "#e8e6e0" : "#22262a" }),
+});
+
+/** From the bodies to the eye; degrees. */
+const wayOf = (look: { readonly side: number; readonly rise: number }): Vector3 => {
+  const [side, rise] = [(look.side * Math.PI) / 180, (look.rise * Math.PI) / 180];
+  return new Vector3(
+    Math.cos(rise) * Math.cos(side),
+    Math.cos(rise) * Math.sin(side),
+    Math.sin(rise),
+  );
+};
+
 const bodyObjects = (
   { corners, triangles }: SolidBody,
-  { face, line }: { readonly face: MeshLambertMaterial; readonly line: LineBasicMaterial },
+  { face, line }: Materials,
 ): { readonly holder: Group; readonly release: () => void } => {
   const mesh = { positions: Float32Array.from(corners), triangles: Uint32Array.from(triangles) };
   const indexed = new BufferGeometry();

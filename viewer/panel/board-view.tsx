@@ -35,7 +35,7 @@ interface BoardProps {
 const FIRST_ROOM: Room = { width: 600, height: 400 };
 
 export function BoardView(props: BoardProps): JSX.Element {
-  const { reading, layout, picture, openDrawer, toTicket } = props;
+  const { reading, layout, picture } = props;
   const drawing = useRef<SVGSVGElement>(null);
   const room = useSignal(FIRST_ROOM);
   useRoom(drawing, room);
@@ -48,17 +48,7 @@ export function BoardView(props: BoardProps): JSX.Element {
     now,
     event,
   });
-  const middle = { x: room.value.width / 2, y: room.value.height / 2 };
-  const keys: BoardKeys = {
-    zoom: (by) => {
-      sight.value = zoomed(now, by, middle);
-    },
-    pan: (by) => {
-      sight.value = { ...now, x: now.x + by.x, y: now.y + by.y };
-    },
-    openDrawer,
-    toTicket,
-  };
+  const keys = keysOf(props, now, room.value);
   return (
     // The drawing itself is hidden from screen readers: the sheet's own words tell what is selected and what was done.
     <div
@@ -96,6 +86,20 @@ export function BoardView(props: BoardProps): JSX.Element {
       </svg>
     </div>
   );
+}
+
+function keysOf({ openDrawer, toTicket }: BoardProps, now: Sight, room: Room): BoardKeys {
+  const middle = { x: room.width / 2, y: room.height / 2 };
+  return {
+    zoom: (by) => {
+      sight.value = zoomed(now, by, middle);
+    },
+    pan: (by) => {
+      sight.value = { ...now, x: now.x + by.x, y: now.y + by.y };
+    },
+    openDrawer,
+    toTicket,
+  };
 }
 
 /** The sight as it is drawn, for the wheel: its listener is set once. */
