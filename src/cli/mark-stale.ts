@@ -4,18 +4,23 @@
 import { join } from "node:path";
 import { utf8Bytes } from "../pack/utf8.ts";
 import type { Disk } from "./disk.ts";
-import { isOwnStaleNote, ownManifest, STALE_LINE, STALE_NAME } from "./pack-folder.ts";
+import {
+  isOwnStaleNote,
+  ownManifest,
+  STALE_LINE,
+  STALE_NAME,
+  type StaleMark,
+} from "./pack-folder.ts";
 import { recoverPack } from "./write-pack.ts";
 
-/** True where there is an old pack that now carries the note. */
-export const markStale = (target: string, reasons: readonly string[], disk: Disk): boolean => {
-  if (disk.look(target) === "link") return false;
+export const markStale = (target: string, reasons: readonly string[], disk: Disk): StaleMark => {
+  if (disk.look(target) === "link") return { kind: "no-pack" };
   recoverPack(target, disk);
-  if (ownManifest(target, disk) === null) return false;
+  if (ownManifest(target, disk) === null) return { kind: "no-pack" };
   const place = join(target, STALE_NAME);
   const isForeign = disk.look(place) !== "nothing" && !isOwnStaleNote(target, disk);
-  if (isForeign) return false;
+  if (isForeign) return { kind: "unmarked", why: `${place} is in the way` };
   if (disk.look(place) === "file") disk.removeFile(place);
   disk.write(place, utf8Bytes(`${[STALE_LINE, "", ...reasons].join("\n")}\n`));
-  return true;
+  return { kind: "marked" };
 };

@@ -10,6 +10,12 @@ export const STALE_NAME = "STALE.txt";
 /** First line of the note, by which it is known as ours. */
 export const STALE_LINE = "This pack is older than its design. Do not cut from it.";
 
+/** What came of marking an old pack. `unmarked`: there is one, and something else stands where the note would be. */
+export type StaleMark =
+  | { readonly kind: "marked" }
+  | { readonly kind: "no-pack" }
+  | { readonly kind: "unmarked"; readonly why: string };
+
 /** Where the new pack is laid down, and where the old one waits until its foreign files are brought over. */
 export const stagingFolder = (target: string): string =>
   join(dirname(target), `.${basename(target)}.new-pack`);

@@ -11,6 +11,7 @@ import type { Disk } from "./disk.ts";
 import { attempt } from "./disk-trouble.ts";
 import type { MadePanel, MadeZip, PackForm } from "./made.ts";
 import { markStale } from "./mark-stale.ts";
+import type { StaleMark } from "./pack-folder.ts";
 import { writePack } from "./write-pack.ts";
 import { markZipStale, writeZip } from "./write-zip.ts";
 
@@ -38,9 +39,12 @@ export const settlePack = (draft: PackDraft, settling: Settling): Settled => {
   const target = join(out, draft.folder);
   const made = unwritten(draft, { zip: null, folder: draft.folder });
   if (draft.faults.length > 0 || isWithheld) {
-    const marked = attempt(() => markStale(target, staleReasons(draft.faults), disk));
-    const isStale = marked.kind === "done" && marked.result;
-    return { panels: [{ ...made, isStale }], zips: [], findings: [] };
+    const mark = markOf(attempt(() => markStale(target, staleReasons(draft.faults), disk)));
+    return {
+      panels: [{ ...made, isStale: mark.kind === "marked" }],
+      zips: [],
+      findings: unmarked(mark, target, draft),
+    };
   }
   const result = writePack(target, draft.pack.files, disk);
   if (result.kind === "refused")
@@ -75,9 +79,12 @@ const settleZip = (name: string, drafts: readonly DraftInZip[], settling: Settli
   );
   const faults = drafts.flatMap(({ draft }) => draft.faults);
   if (faults.length > 0 || isWithheld) {
-    const marked = attempt(() => markZipStale(target, staleReasons(faults), disk));
-    const isStale = marked.kind === "done" && marked.result;
-    return { panels: panels.map((panel) => ({ ...panel, isStale })), zips: [], findings: [] };
+    const mark = markOf(attempt(() => markZipStale(target, staleReasons(faults), disk)));
+    return {
+      panels: panels.map((panel) => ({ ...panel, isStale: mark.kind === "marked" })),
+      zips: [],
+      findings: unmarked(mark, target, first.draft),
+    };
   }
   const result = writeZip(
     target,
@@ -97,6 +104,15 @@ const settleZip = (name: string, drafts: readonly DraftInZip[], settling: Settli
     findings: [],
   };
 };
+
+const markOf = (outcome: ReturnType<typeof attempt<StaleMark>>): StaleMark =>
+  outcome.kind === "done" ? outcome.result : { kind: "unmarked", why: outcome.why };
+
+/** An old pack that looks as good as new is worse than none. */
+const unmarked = (mark: StaleMark, target: string, draft: PackDraft): readonly Finding[] =>
+  mark.kind === "unmarked"
+    ? [trouble(draft, `${target} is older than its design and could not be marked: ${mark.why}.`)]
+    : [];
 
 const unwritten = (
   { name, pack }: PackDraft,

@@ -8,7 +8,7 @@ import { type PackInZip, packZip, zipManifests } from "../pack/pack-zip.ts";
 import { utf8Bytes, utf8Text } from "../pack/utf8.ts";
 import type { Disk } from "./disk.ts";
 import { attempt } from "./disk-trouble.ts";
-import { STALE_LINE, STALE_NAME } from "./pack-folder.ts";
+import { STALE_LINE, STALE_NAME, type StaleMark } from "./pack-folder.ts";
 
 export type ZipResult =
   | {
@@ -27,15 +27,17 @@ export const writeZip = (target: string, packs: readonly PackInZip[], disk: Disk
   return { kind: "refused", why: `${target} could not be written: ${outcome.why}.` };
 };
 
-/** True where there is an old zip of ours that now has the note beside it. */
-export const markZipStale = (target: string, reasons: readonly string[], disk: Disk): boolean => {
+/** The note lies beside an old zip of ours. */
+export const markZipStale = (target: string, reasons: readonly string[], disk: Disk): StaleMark => {
   removeIfThere(stagingFile(target), disk);
-  if (disk.look(target) !== "file" || zipManifests(disk.read(target)) === null) return false;
+  if (disk.look(target) !== "file" || zipManifests(disk.read(target)) === null)
+    return { kind: "no-pack" };
   const note = staleNote(target);
-  if (disk.look(note) !== "nothing" && !isOwnNote(note, disk)) return false;
+  if (disk.look(note) !== "nothing" && !isOwnNote(note, disk))
+    return { kind: "unmarked", why: `${note} is in the way` };
   removeIfThere(note, disk);
   disk.write(note, utf8Bytes(`${[STALE_LINE, "", ...reasons].join("\n")}\n`));
-  return true;
+  return { kind: "marked" };
 };
 
 const stagingFile = (target: string): string =>

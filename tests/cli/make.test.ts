@@ -260,3 +260,25 @@ test("what stands round the panels speaks against the console's own pack alone",
     expect(writtenPanels(folder)).toEqual(["good", "other"]);
   }
 });
+
+test("panels of one name are not written: each would lie over the others", async () => {
+  const folder = layConsole(SOUND);
+  const path = join(folder, "console.yaml");
+  writeFileSync(path, readFileSync(path, "utf8").replace("as: other", "as: good"));
+  const { code, stdout } = await make(folder, ["console.yaml", "--only", "fascia"]);
+  expect([code, writtenPanels(folder)]).toEqual([1, []]);
+  expect(stdout).toContain("good: not written");
+});
+
+test("an old pack that can't be marked is told of, and what stands in the way is left alone", async () => {
+  const folder = layConsole(SOUND);
+  await make(folder, ["console.yaml", "--only", "fascia"]);
+  const note = join(folder, "out", "desk", "other", "STALE.txt");
+  writeFileSync(note, "mine");
+  const panel = join(folder, "panels", "other.yaml");
+  writeFileSync(panel, SOUND.replace("toggle-6", "toggel-6"));
+  const { code, stderr } = await make(folder, ["console.yaml", "--only", "fascia"]);
+  expect(code).toBe(1);
+  expect(stderr).toContain("is older than its design and could not be marked");
+  expect(readFileSync(note, "utf8")).toBe("mine");
+});

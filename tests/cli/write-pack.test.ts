@@ -194,11 +194,11 @@ test("the stale note goes only onto packs of ours, and goes away with the next p
   const target = join(temporaryFolder(), "winch");
   mkdirSync(target);
   writeFileSync(join(target, "thesis.txt"), "mine");
-  expect(markStale(target, ["1 fault"], realDisk)).toBe(false);
+  expect(markStale(target, ["1 fault"], realDisk)).toEqual({ kind: "no-pack" });
   expect(contents(target)).toEqual({ "thesis.txt": "mine" });
   writePack(target, oldPack, realDisk);
-  expect(markStale(target, ["1 fault"], realDisk)).toBe(true);
-  expect(markStale(target, ["2 faults"], realDisk)).toBe(true);
+  expect(markStale(target, ["1 fault"], realDisk)).toEqual({ kind: "marked" });
+  expect(markStale(target, ["2 faults"], realDisk)).toEqual({ kind: "marked" });
   expect(contents(target)["STALE.txt"]).toContain("2 faults");
   writePack(target, newPack, realDisk);
   expect(contents(target)).toEqual({ ...asWritten(newPack), "thesis.txt": "mine" });
