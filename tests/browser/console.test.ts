@@ -157,6 +157,32 @@ describe("a panel moved into its neighbour by hand", () => {
   });
 });
 
+describe("a panel that is held while another is chosen", () => {
+  test("goes back, and Enter acts on the chosen one alone", async () => {
+    await viewFrom("Above");
+    await hand("Move panels");
+    const at = await placeOf("fire-pumps");
+    const far = await placeOf("radio");
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    await page.mouse.move((at.x + far.x) / 2, (at.y + far.y) / 2, { steps: 5 });
+    await page.mouse.up();
+    const choice = page.getByRole("alertdialog");
+    expect(await choice.textContent()).toContain("fire-pumps is written to stand behind");
+    await panelRow("voyage-recorder").click();
+    await choice.waitFor({ state: "detached" });
+    expect(await page.getByLabel("What happened").textContent()).toContain(
+      "fire-pumps is put back. Chosen: ",
+    );
+    await panelRow("voyage-recorder").press("Enter");
+    await panelRow("voyage-recorder").press("ArrowDown");
+    await page.locator(".dragged").getByText("voyage-recorder: module 37 to 36").waitFor();
+    await page.keyboard.press("Escape");
+    await page.locator(".dragged").waitFor({ state: "detached" });
+    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+  });
+});
+
 describe("a small console whose panel stands in a shelf", () => {
   let small: OpenPage;
   const loaded: string[] = [];

@@ -5,17 +5,10 @@ import { scaled, spaceDistance, vector } from "../../src/geometry/space/vector.t
 import { nearedGoal, shiftedGoal, turnedGoal } from "./camera-goal.ts";
 import { hearKeys } from "./console-keys.ts";
 import type { ConsolePicture, Picked, ScreenPoint } from "./console-picture.ts";
-import {
-  changeLook,
-  choosePanelHere,
-  hand,
-  measuring,
-  NOTHING_MEASURED,
-  said,
-} from "./console-state.ts";
+import { changeLook, hand, measuring, NOTHING_MEASURED, said } from "./console-state.ts";
 import { measureWords } from "./measure-words.ts";
-import { measuredPair, snapped } from "./measured-pair.ts";
-import { cancelDrag, drag, dragTo, offer, railed, settleDrag } from "./panel-drag.ts";
+import { measuredPair, type Snapped, snapped } from "./measured-pair.ts";
+import { cancelDrag, chooseToWork, drag, dragTo, offer, railed, settleDrag } from "./panel-drag.ts";
 import { alongLine, pulledModule, type Ray } from "./space-point.ts";
 
 /** Degrees of turn for a pixel. */
@@ -97,7 +90,7 @@ const pullAt = (at: ScreenPoint, picture: ConsolePicture): Pull | null => {
   const found = picture.pick(at);
   const rail = railed(found?.group ?? null);
   if (found === null || rail === null) return null;
-  choosePanelHere(rail.panel.name);
+  chooseToWork(rail.panel.name);
   const line: Ray = { from: found.at, way: rail.bay.frame.y };
   const start = alongLine(line, picture.ray(at));
   if (start === null) {
@@ -149,8 +142,12 @@ const pinch = (
 const click = (picture: ConsolePicture, at: ScreenPoint): void => {
   const found = picture.pick(at);
   if (hand.value === "measure") measure(picture, found);
-  else if (found !== null && found.group !== "") choosePanelHere(found.group);
+  else if (found !== null && found.group !== "") chooseToWork(found.group);
 };
+
+/** A sheet may be called what its place is called: "a face of face" says nothing. */
+const placeWords = (kind: Snapped["kind"], thing: string): string =>
+  `From a ${kind === "face" ? "place on" : `${kind} of`} “${thing}”`;
 
 /** How near a corner or a line must be to pull a click, in pixels. */
 const PULL = 12;
@@ -165,7 +162,7 @@ const measure = (picture: ConsolePicture, found: Picked | null): void => {
   if (first === null || pair !== null) {
     measuring.value = { ...NOTHING_MEASURED, first: place };
     changeLook({ notes: [{ kind: "measure", at: place.at, words: "from here" }] });
-    said.value = `From a ${place.kind} of ${found.body.thing}. Choose the second place.`;
+    said.value = `${placeWords(place.kind, found.body.thing)}. Choose the second place.`;
     return;
   }
   const taken = measuredPair(first.at, place.at);

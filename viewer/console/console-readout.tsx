@@ -2,23 +2,16 @@
 // it meets while it is moved, and what a drop may write.
 
 import type { JSX } from "preact";
+import { useEffect, useRef } from "preact/hooks";
 import { decimal } from "../../src/geometry/number.ts";
 import { choosePanel } from "../desk.ts";
 import { movedByKey } from "./console-keys.ts";
 import type { DragMeeting, ScenePanel } from "./console-messages.ts";
-import {
-  changeLook,
-  choosePanelHere,
-  hand,
-  look,
-  measuring,
-  scene,
-  wanted,
-} from "./console-state.ts";
+import { changeLook, hand, look, measuring, scene, wanted } from "./console-state.ts";
 import { LIFT } from "./look.ts";
 import { measureWords } from "./measure-words.ts";
 import { room } from "./open-room.ts";
-import { cancelDrag, drag, offer, settleDrag, takeOption } from "./panel-drag.ts";
+import { cancelDrag, chooseToWork, drag, offer, settleDrag, takeOption } from "./panel-drag.ts";
 import { cameraNow } from "./shown-picture.ts";
 import { panelGoal } from "./standing-views.ts";
 
@@ -37,7 +30,7 @@ export function PanelReadout(): JSX.Element | null {
             <button
               type="button"
               aria-pressed={panel === chosen}
-              onClick={() => choosePanelHere(panel.name)}
+              onClick={() => chooseToWork(panel.name)}
               onKeyDown={(event) => {
                 if (panel === chosen && movedByKey(event.key)) event.preventDefault();
               }}
@@ -179,9 +172,12 @@ function DragWords(): JSX.Element | null {
 
 function OfferWords(): JSX.Element | null {
   const now = offer.value;
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => box.current?.scrollIntoView({ block: "nearest" }), [now]);
   if (now === null) return null;
   return (
     <div
+      ref={box}
       class="offer"
       role="alertdialog"
       aria-label="What is to be written"

@@ -1,12 +1,12 @@
 // Moving a panel along its rail, by hand or by keys: whole modules, what it meets at each, and one edit of the text at the
 // end. While it lasts only the picture moves.
 
-import { signal } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import { decimal } from "../../src/geometry/number.ts";
 import { edit } from "../desk.ts";
 import { ASKED } from "../panel/told-edit.ts";
 import type { DragReading, SceneBay, ScenePanel, SettleOption } from "./console-messages.ts";
-import { changeLook, client, said, scene } from "./console-state.ts";
+import { changeLook, choosePanelHere, client, look, said, scene } from "./console-state.ts";
 import type { Mark, Note } from "./look.ts";
 
 export interface Drag {
@@ -58,8 +58,32 @@ export const dragTo = async (panel: string, module: number): Promise<void> => {
   said.value = wordsOf(reply.step);
 };
 
+const heldPanel = (): string | null => offer.value?.panel ?? drag.value?.panel ?? null;
+
+/** Another panel chosen puts back the one that is held: what is settled then is always what is chosen. */
+export const chooseToWork = (name: string): void => {
+  const held = heldPanel();
+  if (held !== name) cancelDrag();
+  const before = said.value;
+  choosePanelHere(name);
+  if (held !== null && held !== name && said.value !== before)
+    said.value = `${held} is put back. ${said.value}`;
+};
+
+/** However else another is chosen, by a finding or a new reading: the same. */
+export const followChosen = (): (() => void) =>
+  effect(() => {
+    const { chosen } = look.value;
+    const held = offer.peek()?.panel ?? drag.peek()?.panel ?? chosen;
+    if (held !== chosen) cancelDrag();
+  });
+
 /** By keys: from where it stands, or from where it has been brought. */
 export const nudge = (panel: string, by: number): void => {
+  if (offer.value !== null) {
+    said.value = `${offer.value.panel} is still held: choose what is written, or put it back.`;
+    return;
+  }
   const at = drag.value?.panel === panel ? drag.value.module : railed(panel)?.module;
   if (at !== undefined) void dragTo(panel, Math.max(0, at + by));
 };
@@ -74,9 +98,11 @@ export const cancelDrag = (): void => {
 
 export const settleDrag = async (): Promise<void> => {
   const now = drag.value;
-  if (now === null) return;
+  if (now === null || offer.value !== null) return;
   const { panel, module } = now;
   const reply = await client.settle({ panel, module });
+  // It has been put back or moved on in the meantime: nothing is written of it.
+  if (drag.value?.panel !== panel || drag.value.module !== module) return;
   if (reply.kind !== "settled") return refuse(reply.kind === "failed" ? reply.why : "");
   const { settlement } = reply;
   switch (settlement.kind) {
