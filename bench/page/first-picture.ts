@@ -34,7 +34,7 @@ const pictureTime = async (scene: ConsoleScene): Promise<number> => {
   const picture = new ConsolePicture({ canvas, labels, plain: true });
   picture.resize();
   picture.show(scene);
-  const [whole] = standingViews(scene, (radius) => picture.distanceFor(radius));
+  const [whole] = standingViews(scene, picture.opening());
   if (whole !== undefined) picture.goTo(whole.goal);
   await frameOf(canvas);
   const time = performance.now() - started;

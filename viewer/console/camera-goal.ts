@@ -3,6 +3,7 @@
 
 import {
   cross,
+  dot,
   plus,
   scaled,
   unitVector,
@@ -58,6 +59,62 @@ export const nearedGoal = (goal: CameraGoal, factor: number): CameraGoal => ({
 /** How far off a ball fills a picture whose smaller opening angle is `opening` (degrees). */
 export const fittingDistance = (radius: number, opening: number): number =>
   Math.max(NEAREST, radius / Math.sin(radians(opening) / 2));
+
+/** Opening angles of a picture, in degrees. */
+export interface Opening {
+  readonly across: number;
+  readonly upright: number;
+}
+
+/** Room round what is framed, as a share of the picture. */
+const MARGIN = 0.94;
+
+/** From that side, no farther off than all the points need to be seen; the tighter way they fill the picture. */
+export const framingGoal = (
+  points: readonly Vector[],
+  from: Pick<CameraGoal, "side" | "rise">,
+  opening: Opening,
+): CameraGoal => {
+  const out = outward({ ...from, target: vector(0, 0, 0), distance: 1 });
+  const right = unitVector(cross(vector(0, 0, 1), out));
+  const up = cross(out, right);
+  const far = points.map((point) => -dot(point, out));
+  const across = standingBack(
+    points.map((point) => dot(point, right)),
+    far,
+    opening.across,
+  );
+  const upright = standingBack(
+    points.map((point) => dot(point, up)),
+    far,
+    opening.upright,
+  );
+  const eye = Math.min(across.eye, upright.eye);
+  const middle = (Math.min(...far) + Math.max(...far)) / 2;
+  return {
+    ...from,
+    target: plus(
+      plus(scaled(right, across.middle), scaled(up, upright.middle)),
+      scaled(out, -middle),
+    ),
+    distance: Math.max(NEAREST, middle - eye),
+  };
+};
+
+/**
+ * In one direction of the picture: a point `aside` and `far` is seen by an eye where far - eye >= |aside - middle| / slope.
+ * The two worst points, one on each side, give the middle and the nearest eye.
+ */
+const standingBack = (
+  aside: readonly number[],
+  far: readonly number[],
+  opening: number,
+): { readonly middle: number; readonly eye: number } => {
+  const slope = Math.tan(radians(opening) / 2) * MARGIN;
+  const high = Math.min(...aside.map((value, at) => far[at]! - value / slope));
+  const low = Math.min(...aside.map((value, at) => far[at]! + value / slope));
+  return { middle: (slope * (low - high)) / 2, eye: (low + high) / 2 };
+};
 
 /** On the way from one to another, `share` of it done; sides by the shorter way round. */
 export const betweenGoals = (from: CameraGoal, to: CameraGoal, share: number): CameraGoal => {

@@ -2,7 +2,7 @@
 
 import { signal } from "@preact/signals";
 import type { ComponentType, JSX } from "preact";
-import { consoleReading, panels } from "../desk.ts";
+import { consoleFile, consoleReading, panels } from "../desk.ts";
 import { openPackRoom } from "../job-pack/pack-door.tsx";
 import { type Room, room } from "./open-room.ts";
 import "./console-door.css";
@@ -16,8 +16,7 @@ const loaded = signal<Behind | null>(null);
 
 export function ConsoleDoor(): JSX.Element | null {
   if (consoleReading.value === null && panels.value.length === 0) return null;
-  const rooms: readonly Room[] =
-    consoleReading.value === null ? ["panel", "pack"] : ["panel", "console", "pack"];
+  const rooms: readonly Room[] = !hasConsole() ? ["panel", "pack"] : ["panel", "console", "pack"];
   return (
     <p class="rooms">
       {rooms.map((each) => (
@@ -50,8 +49,11 @@ const enter = (next: Room): void => {
 };
 
 /** Whether the console's room is the one that is looked into. */
-export const isConsoleOpen = (): boolean =>
-  room.value === "console" && consoleReading.value !== null;
+export const isConsoleOpen = (): boolean => room.value === "console" && hasConsole();
+
+/** One that can't be read for the moment keeps its room, as its panels keep their drawings. */
+const hasConsole = (): boolean =>
+  consoleReading.value !== null || (consoleFile.value !== null && panels.value.length > 0);
 
 export function ConsoleBehindDoor(): JSX.Element {
   const behind = loaded.value;

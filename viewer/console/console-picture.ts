@@ -13,7 +13,13 @@ import {
   WebGLRenderer,
 } from "three";
 import { unitVector, type Vector, vector } from "../../src/geometry/space/vector.ts";
-import { betweenGoals, type CameraGoal, cameraPlace, fittingDistance } from "./camera-goal.ts";
+import {
+  betweenGoals,
+  type CameraGoal,
+  cameraPlace,
+  fittingDistance,
+  type Opening,
+} from "./camera-goal.ts";
 import type { ConsoleScene, SceneBody, SceneGroup } from "./console-messages.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
 import { pictureCaps } from "./picture-caps.ts";
@@ -138,6 +144,11 @@ export class ConsolePicture {
   /** From how far a ball of this radius is seen whole. */
   distanceFor(radius: number): number {
     return fittingDistance(radius, Math.min(OPENING, OPENING * this.#camera.aspect));
+  }
+
+  opening(): Opening {
+    const across = Math.atan(Math.tan((OPENING * Math.PI) / 360) * this.#camera.aspect);
+    return { across: (across * 360) / Math.PI, upright: OPENING };
   }
 
   resize(): void {

@@ -19,7 +19,7 @@ import {
   wanted,
 } from "./console-state.ts";
 import { ConsoleTools } from "./console-tools.tsx";
-import { cancelDrag } from "./panel-drag.ts";
+import { cancelDrag, followChosen } from "./panel-drag.ts";
 import { shownPicture } from "./shown-picture.ts";
 import { standingViews } from "./standing-views.ts";
 import "./console.css";
@@ -132,7 +132,7 @@ const hung = (on: {
       picture.show(next);
       if (!isFirst) return;
       isFirst = false;
-      const first = standingViews(next, (radius) => picture.distanceFor(radius))[0];
+      const first = standingViews(next, picture.opening())[0];
       if (first !== undefined) picture.goTo(first.goal);
     }),
     look.subscribe((next) => picture.look(next)),
@@ -141,6 +141,7 @@ const hung = (on: {
     }),
     followDesign(),
     followPointer(),
+    followChosen(),
     takeHands(canvas, picture),
   ];
   return () => {

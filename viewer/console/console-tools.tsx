@@ -1,6 +1,7 @@
 // What works on the picture: which hand, from where, what is cut, faded and shown.
 
 import type { JSX } from "preact";
+import type { Opening } from "./camera-goal.ts";
 import {
   askTrueShapes,
   changeLook,
@@ -62,10 +63,12 @@ const takeHand = (id: Hand): void => {
   hand.value = id;
 };
 
+const ANY_OPENING: Opening = { across: 40, upright: 40 };
+
 function Views(): JSX.Element | null {
   if (scene.value === null) return null;
   // Names alone: the goals are worked out when one is chosen, for the picture as large as it is then.
-  const views = standingViews(scene.value, (radius) => radius);
+  const views = standingViews(scene.value, ANY_OPENING);
   return (
     <fieldset>
       <legend>Stand</legend>
@@ -81,7 +84,7 @@ function Views(): JSX.Element | null {
 const goTo = (id: string): void => {
   const camera = cameraNow();
   if (camera === null || scene.value === null) return;
-  const view = standingViews(scene.value, camera.distanceFor).find((each) => each.id === id);
+  const view = standingViews(scene.value, camera.opening).find((each) => each.id === id);
   if (view !== undefined) wanted.value = { ...view.goal };
 };
 

@@ -5,8 +5,10 @@ import type { JSX } from "preact";
 import { decimal } from "../../src/geometry/number.ts";
 import { dot, scaled, vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "./console-messages.ts";
-import { changeLook, scene } from "./console-state.ts";
+import { changeLook, scene, wanted } from "./console-state.ts";
 import type { Cut } from "./look.ts";
+import { cameraNow } from "./shown-picture.ts";
+import { cutGoal } from "./standing-views.ts";
 
 interface Way {
   readonly id: string;
@@ -97,7 +99,11 @@ function CutPlace({ way, now }: { readonly way: Way; readonly now: Chosen }): JS
         <input
           type="checkbox"
           checked={now.isOther}
-          onChange={(event) => show(way, { ...now, isOther: event.currentTarget.checked })}
+          onChange={(event) => {
+            const isOther = event.currentTarget.checked;
+            show(way, { ...now, isOther });
+            turnToFace(scaled(way.normal, isOther ? -1 : 1));
+          }}
         />
         Other side
       </label>
@@ -110,7 +116,17 @@ const chooseWay = (ways: readonly Way[], id: string): void => {
   if (way === undefined) {
     chosen.value = null;
     changeLook({ cut: null });
-  } else show(way, { way: id, at: Math.round((way.from + way.to) / 2), isOther: false });
+    return;
+  }
+  show(way, { way: id, at: Math.round((way.from + way.to) / 2), isOther: false });
+  turnToFace(way.normal);
+};
+
+/** From above a cut along a bay would only take panels away: its face is what it was made for. */
+const turnToFace = (normal: Cut["normal"]): void => {
+  const camera = cameraNow();
+  if (camera !== null && scene.value !== null)
+    wanted.value = cutGoal(scene.value, normal, camera.opening);
 };
 
 const show = (way: Way, now: Chosen): void => {

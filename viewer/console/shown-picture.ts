@@ -1,7 +1,7 @@
 // The picture that is on the page, for those beside it who ask where its camera stands.
 
 import { signal } from "@preact/signals";
-import type { CameraGoal } from "./camera-goal.ts";
+import type { CameraGoal, Opening } from "./camera-goal.ts";
 import type { ConsolePicture } from "./console-picture.ts";
 
 export const shownPicture = signal<ConsolePicture | null>(null);
@@ -9,6 +9,7 @@ export const shownPicture = signal<ConsolePicture | null>(null);
 export interface CameraNow {
   readonly goal: CameraGoal;
   readonly distanceFor: (radius: number) => number;
+  readonly opening: Opening;
 }
 
 /** null while there is no picture. */
@@ -16,5 +17,9 @@ export const cameraNow = (): CameraNow | null => {
   const picture = shownPicture.value;
   return picture === null
     ? null
-    : { goal: picture.goal(), distanceFor: (radius) => picture.distanceFor(radius) };
+    : {
+        goal: picture.goal(),
+        distanceFor: (radius) => picture.distanceFor(radius),
+        opening: picture.opening(),
+      };
 };

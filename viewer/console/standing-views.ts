@@ -5,16 +5,16 @@ import {
   minus,
   plus,
   scaled,
-  spaceDistance,
   type Vector,
+  vector,
   vectorLength,
 } from "../../src/geometry/space/vector.ts";
-import type { CameraGoal } from "./camera-goal.ts";
-import type { ConsoleScene, ScenePanel } from "./console-messages.ts";
-import { middleOf } from "./operator-figure.ts";
+import { type CameraGoal, framingGoal, type Opening } from "./camera-goal.ts";
+import type { ConsoleScene, SceneBay, ScenePanel } from "./console-messages.ts";
+import { middleOf, operatorLines } from "./operator-figure.ts";
 
 /** From how far a ball of a radius is seen whole. */
-export type DistanceFor = (radius: number) => number;
+type DistanceFor = (radius: number) => number;
 
 export interface StandingView {
   readonly id: string;
@@ -22,32 +22,53 @@ export interface StandingView {
   readonly goal: CameraGoal;
 }
 
-export const standingViews = (
-  scene: ConsoleScene,
-  distanceFor: DistanceFor,
-): readonly StandingView[] => {
-  const { low, high } = scene.box;
-  const middle = scaled(plus(low, high), 1 / 2);
-  const distance = distanceFor(spaceDistance(low, high) / 2);
-  const whole = { target: middle, distance };
+/** Ahead of the left shoulder of whoever sits there, and not steep: faces and operator are both seen. */
+const WHOLE = { side: 305, rise: 24 };
+
+export const standingViews = (scene: ConsoleScene, opening: Opening): readonly StandingView[] => {
+  const all = [...boxPoints(scene), ...operatorPoints(scene)];
+  const framed = (side: number, rise: number): CameraGoal =>
+    framingGoal(all, { side, rise }, opening);
   return [
-    { id: "whole", words: "Whole", goal: { ...whole, side: 300, rise: 42 } },
+    { id: "whole", words: "Whole", goal: framed(WHOLE.side, WHOLE.rise) },
     ...seatView(scene),
-    { id: "above", words: "Above", goal: { ...whole, side: 0, rise: 89 } },
-    { id: "left", words: "Left side", goal: { ...whole, side: 270, rise: 2 } },
-    { id: "right", words: "Right side", goal: { ...whole, side: 90, rise: 2 } },
-    { id: "behind", words: "Behind", goal: { ...whole, side: 0, rise: 2 } },
+    { id: "above", words: "Above", goal: framed(0, 89) },
+    { id: "left", words: "Left side", goal: framed(270, 2) },
+    { id: "right", words: "Right side", goal: framed(90, 2) },
+    { id: "behind", words: "Behind", goal: framed(0, 2) },
     ...scene.bays.map((bay) => ({
       id: `bay ${bay.id}`,
       words: `Bay ${bay.id}`,
-      goal: {
-        ...towardFrom(bay.frame.z),
-        target: middleOf(bay),
-        distance: distanceFor(bay.length * 0.55),
-      },
+      goal: framingGoal(bayPoints(bay), towardFrom(bay.frame.z), opening),
     })),
   ];
 };
+
+/** Square on to a cut, from the side that is taken away. */
+export const cutGoal = (scene: ConsoleScene, normal: Vector, opening: Opening): CameraGoal =>
+  framingGoal(boxPoints(scene), towardFrom(scaled(normal, -1)), opening);
+
+const boxPoints = ({ box: { low, high } }: ConsoleScene): readonly Vector[] =>
+  [low.x, high.x].flatMap((x) =>
+    [low.y, high.y].flatMap((y) => [low.z, high.z].map((z) => vector(x, y, z))),
+  );
+
+/** The figure and the arcs of its reach, as they are drawn. */
+const operatorPoints = ({ operator, bays }: ConsoleScene): readonly Vector[] => {
+  if (operator === null) return [];
+  const { figure, functional, extended } = operatorLines(operator, bays);
+  const lines = [...figure, ...functional, ...extended];
+  return Array.from({ length: lines.length / 3 }, (_, at) =>
+    vector(lines[3 * at]!, lines[3 * at + 1]!, lines[3 * at + 2]!),
+  );
+};
+
+const bayPoints = ({ frame, length, width }: SceneBay): readonly Vector[] =>
+  [0, length].flatMap((along) =>
+    [-width / 2, width / 2].map((aside) =>
+      plus(plus(frame.origin, scaled(frame.y, along)), scaled(frame.x, aside)),
+    ),
+  );
 
 /** What the operator sees: from between the eyes of the smallest and the largest person to the middle of the bays. */
 const seatView = ({ operator, bays }: ConsoleScene): readonly StandingView[] => {
