@@ -16,7 +16,8 @@ try {
   await page.setViewportSize({ width: 1280, height: 800 });
   await page.emulateMedia({ colorScheme: "light", reducedMotion: "reduce" });
   await page.goto(stand.server.address);
-  await page.getByLabel("Example").selectOption("tug-trainer");
+  // The page opens on the demo, and on its guide.
+  await page.getByRole("button", { name: "Leave the guide" }).click();
   await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
   await panelRoom(page);
   await consoleRoom(page);
