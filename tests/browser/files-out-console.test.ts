@@ -97,6 +97,11 @@ describe("a small console", () => {
         .reduce((sum, count) => sum + count, 0);
       expect(held).toBeGreaterThan(1);
       await page.getByText(`HOLD: ${held} questions are open in all packs.`).waitFor();
+      // The report in HTML is shown as the words of the one in Markdown, and as nobody's markup.
+      await choose(page, /^fit-report\.html/);
+      const report = page.locator(".file-preview pre");
+      await report.filter({ hasText: /^# / }).waitFor();
+      expect(await report.textContent()).not.toMatch(/<html|<table/);
       // And the console's drawings are there to be looked at, its model in space too.
       await choose(page, /\.glb/);
       await page.locator("canvas[data-drawn]").waitFor();

@@ -40,11 +40,32 @@ export function FilePreview(props: {
     case "assembly":
       return byEnding(file, made);
     case "fit-report":
+      return <ReportPreview file={file} files={made.files} />;
     case "readme":
     case "findings":
     case "manifest":
       return <TextPreview file={file} />;
   }
+}
+
+/** The report in HTML is read from the Markdown beside it: no markup of a file becomes the page's. */
+function ReportPreview(props: {
+  readonly file: PackFile;
+  readonly files: readonly PackFile[];
+}): JSX.Element {
+  const { file, files } = props;
+  const path = file.path.replace(/\.html$/, ".md");
+  const plain = files.find((each) => each.path === path);
+  if (path === file.path || plain === undefined) return <TextPreview file={file} />;
+  return (
+    <>
+      <p class="quiet">
+        Shown from {path}, the same report in plain text; with its picture it is seen when{" "}
+        {file.path} is saved and opened.
+      </p>
+      <TextPreview file={plain} />
+    </>
+  );
 }
 
 /** Papers whose files are of several kinds: frame papers have pictures beside their text. */
