@@ -31,6 +31,7 @@ import {
   selectedThings,
   unit,
 } from "./board.ts";
+import { LegendField } from "./legend-field.tsx";
 import type { SheetThing } from "./sheet-things.ts";
 
 export function Ticket(): JSX.Element {
@@ -70,7 +71,8 @@ function Sentence(): JSX.Element {
     <div class="sentence">
       <p>
         {first.kind === "component" ? <NameField thing={first} /> : <b>{first.entry}</b>}
-        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.words}
+        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.words}{" "}
+        {first.kind === "component" && <LegendField entry={first.entry} layout={layout} />}
       </p>
       {places.map((place) => (
         <p key={place.end}>

@@ -1,0 +1,77 @@
+// A legend typed in the ticket, as a change of the panel's text. What comes out is read by the program's own reader and by
+// the yaml library, which must both find exactly what was typed.
+
+import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
+import { source } from "../../src/design/source.ts";
+import { applyEdits } from "../../src/diagnostics/text-edit.ts";
+import { legendTyped } from "../../viewer/panel/legend-edits.ts";
+import { layoutOf, panelText } from "../layout/bench-panel.ts";
+
+const PLACE = "part: led-5-bezel, at: { x: 40 mm, y: 50 mm }";
+
+const textOf = (...components: readonly string[]): string =>
+  panelText({ height: "16 modules", fixings: "", components });
+
+const typedInto = (text: string, typed: string): string => {
+  const made = legendTyped(source("panel.yaml", text), "a", typed);
+  if (made.kind === "refused") throw new Error(made.why);
+  const applied = applyEdits(text, [made.edit]);
+  if (applied.kind === "refused") throw new Error(applied.why);
+  return applied.text;
+};
+
+const legendRead = (text: string): string | null => {
+  const [component] = layoutOf(text).design.components;
+  return component?.kind === "component" ? (component.legend?.text ?? null) : null;
+};
+
+describe("a legend that is typed", () => {
+  test.each([
+    ["BRAKE"],
+    ["NO"],
+    ["12"],
+    ["PUMP #3"],
+    ["A: B, {C} [D]"],
+    ['"quoted" \\ it'],
+    ["&a *b !c - ? |"],
+    ["FIRE\nENGINE ROOM"],
+    ["ON\n1"],
+  ])("is read as it was typed: %j", (typed) => {
+    for (const own of [
+      "",
+      ", legend: OLD",
+      ", legend: [OLD, ER]",
+      ", legend: { text: OLD, side: below }",
+    ]) {
+      const next = typedInto(textOf(`a: { ${PLACE}${own} }`), typed);
+      const found = parse(next).components.a.legend;
+      const written = found.text ?? found;
+      expect(Array.isArray(written) ? written.join("\n") : written).toBe(typed);
+      expect(found.side).toBe(own.includes("side") ? "below" : undefined);
+      expect(legendRead(next)).toBe(typed);
+    }
+  });
+
+  test("takes the place of lines of its own, and leaves the comments alone", () => {
+    const text = textOf(
+      "a:",
+      "  part: led-5-bezel",
+      "  legend: # two lines",
+      "    - FIRE",
+      "    - PUMP",
+      "  at: { x: 40 mm, y: 50 mm } # here",
+    );
+    const next = typedInto(text, "BILGE");
+    expect(legendRead(next)).toBe("BILGE");
+    expect(next).toContain("# here");
+  });
+
+  test("is taken off where nothing is typed, and is refused with a line of no words", () => {
+    expect(legendRead(typedInto(textOf(`a: { ${PLACE}, legend: OLD }`), " "))).toBe(null);
+    const bare = source("panel.yaml", textOf(`a: { ${PLACE} }`));
+    expect(legendTyped(bare, "a", "A\n\nB").kind).toBe("refused");
+    expect(legendTyped(bare, "a", "").kind).toBe("refused");
+    expect(legendTyped(bare, "b", "B").kind).toBe("refused");
+  });
+});
