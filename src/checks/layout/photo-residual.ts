@@ -41,7 +41,10 @@ export const photoResidual: Rule = {
     const { check } = plane;
     const { limit, source } = houseLimit(facts, RULE);
     if (check.kind === "unchecked" || !isOver(check.disagreement, limit)) return [];
-    const { words, off, mark } = verdict(check, wrongOnes(check.marks, limit));
+    const { words, off, mark } = verdict(
+      check,
+      wrongOnes(check.marks, { limit, pixel: plane.pixel }),
+    );
     return [
       finding(entry, {
         message: `${photo.file}: ${words(`more than ${millimetres(limit)}`)}`,
@@ -59,11 +62,25 @@ export const photoResidual: Rule = {
 
 type Checked = Extract<PhotoCheck, { readonly kind: "checked" }>;
 
-/** Marks without which the others agree. With five, four are left, which always fit: none can be told. */
-const wrongOnes = (marks: readonly PairWithout[], limit: number): readonly number[] =>
-  [...marks.entries()].flatMap(([index, mark]) =>
-    mark.kind === "put" && mark.rest !== null && !isOver(mark.rest, limit) ? [index] : [],
+/**
+ * Marks without which the others agree: one alone is the wrong one. Without another the wrong one stays, and what is left of it
+ * among the others is larger by a factor; a pixel is left of any. With five marks four are left, which always fit.
+ */
+const wrongOnes = (
+  marks: readonly PairWithout[],
+  { limit, pixel }: { readonly limit: number; readonly pixel: number },
+): readonly number[] => {
+  const rests = marks.map((mark) => (mark.kind === "put" ? mark.rest : null));
+  const least = Math.min(...rests.filter((rest) => rest !== null));
+  if (isOver(least, limit)) return [];
+  const agreed = CLEARLY_MORE * Math.max(least, pixel);
+  return [...rests.entries()].flatMap(([index, rest]) =>
+    rest !== null && rest < agreed ? [index] : [],
   );
+};
+
+/** Marking errors of one size make sums this unlike in one case of twenty or fewer (F of 4 and 4 degrees of freedom, 6.4). */
+const CLEARLY_MORE = 2.5;
 
 interface Verdict {
   readonly words: (limit: string) => string;
