@@ -11,7 +11,7 @@ import type { DesignMessage } from "./view-messages.ts";
 
 export interface ServedDesign {
   readonly loaded: LoadedDesign;
-  /** Paths that the design's texts name, there or not, and its first file: nothing else is written. */
+  /** Paths that the design's texts name, there or not, its first file, and what was read before: nothing else is written. */
   readonly paths: ReadonlySet<string>;
   /** Those, and the shapes and photographs that are named: what is not there yet may come. */
   readonly watched: ReadonlySet<string>;
@@ -24,10 +24,11 @@ export interface DesignSource {
   readonly disk: Disk;
 }
 
-export const servedDesign = ({ place, isReadOnly, disk }: DesignSource): ServedDesign => {
-  const loaded = loadDesign(place, disk);
+export const servedDesign = (source: DesignSource): ServedDesign => {
+  const { place, isReadOnly, disk } = source;
+  const loaded = loadedWithKnown(source);
   const named = [...loaded.files].flatMap(([path, text]) => includesOf(path, text));
-  const paths = new Set([place.entry, ...named].filter(isDesignText));
+  const paths = new Set([place.entry, ...named, ...knownOf(source)].filter(isDesignText));
   const shapes = [...loaded.files].flatMap(([path, text]) => binariesOf(path, text));
   const files = [...loaded.files].map(([path, text]) => ({
     path,
@@ -48,6 +49,44 @@ export const servedDesign = ({ place, isReadOnly, disk }: DesignSource): ServedD
       troubles: loaded.findings.map(({ message }) => message),
     },
   };
+};
+
+/**
+ * What has once been read belongs to the design as long as it is served: where the file that named the others is deleted, or can't
+ * be read for the moment, they stay in the page, and their texts can be written back.
+ */
+const loadedWithKnown = (source: DesignSource): LoadedDesign => {
+  const { place, disk } = source;
+  const before = knownOf(source);
+  let loaded = loadDesign(place, disk);
+  for (const path of before)
+    if (!loaded.files.has(path))
+      loaded = joined(loaded, loadDesign({ ...place, entry: path }, disk));
+  for (const path of loaded.files.keys()) before.add(path);
+  return loaded;
+};
+
+const joined = (first: LoadedDesign, more: LoadedDesign): LoadedDesign => ({
+  ...first,
+  files: new Map([...first.files, ...more.files]),
+  binaries: new Map([...first.binaries, ...more.binaries]),
+  findings: [
+    ...first.findings,
+    ...more.findings.filter(
+      ({ message }) => !first.findings.some((one) => one.message === message),
+    ),
+  ],
+});
+
+const known = new WeakMap<DesignSource, Set<string>>();
+
+/** Paths that were read of this source. */
+const knownOf = (source: DesignSource): Set<string> => {
+  const before = known.get(source);
+  if (before !== undefined) return before;
+  const none = new Set<string>();
+  known.set(source, none);
+  return none;
 };
 
 export const isDesignText = (path: string): boolean => /\.ya?ml$/i.test(path);
