@@ -45,6 +45,11 @@ export type Extra = "rail" | "spanner" | "hand" | "grid";
 export const sight = signal<Sight | null>(null);
 export const drag = signal<Drag | null>(null);
 export const offer = signal<Offer | null>(null);
+/** What was worked out from another text is no offer any more. */
+texts.subscribe(() => {
+  offer.value = null;
+});
+
 export const inHand = signal<InHand>({ kind: "nothing" });
 export const extras = signal<ReadonlySet<Extra>>(new Set());
 export const isSectionShown = signal(false);
@@ -59,7 +64,7 @@ export const unit = computed<WritingUnit>(() => {
 /** Of coordinates: half a millimetre, or a thirty-second of an inch. */
 export const gridStep = computed(() => (unit.value === "in" ? MM_PER_INCH / 32 : 0.5));
 
-export const selectedComponents = computed<readonly PlacedComponent[]>(() => {
+const selectedComponents = computed<readonly PlacedComponent[]>(() => {
   const chosen = new Set(selection.value);
   return (panel.value?.layout?.components ?? []).filter(({ id }) => chosen.has(id));
 });
