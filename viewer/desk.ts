@@ -1,7 +1,7 @@
 // What lies on the desk: the design that is open, its texts with every edit so far, its reading, and what the person
 // looking at it has chosen. All state of the page is here, as signals; the views read them and call the functions below.
 
-import { computed, type ReadonlySignal, signal } from "@preact/signals";
+import { batch, computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { TextEdit } from "../src/diagnostics/text-edit.ts";
 import { giveUpAll, giveUpReadings, readDesign } from "./core-client.ts";
 import type {
@@ -27,6 +27,7 @@ import {
   withOutsideStep,
   withStep,
 } from "./history.ts";
+import { NO_PANELS, panelsWithKept, type ShownPanels, type Unread } from "./kept-panels.ts";
 import { isSameBinaries } from "./same-binaries.ts";
 
 export type Progress =
@@ -53,6 +54,7 @@ const held = signal<Desk>({ texts: new Map(), history: EMPTY_HISTORY });
 const openStep = signal<OpenStep | null>(null);
 const reading = signal<DesignReading | null>(null);
 const readTexts = signal<DesignTexts | null>(null);
+const shownPanels = signal<ShownPanels>(NO_PANELS);
 const panelName = signal<string | null>(null);
 const wantedConsole = signal<string | null>(null);
 /** As they were stored. */
@@ -61,6 +63,8 @@ let stored: DesignBinaries = new Map();
 let added: DesignBinaries = new Map();
 const heldBinaries = signal<DesignBinaries>(stored);
 const openedName = signal("");
+/** As it was wanted at the last reading: panels of another console are not kept. */
+let readConsole: string | null = null;
 /** Counts the designs that were opened: a reading of an earlier one is of no use. */
 let opening = 0;
 
@@ -97,10 +101,14 @@ export const isStepOpen: ReadonlySignal<boolean> = computed(() => openStep.value
 export const canUndo: ReadonlySignal<boolean> = computed(() => nextUndo.value !== null);
 export const canRedo: ReadonlySignal<boolean> = computed(() => nextRedo.value !== null);
 
-export const panels = computed<readonly PanelReading[]>(() => reading.value?.panels ?? []);
+export const panels = computed<readonly PanelReading[]>(() => shownPanels.value.panels);
 export const findings = computed<readonly PlacedFinding[]>(() => reading.value?.findings ?? []);
 export const panel = computed<PanelReading | null>(
   () => panels.value.find(({ name }) => name === panelName.value) ?? panels.value[0] ?? null,
+);
+/** Why the open panel is shown as it last could be read; null: it is that of the text. */
+export const unread: ReadonlySignal<Unread | null> = computed(
+  () => shownPanels.value.unread.get(panel.value?.name ?? "") ?? null,
 );
 /** The console, where the design is one. */
 export const consoleReading: ReadonlySignal<ConsoleReading | null> = computed(
@@ -244,6 +252,7 @@ export async function openDesign(
   openStep.value = null;
   held.value = { texts: sources.texts, history: from };
   reading.value = null;
+  shownPanels.value = NO_PANELS;
   panelName.value = null;
   pointedAt.value = null;
   selection.value = [];
@@ -260,7 +269,21 @@ async function readAlone(panelFile: string): Promise<void> {
     texts: withOnePanel(held.value.texts, panelFile),
     binaries: binaries.value,
   });
-  if (reply?.kind === "read" && askedFor === opening) reading.value = reply;
+  if (reply?.kind === "read" && askedFor === opening) takeReading(reply);
+}
+
+/** What is open stays open: by its name while it can't be read, by its file where its name is typed anew. */
+function takeReading(reply: DesignReading): void {
+  const open = panel.value;
+  const before = readConsole === wantedConsole.value ? shownPanels.value : NO_PANELS;
+  const now = panelsWithKept(before, reply, held.value.texts);
+  readConsole = wantedConsole.value;
+  const isNamed = now.panels.some(({ name }) => name === open?.name);
+  const renamed = isNamed ? undefined : now.panels.find(({ file }) => file === open?.file);
+  batch(() => {
+    panelName.value = renamed?.name ?? panelName.value;
+    [shownPanels.value, reading.value] = [now, reply];
+  });
 }
 
 /** Texts with the shapes that they name: what a design is read from, one console of it. */
@@ -359,7 +382,7 @@ async function readAgain(): Promise<void> {
     progress.value = { kind: "failed", why: reply.why };
     return;
   }
-  reading.value = reply;
+  takeReading(reply);
   readTexts.value = asked;
   pointedAt.value = stillThere(pointedAt.value, reply.findings);
   progress.value = { kind: "shown", what: openedName.value };

@@ -13,7 +13,8 @@ import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { moveEdits } from "../../src/layout/move-edits.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PanelReading } from "../core-messages.ts";
-import { isCurrent, panel, selection, texts } from "../desk.ts";
+import { isCurrent, panel, selection, texts, unread } from "../desk.ts";
+import { unreadWords } from "../kept-panels.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
 import {
   componentEntries,
@@ -48,7 +49,15 @@ function open(): Open | null {
     say("Still reading the last change: a moment.");
     return null;
   }
+  if (isUnread()) return null;
   return { panel: now, layout: now.layout, from: source(now.file, text) };
+}
+
+/** Whether the picture is an older one than the text, which is said then: nothing is done in it. */
+export function isUnread(): boolean {
+  const why = unread.value;
+  if (why !== null) say(`Not done: ${unreadWords(why, panel.value?.file ?? "")}.`);
+  return why !== null;
 }
 
 export function moveSelection(shift: Shift): void {
@@ -134,7 +143,7 @@ export function renameComponent(entry: string, typed: string): void {
     say(`Not renamed: ${made.why}.`);
     return;
   }
-  const isDone = take(made.edits, `rename ${entry} to ${name}`, `${entry} is now ${name}`);
+  const isDone = take(made.edits, `rename ${entry} to ${name}`, `renamed: ${entry} is now ${name}`);
   if (isDone) selectEntries([name]);
 }
 
@@ -198,7 +207,7 @@ export function placePart(card: PartCard, at: Shift): void {
   const made = componentAdded(on.from, { name, part: card.id, ...at });
   const edits = made.kind === "edit" ? [made.edit] : [];
   const placed = placedByPhoto(edits, on.from, [placeAdded(name)]);
-  const words = `Placed ${name}, a ${card.title}${placed.words}`;
+  const words = `Placed ${name}: ${card.title}${placed.words}`;
   if (made.kind === "refused") say(`Not done: ${made.why}.`);
   if (made.kind === "refused" || !take(placed.edits, `place ${name}`, words)) return;
   inHand.value = { kind: "nothing" };
@@ -243,9 +252,11 @@ const named = (names: readonly string[]): string =>
 
 /** Where the middle of what is selected lies, and how large it is: for those who can't see it. */
 export function selectionWords(): string {
-  const [first, ...others] = selectedThings.value;
+  const [first] = selectedThings.value;
   if (first === undefined) return "nothing selected";
-  if (others.length > 0) return `${others.length + 1} selected`;
+  // As the ticket counts them: members of one row are one.
+  const { length } = selectedEntries.value;
+  if (length > 1) return `${length} selected`;
   const { id, words, box } = first;
   const [width, height] = [extentWidth(box), extentHeight(box)];
   return `${id}, ${words}, ${lengthIn(unit.value, width)} by ${lengthIn(unit.value, height)}`;

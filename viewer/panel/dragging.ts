@@ -6,9 +6,9 @@ import type { AxisPlace } from "../../src/design/panel-design.ts";
 import { joinedExtent } from "../../src/geometry/extent.ts";
 import { movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
-import { panel, settleWith } from "../desk.ts";
+import { panel, settleWith, unread } from "../desk.ts";
 import { HAND_RESTS, whenCurrent } from "../when-current.ts";
-import { moveSelection } from "./acts.ts";
+import { isUnread, moveSelection } from "./acts.ts";
 import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
 import { groupsAlong, type SheetThing, withMembers } from "./sheet-things.ts";
 import { type Shift, type SnapScene, snapped } from "./snap.ts";
@@ -19,7 +19,7 @@ const SNAP_PIXELS = 7;
 /** The scene for one drag, worked out once when it begins; null where nothing is selected. */
 export function dragScene(held: SheetThing, scale: number): SnapScene | null {
   const layout = panel.value?.layout ?? null;
-  if (layout === null) return null;
+  if (layout === null || unread.value !== null) return null;
   const along = goingAlong();
   const own = things.value.filter(({ entry }) => selectedEntries.value.includes(entry));
   const place = movableThings(layout).find(({ id }) => id === held.id)?.place ?? null;
@@ -92,7 +92,7 @@ export function giveUp(): void {
 let rest: ReturnType<typeof setTimeout> | null = null;
 
 export function nudge(by: Shift): void {
-  if (selectedThings.value.length === 0) return;
+  if (selectedThings.value.length === 0 || isUnread()) return;
   const { x, y } = rest === null ? { x: 0, y: 0 } : (drag.value?.shift ?? { x: 0, y: 0 });
   drag.value = { shift: { x: x + by.x, y: y + by.y }, guides: [], ...goingAlong() };
   if (rest !== null) clearTimeout(rest);

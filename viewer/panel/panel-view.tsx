@@ -3,7 +3,8 @@
 import type { JSX } from "preact";
 import { useRef } from "preact/hooks";
 import type { PanelReading } from "../core-messages.ts";
-import { choosePanel, panel, panels, progress } from "../desk.ts";
+import { choosePanel, findings, panel, panels, progress, unread } from "../desk.ts";
+import { unreadWords } from "../kept-panels.ts";
 import { LayerList } from "../layer-list.tsx";
 import { PhotoBehindDoor, PhotoButton } from "../photo/photo-door.tsx";
 import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
@@ -12,6 +13,7 @@ import { ListDoor } from "./list-door.tsx";
 import { isDrawerOpen, PartsDrawer } from "./parts-drawer.tsx";
 import { SectionPane } from "./section-pane.tsx";
 import { Ticket } from "./ticket.tsx";
+import "./unread.css";
 
 export function PanelView(): JSX.Element {
   const view = useRef<HTMLDivElement>(null);
@@ -59,20 +61,39 @@ function Sheet(props: {
   readonly toTicket: () => void;
 }): JSX.Element | null {
   const { reading, openDrawer, toTicket } = props;
-  if (reading === null) return null;
+  if (reading === null) return <p class="no-drawing">{nothingWords()}</p>;
   const { layout, picture } = reading;
+  const why = unread.value;
   if (layout === null || picture === null)
     return <p class="no-drawing">{reading.title} could not be laid out: see its faults.</p>;
   return (
-    <BoardView
-      reading={reading}
-      layout={layout}
-      picture={picture}
-      openDrawer={openDrawer}
-      toTicket={toTicket}
-    />
+    <div class={why === null ? "sheet-place" : "sheet-place unread"}>
+      {why !== null && (
+        <p class="why-unread" role="status">
+          {capital(unreadWords(why, reading.file))}. The drawing is that of the last text that could
+          be.
+        </p>
+      )}
+      <BoardView
+        reading={reading}
+        layout={layout}
+        picture={picture}
+        openDrawer={openDrawer}
+        toTicket={toTicket}
+      />
+    </div>
   );
 }
+
+/** Why there is no panel to draw. */
+function nothingWords(): string {
+  const fault = findings.value.find(({ finding }) => finding.severity === "fault");
+  if (fault === undefined) return "There is no panel to draw.";
+  const { message, span } = fault.finding;
+  return `${capital(unreadWords({ message, file: span.file, line: fault.line }, ""))}.`;
+}
+
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
 const EXTRAS: readonly { readonly name: Extra; readonly words: string }[] = [
   { name: "rail", words: "Rails" },

@@ -8,6 +8,7 @@ import { difference } from "../../src/design/rewriting.ts";
 import { source } from "../../src/design/source.ts";
 import {
   edit,
+  findings,
   history,
   isCurrent,
   nextRedo,
@@ -20,6 +21,7 @@ import {
   settleWith,
   texts,
   undo,
+  unread,
 } from "../desk.ts";
 import { type NumberedFinding, panelFindings, say, selectedThings, things } from "./board.ts";
 import { caretAfter, changeEnd, idsAt, linesOf } from "./text-places.ts";
@@ -41,11 +43,18 @@ const REST = 250;
 /** The height of a line, pixels: the style sheet has the same. */
 const LINE = 19;
 
-/** The file that is shown: that of the finding that is pointed at, the chosen one, else the panel's. */
-const shownFile = (): string | null => {
-  const wanted = chosenFile.value;
-  return wanted !== null && texts.value.has(wanted) ? wanted : (panel.value?.file ?? null);
-};
+/** The file that the caret is in: while it is, no other one comes under the hand. */
+const caretFile = signal<string | null>(null);
+
+/** The file that is shown: the caret's, that of the finding that is pointed at, the chosen one, else the panel's, or a faulty one. */
+const shownFile = (): string | null =>
+  [
+    caretFile.value,
+    chosenFile.value,
+    panel.value?.file,
+    ...findings.value.map(({ finding }) => finding.span.file),
+    ...texts.value.keys(),
+  ].find((file) => file != null && texts.value.has(file)) ?? null;
 
 export function TextPane(): JSX.Element | null {
   const field = useRef<HTMLTextAreaElement>(null);
@@ -57,6 +66,10 @@ export function TextPane(): JSX.Element | null {
   const text = typed ?? texts.value.get(file) ?? "";
   const count = text.split("\n").length;
   useCaret(field, text);
+  useLayoutEffect(() => {
+    // The caret's own file has gone: what is typed on must not go into another one.
+    if (caretFile.value !== null && caretFile.value !== file) field.current?.blur();
+  }, [file]);
   return (
     <section class="text-pane" aria-label="The text">
       <FileChoice file={file} />
@@ -79,7 +92,13 @@ export function TextPane(): JSX.Element | null {
               event.preventDefault();
               stepInText(event.inputType === "historyUndo" ? "back" : "forth", file);
             }}
-            onBlur={settleTyping}
+            onFocus={() => {
+              caretFile.value = file;
+            }}
+            onBlur={() => {
+              settleTyping();
+              caretFile.value = null;
+            }}
             onKeyDown={(event) => typedKey(event, file)}
             onKeyUp={(event) => followCaret(file, event.currentTarget)}
             onClick={(event) => followCaret(file, event.currentTarget)}
@@ -148,8 +167,9 @@ function Gutter(props: { readonly count: number; readonly file: string }): JSX.E
 /** Behind the text: the lines of what is selected. */
 function Bands(props: { readonly file: string; readonly text: string }): JSX.Element {
   const { file, text } = props;
+  // Of a text that can't be read nobody knows which lines they are now.
   const bands = new Map(
-    selectedThings.value
+    (unread.value === null ? selectedThings.value : [])
       .filter(({ span }) => span.file === file)
       .map((thing) => [thing.entry, linesOf(thing, text)]),
   );
@@ -198,6 +218,7 @@ askAboutTyping({
   end: () => {
     draft.value = null;
     chosenFile.value = null;
+    caretFile.value = null;
   },
 });
 
@@ -231,7 +252,10 @@ function stepInText(way: "back" | "forth", file: string): void {
   if (history.value === before) return;
   const step = way === "back" ? history.value.undone[0] : history.value.done.at(-1);
   const files = step?.moves.map((move) => move.file) ?? [];
-  if (files[0] !== undefined && !files.includes(file)) chosenFile.value = files[0];
+  if (files[0] !== undefined && !files.includes(file)) {
+    chosenFile.value = files[0];
+    caretFile.value = files[0];
+  }
   say(`${way === "back" ? "Undone" : "Done again"}: ${what}.`);
 }
 
@@ -250,7 +274,7 @@ function useCaret(field: { readonly current: HTMLTextAreaElement | null }, text:
 }
 
 function followCaret(file: string, field: HTMLTextAreaElement): void {
-  if (draft.value !== null || !isCurrent.value) return;
+  if (draft.value !== null || !isCurrent.value || unread.value !== null) return;
   const ids = idsAt(things.value, { file, text: field.value, offset: field.selectionStart });
   if (ids.length > 0 && ids.join() !== selection.value.join()) selection.value = ids;
 }
@@ -277,7 +301,7 @@ function wantedPlace(): { readonly file: string; readonly line: number } | null 
   if (pointed !== null && texts.peek().has(pointed.finding.span.file))
     return { file: pointed.finding.span.file, line: pointed.line };
   const [first] = selectedThings.value;
-  if (first === undefined) return null;
+  if (first === undefined || unread.value !== null) return null;
   const { file } = first.span;
   return { file, line: linesOf(first, texts.peek().get(file) ?? "").first };
 }
