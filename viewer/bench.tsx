@@ -11,6 +11,7 @@ import { panels, progress } from "./desk.ts";
 import { Decisions } from "./files/decisions.tsx";
 import { FileBar } from "./files/file-bar.tsx";
 import { SnapshotList } from "./files/snapshot-list.tsx";
+import { gone } from "./files/stored-state.ts";
 import { FindingList } from "./finding-list.tsx";
 import { isPackOpen, PackBehindDoor } from "./job-pack/pack-door.tsx";
 import { OpenBar } from "./open-bar.tsx";
@@ -76,10 +77,15 @@ function progressWords(): string {
     case "reading":
       return `Reading ${now.what} …`;
     case "shown":
-      return panels.value.length === 0 ? `${now.what}: no panel in it` : `Opened: ${now.what}`;
+      return panels.value.length === 0 ? `${now.what}: ${noPanelWords()}` : `Opened: ${now.what}`;
     case "refused":
       return now.why;
     case "failed":
       return `The program itself has failed: ${now.why}`;
   }
 }
+
+const noPanelWords = (): string =>
+  gone.value.length === 0
+    ? "no panel in it can be read"
+    : `deleted outside this page: ${gone.value.join(", ")}. Undo brings back the text`;

@@ -6,7 +6,7 @@ import { useEffect, useRef } from "preact/hooks";
 import type { LimitSource, Measure, Severity } from "../src/diagnostics/finding.ts";
 import { decimal } from "../src/geometry/number.ts";
 import type { PlacedFinding } from "./core-messages.ts";
-import { pointAt, pointedAt, progress } from "./desk.ts";
+import { panels, pointAt, pointedAt, progress } from "./desk.ts";
 import { applyRemedy } from "./panel/acts.ts";
 import type { NumberedFinding } from "./panel/board.ts";
 
@@ -21,6 +21,8 @@ export function FindingList(props: {
   if (progress.value.kind === "empty" || progress.value.kind === "failed") return null;
   // "0 faults" of a design that is still being read would be no truth.
   if (progress.value.kind === "reading" && numbered.length === 0) return null;
+  // Nor of one in which there is nothing to judge.
+  if (panels.value.length === 0 && numbered.length === 0) return null;
   return (
     <section class="findings" aria-labelledby="findings-title">
       <h2 id="findings-title">{countWords(numbered.map(({ placed }) => placed))}</h2>

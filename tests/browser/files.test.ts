@@ -335,3 +335,19 @@ describe("axe-core", () => {
     expect((await grave(page)).some((each) => each.startsWith("button-name"))).toBe(true);
   });
 });
+
+test("a file that is deleted outside is named, comes back by undo, and is saved anew", async () => {
+  const { page, folder, read } = await opened();
+  const first = read(PANEL);
+  unlinkSync(join(folder, PANEL));
+  await news(page, `Deleted outside: ${PANEL}`);
+  await marked(page, `Deleted outside: ${PANEL}`);
+  // The workshop is still there, and nothing is said of faults where nothing was judged.
+  await page.getByRole("textbox", { name: `Text of ${SHED}` }).waitFor();
+  expect(await page.getByText("0 faults").count()).toBe(0);
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await marked(page, `Not saved: ${PANEL}`);
+  await page.keyboard.press("Control+s");
+  await news(page, SAVED);
+  expect(read(PANEL)).toBe(first);
+});

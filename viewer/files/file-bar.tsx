@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { nextRedo, nextUndo, progress, redo, refusedStep, undo } from "../desk.ts";
 import { save } from "./saving.ts";
-import { fileNews, lostStore, store, unsaved } from "./stored-state.ts";
+import { fileNews, gone, lostStore, store, unsaved } from "./stored-state.ts";
 
 export function FileBar(): JSX.Element | null {
   if (store.value === null || progress.value.kind === "empty") return null;
@@ -17,8 +17,8 @@ export function FileBar(): JSX.Element | null {
         keys="Control+S"
         act={() => void save()}
       />
-      <p class={unsaved.value.length === 0 ? "saved" : "unsaved"}>
-        {unsaved.value.length === 0 ? "Nothing unsaved" : `Not saved: ${unsaved.value.join(", ")}`}
+      <p class={unsaved.value.length + gone.value.length === 0 ? "saved" : "unsaved"}>
+        {standWords()}
       </p>
       <p class={`file-news ${fileNews.value?.kind ?? ""}`} role="status">
         {newsWords()}
@@ -26,6 +26,12 @@ export function FileBar(): JSX.Element | null {
     </div>
   );
 }
+
+const standWords = (): string =>
+  [
+    ...(unsaved.value.length === 0 ? [] : [`Not saved: ${unsaved.value.join(", ")}`]),
+    ...(gone.value.length === 0 ? [] : [`Deleted outside: ${gone.value.join(", ")}`]),
+  ].join("; ") || "Nothing unsaved";
 
 interface ActProps {
   readonly words: string;

@@ -17,6 +17,7 @@ import { type Conflict, type Reconciled, reconcile } from "./reconcile.ts";
 import type { Store, StoredDesign, TextChange } from "./store.ts";
 import {
   conflicts,
+  deletedOutside,
   fileNews,
   lostStore,
   refuse,
@@ -39,6 +40,7 @@ export async function openStore(next: Store, first: string | null = null): Promi
   store.value = next;
   stored.value = loaded.design.texts;
   conflicts.value = [];
+  deletedOutside.value = new Set();
   fileNews.value = null;
   lostStore.value = null;
   takeState(loaded.design);
@@ -152,17 +154,29 @@ function take(found: Reconciled): void {
   if (carried.kind === "refused") refuse(carried.why);
   else {
     stored.value = found.stored;
+    deletedOutside.value = new Set([...deletedOutside.value, ...deletedIn(found)]);
     if (found.moves.length > 0) tell(newsOf(found));
   }
 }
 
-const newsOf = ({ takenOver, joined }: Reconciled): string =>
-  [
-    ...(takenOver.length === 0 ? [] : [`changed outside and taken over: ${takenOver.join(", ")}`]),
+/** What was taken over by taking its text away. */
+const deletedIn = ({ takenOver, stored: now }: Reconciled): readonly string[] =>
+  takenOver.filter((file) => !now.has(file));
+
+const newsOf = (found: Reconciled): string => {
+  const deleted = deletedIn(found);
+  const changed = found.takenOver.filter((file) => !deleted.includes(file));
+  const { joined } = found;
+  return [
+    ...(deleted.length === 0
+      ? []
+      : [`deleted outside: ${deleted.join(", ")}. Undo brings back the text, to be saved anew`]),
+    ...(changed.length === 0 ? [] : [`changed outside and taken over: ${changed.join(", ")}`]),
     ...(joined.length === 0 ? [] : [`changed here and outside, joined: ${joined.join(", ")}`]),
   ]
     .join("; ")
     .replace(/^./, (first) => first.toUpperCase());
+};
 
 /** A text may change outside again while what was found of it is joined. */
 const MOST_TRIES = 3;

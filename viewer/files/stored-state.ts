@@ -12,6 +12,8 @@ export const stored = signal<DesignTexts>(new Map());
 export const conflicts = signal<readonly Conflict[]>([]);
 /** Why the store does not answer; null: it does. */
 export const lostStore = signal<string | null>(null);
+/** Files that somebody else has deleted since the design was opened. */
+export const deletedOutside = signal<ReadonlySet<string>>(new Set());
 /** Files of the store that could not be read, in words. */
 export const storeTroubles = signal<readonly string[]>([]);
 /** What was last done or refused, for the person. */
@@ -28,6 +30,11 @@ export const unsaved: ReadonlySignal<readonly string[]> = computed(() =>
     .filter(([file, text]) => stored.value.get(file) !== text)
     .map(([file]) => file)
     .toSorted(),
+);
+
+/** Files that were deleted outside and that the page has no text of now. */
+export const gone: ReadonlySignal<readonly string[]> = computed(() =>
+  [...deletedOutside.value].filter((file) => !texts.value.has(file)).toSorted(),
 );
 
 export const tell = (words: string): void => {
