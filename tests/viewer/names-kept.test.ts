@@ -66,7 +66,7 @@ describe("a component that is taken off", () => {
       "b keeps its place by its own numbers",
       "fixing.3 keeps its place by its own numbers",
       "frame no longer goes round a",
-      "the border goes with it: nothing else is in it",
+      "the border round a goes with it: nothing else is in it",
       "warn keeps its place by its own numbers",
       "word keeps its place by its own numbers",
     ]);

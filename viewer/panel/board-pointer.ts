@@ -19,6 +19,8 @@ type Hand =
       readonly kind: "pressed" | "dragging";
       readonly from: Shift;
       readonly scene: SnapScene | null;
+      /** What a press without a drag leaves selected, where it was one of several; else null. */
+      readonly picks: string | null;
     }
   | { readonly kind: "band"; readonly from: Shift; readonly before: readonly string[] }
   | { readonly kind: "pan"; readonly from: Shift; readonly sight: Sight };
@@ -89,6 +91,10 @@ export function pointerUp({ event }: Touch): void {
   fingers.delete(event.pointerId);
   if (fingers.size < 2) pinch = null;
   if (hand.kind === "dragging") letGo();
+  if (hand.kind === "pressed" && hand.picks !== null) {
+    selection.value = [hand.picks];
+    say(selectionWords());
+  }
   if (hand.kind === "band") say(selectionWords());
   band.value = null;
   hand = { kind: "idle" };
@@ -121,7 +127,8 @@ function beginPress(thing: SheetThing, { at, now, event }: Touch): void {
       : [...selection.value, thing.id];
   else if (!isChosen) selection.value = [thing.id];
   say(selectionWords());
-  hand = { kind: "pressed", from: at, scene: dragScene(thing, now.scale) };
+  const picks = isChosen && !event.shiftKey && selection.value.length > 1 ? thing.id : null;
+  hand = { kind: "pressed", from: at, scene: dragScene(thing, now.scale), picks };
 }
 
 function followDrag(

@@ -155,7 +155,10 @@ function KeepOuts({ picture }: { readonly picture: PanelPicture }): JSX.Element 
 }
 
 const describe = (layout: PanelLayout, title: string): string =>
-  `${title} from the front: ${layout.components.length} components, ${layout.layers.length} layers`;
+  `${title} from the front: ${counted(layout.components.length, "component")}, ${counted(layout.layers.length, "layer")}`;
+
+const counted = (count: number, what: string): string =>
+  `${count} ${what}${count === 1 ? "" : "s"}`;
 
 function placeIn(drawing: SVGSVGElement | null, event: MouseEvent): { x: number; y: number } {
   const box = drawing?.getBoundingClientRect();

@@ -62,11 +62,21 @@ export function thingsRemoved(
     edit: rewritten(from, steps),
     says: [
       ...new Set(freeing.map(({ thing }) => `${thing.entry} keeps its place by its own numbers`)),
-      ...thinned.map(({ name, names }) => `${name} no longer goes round ${names.join(", ")}`),
-      ...emptied.map(({ name }) => `${name} goes with it: nothing else is in it`),
+      ...thinned.map(({ name, names }) => `${name} no longer goes round ${shortList(names)}`),
+      ...emptied.map(
+        ({ name, names }) =>
+          `${name} round ${shortList(names)} goes with it: nothing else is in it`,
+      ),
     ],
   };
 }
+
+const shortList = (names: readonly string[]): string =>
+  names.length <= MOST_NAMED
+    ? names.join(", ")
+    : `${names.slice(0, MOST_NAMED).join(", ")} and ${names.length - MOST_NAMED} more`;
+
+const MOST_NAMED = 3;
 
 interface Item {
   readonly list: Path;
