@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { ConsoleChoice } from "./console-choice.tsx";
+import { LeaveQuestion, leaveFor } from "./files/leave-question.tsx";
 import {
   exampleNames,
   openExample,
@@ -22,6 +23,7 @@ export function OpenBar(): JSX.Element {
       <OpenMenu />
       {exampleNames.value.length > 0 && <ExampleChoice />}
       <ConsoleChoice />
+      <LeaveQuestion />
     </div>
   );
 }
@@ -36,8 +38,20 @@ function OpenMenu(): JSX.Element {
     const outside = ({ target }: Event): void => {
       if (!(target instanceof Node && menu.current?.contains(target))) shut();
     };
+    // Wherever the focus is.
+    const escaped = ({ key }: KeyboardEvent): void => {
+      if (key !== "Escape" || menu.current?.open !== true) return;
+      shut();
+      menu.current.querySelector("summary")?.focus();
+    };
     document.addEventListener("pointerdown", outside);
-    return () => document.removeEventListener("pointerdown", outside);
+    document.addEventListener("focusin", outside);
+    document.addEventListener("keydown", escaped);
+    return () => {
+      document.removeEventListener("pointerdown", outside);
+      document.removeEventListener("focusin", outside);
+      document.removeEventListener("keydown", escaped);
+    };
   }, []);
   return (
     <details
@@ -46,16 +60,11 @@ function OpenMenu(): JSX.Element {
       onToggle={(event) => {
         isMenuOpen.value = event.currentTarget.open;
       }}
-      onKeyDown={(event) => {
-        if (event.key !== "Escape") return;
-        shut();
-        menu.current?.querySelector("summary")?.focus();
-      }}
     >
       <summary class="act">Open</summary>
       <div class="menu">
         <FileChoice words="Open files" folder={false} done={shut} />
-        <FileChoice words="Open a folder" folder={true} done={shut} />
+        <FileChoice words="Open a folder, download what changes" folder={true} done={shut} />
         <FolderWork done={shut} />
         <MenuAct
           words="New panel from a list"
@@ -120,7 +129,7 @@ function FolderWork({ done }: { readonly done: () => void }): JSX.Element | null
   if (choose === null) return null;
   return (
     <MenuAct
-      words="Work in a folder"
+      words="Open a folder and save into it"
       act={() => {
         done();
         void choose();
@@ -136,7 +145,15 @@ function ExampleChoice(): JSX.Element {
   return (
     <label class="example-choice">
       Example
-      <select value={open} onChange={(event) => void openExample(event.currentTarget.value)}>
+      <select
+        value={open}
+        onChange={(event) => {
+          const next = event.currentTarget.value;
+          leaveFor(next, () => openExample(next));
+          // It names what is open until that has changed.
+          event.currentTarget.value = open;
+        }}
+      >
         {open === "" && <option value="">choose one</option>}
         {names.map((each) => (
           <option key={each} value={each}>

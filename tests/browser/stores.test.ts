@@ -69,7 +69,7 @@ const inFolder = async (): Promise<Page> => {
   for (const [path, text] of Object.entries(soundDesign.files))
     await writeInFolder(page, path, text);
   await page.locator(".open-menu summary").click();
-  await page.getByRole("button", { name: "Work in a folder" }).click();
+  await page.getByRole("button", { name: "Open a folder and save into it" }).click();
   await expect.poll(() => textIn(page, PANEL), { timeout: 10_000 }).toBeDefined();
   return page;
 };

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { askPanel } from "../core-client.ts";
 import type { PlacedFinding } from "../core-messages.ts";
+import { leaveFor } from "../files/leave-question.tsx";
 import { openMade } from "../files/opening.ts";
 import { isListOpen, list } from "./list-state.ts";
 import type { MountChoice } from "./panel-messages.ts";
@@ -190,7 +191,10 @@ async function arrange(): Promise<void> {
     trouble.value = "No panel was made of it.";
     return;
   }
-  isListOpen.value = false;
+  const { text } = answer;
   const file = `${name}.yaml`;
-  await openMade(file, answer.text);
+  leaveFor(file, async () => {
+    isListOpen.value = false;
+    await openMade(file, text);
+  });
 }
