@@ -22,15 +22,25 @@ export interface StandingView {
   readonly goal: CameraGoal;
 }
 
-/** Ahead of the left shoulder of whoever sits there, and not steep: faces and operator are both seen. */
-const WHOLE = { side: 305, rise: 24 };
+/** From where the faces are seen, from a little behind them and not steeply: common practice for a first view of a desk. */
+const FIRST_RISE = 30;
+const FIRST_TURN = 25;
+/** Where there is no face. */
+const FIRST_SIDE = 320;
+
+const firstSide = ({ bays }: ConsoleScene): number => {
+  const [first, ...others] = bays.map(({ frame }) => frame.z);
+  if (first === undefined) return FIRST_SIDE;
+  const { side } = towardFrom(others.reduce(plus, first));
+  return (side + (side > 180 ? FIRST_TURN : -FIRST_TURN) + 360) % 360;
+};
 
 export const standingViews = (scene: ConsoleScene, opening: Opening): readonly StandingView[] => {
   const all = [...boxPoints(scene), ...operatorPoints(scene)];
   const framed = (side: number, rise: number): CameraGoal =>
     framingGoal(all, { side, rise }, opening);
   return [
-    { id: "whole", words: "Whole", goal: framed(WHOLE.side, WHOLE.rise) },
+    { id: "whole", words: "Whole", goal: framed(firstSide(scene), FIRST_RISE) },
     ...seatView(scene),
     { id: "above", words: "Above", goal: framed(0, 89) },
     { id: "left", words: "Left side", goal: framed(270, 2) },
