@@ -64,6 +64,8 @@ export function Guides({ scale }: { readonly scale: number }): JSX.Element | nul
 /** Pixels. */
 const LETTERS = 12;
 const BEYOND = 14;
+/** Stroke, gap, dot, gap. */
+const CHAIN = [12, 3, 1.5, 3];
 
 function GuideLine(props: { readonly guide: Guide; readonly scale: number }): JSX.Element {
   const { guide, scale } = props;
@@ -79,6 +81,7 @@ function GuideLine(props: { readonly guide: Guide; readonly scale: number }): JS
         <path
           d={isUpright ? `M${x} ${-low}V${-high}` : `M${low} ${y}H${high}`}
           stroke-width={1.2 / scale}
+          stroke-dasharray={CHAIN.map((part) => part / scale).join(" ")}
         />
         <text x={x} y={y} dx={3 / scale} dy={-3 / scale} font-size={size}>
           {guide.axis} {words(guide.value)}

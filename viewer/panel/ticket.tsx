@@ -33,6 +33,7 @@ import {
 } from "./board.ts";
 import { LegendField } from "./legend-field.tsx";
 import type { SheetThing } from "./sheet-things.ts";
+import "./ticket.css";
 
 export function Ticket(): JSX.Element {
   return (
