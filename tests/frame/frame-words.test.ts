@@ -101,16 +101,12 @@ describe("little wood beside a slot", () => {
   });
 });
 
-test("a slot that runs out at the edge of its cheek holds nothing: a fault", () => {
-  const severities = (beyond: string): readonly string[] =>
-    framed({
-      bays: [BAY],
-      frame: `{ type: side-console, sheet: birch-ply-12, beyond: ${beyond} }`,
-    })
-      .findings.filter(({ code }) => code === "checks/frame-web")
-      .map(({ severity }) => severity);
-  expect(new Set(severities("0 mm"))).toEqual(new Set(["fault"]));
-  expect(new Set(severities("4 mm"))).toEqual(new Set(["query"]));
+test("a slot that runs out at the edge of its cheek is a notch: a query, with nothing left", () => {
+  const said = framed({
+    bays: [BAY],
+    frame: "{ type: side-console, sheet: birch-ply-12, beyond: 0 mm }",
+  }).findings.filter(({ code }) => code === "checks/frame-web");
+  expect(said.map(({ severity, measured }) => [severity, measured?.value])).toEqual([["query", 0]]);
 });
 
 describe("wood beside the holes of a rail", () => {

@@ -14,7 +14,7 @@ const entry: CodeEntry = {
   code: "checks/frame-web",
   severity: "query",
   title: "little wood between two slots, or a slot and an edge",
-  why: "What stands between slots carries the joint: at least the sheet's thickness is common practice; less breaks out when the frame is knocked together: a query. Slots that run into one another, or out at the edge, hold nothing: a fault.",
+  why: "What stands between slots carries the joint: at least the sheet's thickness is common practice; less breaks out when the frame is knocked together: a query. A slot that runs out at the edge is a notch, and a person must decide; slots that run into one another hold nothing: a fault.",
   example: "frame: { type: side-console, sheet: birch-ply-12, beyond: 4 mm }",
 };
 
@@ -42,7 +42,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
         limit: measureMm(limit),
         source,
       }),
-      severity: isOver(web.gap, 0) ? "query" : "fault",
+      severity: web.isAtEdge || isOver(web.gap, 0) ? "query" : "fault",
     },
   ];
 };

@@ -9,6 +9,7 @@ import type { FrameHole, FramePart } from "./frame-part.ts";
 export interface Web {
   /** `slot.floor.1 and its edge`. */
   readonly between: string;
+  readonly isAtEdge: boolean;
   /** 0 where the two run into one another. */
   readonly gap: number;
 }
@@ -28,14 +29,22 @@ export const thinnestWeb = (
   const others = holes.filter(({ feature }) => to(feature));
   const webs = asked.flatMap((hole) => [
     ...others.filter((other) => other !== hole).map((other) => webBetween(hole, other)),
-    { between: `${hole.feature} and its edge`, gap: gapToEdge(hole.contour, region.outline) },
+    {
+      between: `${hole.feature} and its edge`,
+      isAtEdge: true,
+      gap: gapToEdge(hole.contour, region.outline),
+    },
   ]);
-  return webs.toSorted((a, b) => a.gap - b.gap)[0] ?? null;
+  // Of two that are gone, the one between two openings: what runs out at an edge is a notch.
+  return (
+    webs.toSorted((a, b) => a.gap - b.gap || Number(a.isAtEdge) - Number(b.isAtEdge))[0] ?? null
+  );
 };
 
 const webBetween = (hole: FrameHole, other: FrameHole): Web => {
   const { gap, overlaps } = contourDistance(hole.contour, other.contour);
-  return { between: `${hole.feature} and ${other.feature}`, gap: overlaps ? 0 : gap };
+  const between = `${hole.feature} and ${other.feature}`;
+  return { between, isAtEdge: false, gap: overlaps ? 0 : gap };
 };
 
 const gapToEdge = (hole: Contour, outline: Contour): number =>
