@@ -76,6 +76,7 @@ const titleOf = (
   { name, design, bays, panels }: ConsoleLayout,
   { view, findings }: ConsoleFootParts,
 ): Parameters<typeof titleBlockOf>[1] => {
+  const standing = panels.filter(({ place }) => place.kind === "stand").map(({ name }) => name);
   const held = findings.filter(({ severity }) => severity !== "note").length;
   return {
     title: design.title,
@@ -91,14 +92,13 @@ const titleOf = (
     ],
     list: {
       label: "BAYS, PANELS IN ORDER",
-      lines: bays.map(({ id }) => `${id}: ${panelNames(panels, id)}`),
+      lines: [
+        ...bays.map(({ id }) => `${id}: ${inBay(panels, id).join(", ") || "no panels"}`),
+        ...(standing.length > 0 ? [`on their own feet: ${standing.join(", ")}`] : []),
+      ],
     },
   };
 };
 
-const panelNames = (panels: ConsoleLayout["panels"], bay: string): string => {
-  const names = panels
-    .filter(({ place }) => place.kind === "bay" && place.bay === bay)
-    .map(({ name }) => name);
-  return names.length === 0 ? "no panels" : names.join(", ");
-};
+const inBay = (panels: ConsoleLayout["panels"], bay: string): readonly string[] =>
+  panels.filter(({ place }) => place.kind === "bay" && place.bay === bay).map(({ name }) => name);
