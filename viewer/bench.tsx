@@ -7,6 +7,7 @@ import {
   ConsoleDoor,
   isConsoleOpen,
 } from "./console/console-door.tsx";
+import { fitStandingWords } from "./console/fit-standing.ts";
 import { panels, progress } from "./desk.ts";
 import { Decisions } from "./files/decisions.tsx";
 import { FileBar } from "./files/file-bar.tsx";
@@ -30,12 +31,12 @@ export function Bench(): JSX.Element {
       <header>
         <h1>Consolewright</h1>
         <OpenBar />
+        <GuideButton />
         <p class="progress" role="status">
           {progressWords()}
         </p>
         <Waiting />
         <FileBar />
-        <GuideButton />
         <Decisions />
       </header>
       <main>
@@ -63,7 +64,10 @@ function Beside(): JSX.Element {
   return (
     <aside>
       {isConsoleOpen() ? <ConsoleBesideDoor /> : <TextPane />}
-      <FindingList numbered={isConsoleOpen() ? allFindings.value : panelFindings.value} />
+      <FindingList
+        numbered={isConsoleOpen() ? allFindings.value : panelFindings.value}
+        without={isConsoleOpen() ? fitStandingWords() : ""}
+      />
       <SnapshotList />
     </aside>
   );

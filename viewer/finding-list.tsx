@@ -16,8 +16,10 @@ const WORDS: Readonly<Record<Severity, string>> = { fault: "Fault", query: "Quer
 
 export function FindingList(props: {
   readonly numbered: readonly NumberedFinding[];
+  /** What the count leaves out, in words. */
+  readonly without: string;
 }): JSX.Element | null {
-  const { numbered } = props;
+  const { numbered, without } = props;
   if (progress.value.kind === "empty" || progress.value.kind === "failed") return null;
   // "0 faults" of a design that is still being read would be no truth.
   if (progress.value.kind === "reading" && numbered.length === 0) return null;
@@ -25,7 +27,10 @@ export function FindingList(props: {
   if (panels.value.length === 0 && numbered.length === 0) return null;
   return (
     <section class="findings" aria-labelledby="findings-title">
-      <h2 id="findings-title">{countWords(numbered.map(({ placed }) => placed))}</h2>
+      <h2 id="findings-title">
+        {countWords(numbered.map(({ placed }) => placed))}
+        {without}
+      </h2>
       <ol>
         {numbered.map(({ number, placed }) => (
           <FindingItem key={`${number} ${keyOf(placed)}`} number={number} placed={placed} />

@@ -57,6 +57,7 @@ function OpenMenu(): JSX.Element {
     <details
       ref={menu}
       class="open-menu"
+      name="page-menu"
       onToggle={(event) => {
         isMenuOpen.value = event.currentTarget.open;
       }}

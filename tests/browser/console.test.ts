@@ -62,6 +62,7 @@ async function viewFrom(name: string): Promise<void> {
 describe("the tug trainer's console", () => {
   test("is drawn", async () => {
     const shot = await page.locator(".stage").screenshot();
+    await page.getByRole("heading", { name: "; fit not checked yet" }).waitFor();
     // A picture of one colour packs to far less: 400 by 300 of plain paper are under 2 kB.
     expect(shot.length).toBeGreaterThan(15_000);
   });

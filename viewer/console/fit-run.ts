@@ -1,11 +1,12 @@
 // The fit of the console by the solid kernel: asked for, with its progress, given up, and its findings chosen one by one.
 
-import { signal } from "@preact/signals";
+import { effect, signal } from "@preact/signals";
 import { sourcesOf, texts } from "../desk.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { type FitRun, runFit } from "./console-client.ts";
 import type { FitFinding } from "./console-messages.ts";
 import { changeLook, look, said, wanted } from "./console-state.ts";
+import { fitStanding } from "./fit-standing.ts";
 
 export type Fit =
   | { readonly kind: "unasked" }
@@ -19,6 +20,12 @@ export type Fit =
 
 export const fit = signal<Fit>({ kind: "unasked" });
 export const chosenFinding = signal<FitFinding | null>(null);
+
+effect(() => {
+  const now = fit.value;
+  const isNew = now.kind === "done" && now.of === texts.value;
+  fitStanding.value = isNew ? "checked" : now.kind === "done" ? "stale" : "unchecked";
+});
 
 let run: FitRun | null = null;
 

@@ -123,7 +123,13 @@ function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.E
       >
         Whole panel <kbd>0</kbd>
       </button>
-      <details class="show">
+      <details
+        class="show"
+        name="page-menu"
+        onKeyDown={(event) => {
+          if (event.key === "Escape") event.currentTarget.open = false;
+        }}
+      >
         <summary>Show</summary>
         <div>
           <LayerList />
