@@ -34,6 +34,10 @@ export type Column = (typeof LIST_COLUMNS)[number];
 
 export const readComponentList = (file: string, text: string): ComponentList => {
   const from = source(file, text);
+  if (text.trim() === "") {
+    const message = "the list is empty; its first line is to name its columns, `part` among them";
+    return { file, lines: [], findings: [told(LIST_CODES.emptyList, message, spanIn(from, 0, 0))] };
+  }
   const table = tableOf(from);
   if (table.kind === "refused") {
     return { file, lines: [], findings: [table.finding] };

@@ -5,7 +5,7 @@
 // Schema follow from that line.
 
 import { type Finding, finding } from "../diagnostics/finding.ts";
-import { inWords, nearestNames } from "../diagnostics/nearest.ts";
+import { nearestHint, nearestNames } from "../diagnostics/nearest.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { type Field, type Reading, read, unread } from "./field.ts";
@@ -308,9 +308,8 @@ const unknownKey = (
   { source, free }: { readonly source: Source; readonly free: readonly string[] },
 ): Finding => {
   const nearest = nearestNames(entry.key, free);
-  const hint = nearest.length === 0 ? "" : `; the nearest are ${inWords(nearest, "and")}`;
   return finding(MEANING_CODES.unknownKey, {
-    message: `${about(node)}${shortened(entry.key)} is not a key that can stand here${hint}`,
+    message: `${about(node)}${shortened(entry.key)} is not a key that can stand here${nearestHint(nearest)}`,
     span: entry.keySpan,
     remedies: nearest.slice(0, 1).map((name) => ({
       title: `write ${name}`,

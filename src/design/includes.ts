@@ -1,7 +1,7 @@
 // Which further files a design needs. Pure: whoever may read files goes on until no new name comes up.
 
 import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
-import { inWords, nearestNames } from "../diagnostics/nearest.ts";
+import { nearestHint, nearestNames } from "../diagnostics/nearest.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { readText } from "./read-text.ts";
 import { resolveInclude } from "./resolve-include.ts";
@@ -85,9 +85,8 @@ export const includeCycles = (
 /** A finding for a named file that is not among those there are. */
 export const fileMissing = ({ path, span }: Include, there: Iterable<string>): Finding => {
   const nearest = nearestNames(path, there);
-  const hint = nearest.length === 0 ? "" : `; the nearest are ${inWords(nearest, "and")}`;
   return finding(MEANING_CODES.fileMissing, {
-    message: `there is no file ${path}${hint}`,
+    message: `there is no file ${path}${nearestHint(nearest)}`,
     span,
   });
 };

@@ -3,6 +3,7 @@
 
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
+import { openBracket } from "./open-bracket.ts";
 import { type Source, spanIn } from "./source.ts";
 
 interface ParseError {
@@ -19,11 +20,24 @@ export const syntaxFindings = (
     return [syntaxFinding(source, { code: "IMPOSSIBLE", pos: [0, 0] }, 0)];
   }
   const wrong = errors.filter(({ code }) => !REFUSED_ELSEWHERE.has(code));
-  const told = wrong.slice(0, MOST_TOLD);
+  const bracket = wrong.length === 0 ? null : openBracket(source.text);
+  // What is told behind a bracket that was never closed is its echo.
+  const cause = wrong.some(({ pos }) => bracket !== null && pos[0] >= bracket) ? bracket : null;
+  const causes: readonly ParseError[] =
+    cause === null
+      ? wrong
+      : [
+          ...wrong.filter(({ pos }) => pos[0] < cause),
+          { code: OPEN_BRACKET, pos: [cause, cause + 1] },
+        ];
+  const told = causes.slice(0, MOST_TOLD);
   return told.map((error, index) =>
-    syntaxFinding(source, error, index === 0 ? wrong.length - told.length : 0),
+    syntaxFinding(source, error, index === 0 ? Math.max(0, wrong.length - told.length) : 0),
   );
 };
+
+/** Of no parser: this program finds it. */
+const OPEN_BRACKET = "OPEN_BRACKET";
 
 const MOST_TOLD = 3;
 const REFUSED_ELSEWHERE = new Set(["TAG_RESOLVE_FAILED", "BAD_ALIAS"]);
@@ -41,6 +55,7 @@ const syntaxFinding = (source: Source, error: ParseError, suppressed: number): F
 const OTHERWISE = "this can't be taken apart into keys and values";
 
 const WORDS: Readonly<Record<string, string>> = {
+  [OPEN_BRACKET]: "the bracket that is opened here is not closed",
   TAB_AS_INDENT: "the line is indented with a tab; use spaces",
   BAD_INDENT: "the indentation does not fit the lines around it, or a bracket above is not closed",
   MISSING_CHAR: "a closing bracket or quotation mark, a comma or a space is missing here",

@@ -23,6 +23,12 @@ export const inWords = (names: readonly string[], last = "or"): string => {
   return head.length === 0 ? tail : `${head.join(", ")} ${last} ${tail}`;
 };
 
+/** "; the nearest are brake and break-2" behind a name that is not known; empty where there are none. */
+export const nearestHint = (names: readonly string[]): string =>
+  names.length === 0
+    ? ""
+    : `; the nearest ${names.length === 1 ? "is" : "are"} ${inWords(names, "and")}`;
+
 /** Longer names are compared by their beginnings: the work grows with the square of the length. */
 const LONGEST = 48;
 

@@ -78,7 +78,7 @@ describe("a component list", () => {
 
 describe("a component list with a fault", () => {
   test.each([
-    ["", "list-no-header", 1],
+    ["", "list-empty", 1],
     ["toggle-12, 2, BRAKE", "list-no-header", 1],
     ["part, number\nled-5, 1", "list-unknown-column", 1],
     ["part,,legend\nled-5,,A", "list-unknown-column", 1],

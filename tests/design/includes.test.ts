@@ -112,5 +112,8 @@ catalogue: parts.yaml
     expect(fileMissing(include, ["workshop.yaml", "a.yaml"]).message).toBe(
       "there is no file worksop.yaml; the nearest are workshop.yaml and a.yaml",
     );
+    expect(fileMissing(include, ["a.yaml"]).message).toBe(
+      "there is no file worksop.yaml; the nearest is a.yaml",
+    );
   });
 });

@@ -84,6 +84,17 @@ describe("a text that is no tree", () => {
   ])("but %j says little", (text, code) => expect(codes(text)).toEqual([code]));
 });
 
+test.each([
+  ["components: [[[", "components: [", "title: T\nheight: 3 modules"],
+  ["lettering: { gap: 2", "lettering: {", 'title: "a [ b"\nheight: 3 modules'],
+])("a bracket that is never closed is told where it is opened: %s", (line, before, after) => {
+  const text = panelText(`# not this [\ntitle2: 'nor {'\n${line}\n${after}`);
+  const [first, ...others] = readDesign(FILE, text).findings;
+  expect(first?.message).toBe("the bracket that is opened here is not closed");
+  expect(first?.span.start).toBe(text.indexOf(before) + before.length - 1);
+  expect(others).toEqual([]);
+});
+
 describe("a hostile file", () => {
   test.each([
     ["a megabyte of brackets", million("["), "too-large"],

@@ -78,7 +78,7 @@ test.each([
   ["a second colon", "mount: console-rail", "mount: console-rail:", 4],
   ["a value half typed", "height: 10 modules", "height: ", 5],
   ["a kind half typed", "kind: panel", "kind: pan", 2],
-  ["an open bracket", "components:", "components: [[[", 9],
+  ["an open bracket", "components:", "components: [[[", 7],
 ])("%s keeps the panel at its place, with the line of the fault", (_, from, to, line) => {
   const broken = { ...SOUND, "left.yaml": SOUND["left.yaml"]!.replace(from, to) };
   const shown = shownAfter(first, broken);
