@@ -45,11 +45,9 @@ function OpenMenu(): JSX.Element {
       menu.current.querySelector("summary")?.focus();
     };
     document.addEventListener("pointerdown", outside);
-    document.addEventListener("focusin", outside);
     document.addEventListener("keydown", escaped);
     return () => {
       document.removeEventListener("pointerdown", outside);
-      document.removeEventListener("focusin", outside);
       document.removeEventListener("keydown", escaped);
     };
   }, []);

@@ -136,7 +136,7 @@ function MakingLine(): JSX.Element | null {
       return (
         <p class="making">
           <progress aria-label="Making the pack" />
-          <span role="status">Making: {now.words} …</span>
+          <span role="status">Now {now.words} …</span>
           <button type="button" class="act" onClick={giveUp}>
             Give up
           </button>
