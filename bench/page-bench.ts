@@ -1,5 +1,6 @@
 // `npm run bench:page`: what the built page fetches before its first panel; the console's picture in the tests' browser, drawn
-// by software, beside a bare scene of the same triangles, in turns; an edit and a step of a drag. Needs `npm run build`. Folders after `--` are other builds of the page: an edit in each of them is timed too, in turns.
+// by software, beside a bare scene of the same triangles, in turns; an edit and a step of a drag. Needs `npm run build`.
+// Folders after `--` are other builds of the page: an edit in each of them is timed too, in turns.
 
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
@@ -18,6 +19,7 @@ import { editTimes } from "./page-edits.ts";
 const root = dirname(import.meta.dirname);
 const ROUNDS = 7;
 const STEPS = 24;
+const EDITS = 60;
 
 await load();
 await edits();
@@ -49,8 +51,6 @@ async function edits(): Promise<void> {
     await own.close();
   }
 }
-
-const EDITS = 60;
 
 async function tellEdits(folder: string, of: PageStand): Promise<void> {
   const { page, bare } = await editTimes(of, EDITS);
