@@ -32,15 +32,22 @@ const firstSide = ({ bays }: ConsoleScene): number => {
   const [first, ...others] = bays.map(({ frame }) => frame.z);
   if (first === undefined) return FIRST_SIDE;
   const { side } = towardFrom(others.reduce(plus, first));
-  return (side + (side > 180 ? FIRST_TURN : -FIRST_TURN) + 360) % 360;
+  // Turned to where the bays are seen along less and across more: a row is long.
+  const run = towardFrom(bays.map(({ frame }) => frame.y).reduce(plus)).side;
+  const along = (turned: number): number => Math.abs(Math.cos(((turned - run) * Math.PI) / 180));
+  const [left, right] = [side - FIRST_TURN, side + FIRST_TURN];
+  return ((along(left) < along(right) ? left : right) + 360) % 360;
 };
 
 export const standingViews = (scene: ConsoleScene, opening: Opening): readonly StandingView[] => {
-  const all = [...boxPoints(scene), ...operatorPoints(scene)];
+  const { figure, reach } = operatorPoints(scene);
+  const seen = [...boxPoints(scene), ...figure];
   const framed = (side: number, rise: number): CameraGoal =>
-    framingGoal(all, { side, rise }, opening);
+    framingGoal([...seen, ...reach], { side, rise }, opening);
+  // The reach may leave the first picture: with it the console would take a third of it.
+  const first = framingGoal(seen, { side: firstSide(scene), rise: FIRST_RISE }, opening);
   return [
-    { id: "whole", words: "Whole", goal: framed(firstSide(scene), FIRST_RISE) },
+    { id: "whole", words: "Whole", goal: first },
     ...seatView(scene),
     { id: "above", words: "Above", goal: framed(0, 89) },
     { id: "left", words: "Left side", goal: framed(270, 2) },
@@ -64,14 +71,19 @@ const boxPoints = ({ box: { low, high } }: ConsoleScene): readonly Vector[] =>
   );
 
 /** The figure and the arcs of its reach, as they are drawn. */
-const operatorPoints = ({ operator, bays }: ConsoleScene): readonly Vector[] => {
-  if (operator === null) return [];
+const operatorPoints = ({
+  operator,
+  bays,
+}: ConsoleScene): { readonly figure: readonly Vector[]; readonly reach: readonly Vector[] } => {
+  if (operator === null) return { figure: [], reach: [] };
   const { figure, functional, extended } = operatorLines(operator, bays);
-  const lines = [...figure, ...functional, ...extended];
-  return Array.from({ length: lines.length / 3 }, (_, at) =>
+  return { figure: endsOf(figure), reach: [...endsOf(functional), ...endsOf(extended)] };
+};
+
+const endsOf = (lines: ArrayLike<number>): readonly Vector[] =>
+  Array.from({ length: lines.length / 3 }, (_, at) =>
     vector(lines[3 * at]!, lines[3 * at + 1]!, lines[3 * at + 2]!),
   );
-};
 
 const bayPoints = ({ frame, length, width }: SceneBay): readonly Vector[] =>
   [0, length].flatMap((along) =>
