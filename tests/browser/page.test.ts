@@ -44,7 +44,7 @@ async function opened(design: DesignInput): Promise<OpenPage> {
 test("the page starts and complains about nothing", async () => {
   const { page, complaints } = await openPage(stand);
   await page.getByRole("heading", { name: "Consolewright" }).waitFor();
-  await page.waitForLoadState("networkidle");
+  await page.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
   expect(complaints).toEqual([]);
   expect(stand.server.missing).toEqual([]);
   await page.close();
