@@ -1,10 +1,9 @@
 // The room of the job pack in a real browser, behind the server of `view`, with one panel: the files that leave it are byte for
 // byte those of the command line, each kind of file is shown, and the print of a template is in true size.
 
-import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import type { Browser, Page } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { graveAxeFindings } from "../support/axe.ts";
 import { launchBrowser } from "../support/browser.ts";
 import type { DesignInput } from "../support/pack-hashes.ts";
 import {
@@ -189,18 +188,6 @@ test(
 );
 
 describe("axe-core", () => {
-  const source = readFileSync(fileURLToPath(import.meta.resolve("axe-core/axe.min.js")), "utf8");
-
-  const grave = async (page: Page): Promise<readonly string[]> => {
-    await page.evaluate(source);
-    const found: unknown = await page.evaluate(
-      `axe.run().then(({ violations }) => violations
-        .filter(({ impact }) => impact === "serious" || impact === "critical")
-        .flatMap(({ id, nodes }) => nodes.map(({ html }) => id + " " + html.slice(0, 120))))`,
-    );
-    return Array.isArray(found) ? found : ["no answer"];
-  };
-
   test.each(["light", "dark"] as const)(
     "finds nothing grave in the room in %s",
     async (scheme) => {
@@ -210,13 +197,15 @@ describe("axe-core", () => {
       await made(page);
       for (const pattern of [/\.nominal\.svg/, /^template/, /\.csv/, /-front\.svg/]) {
         await choose(page, pattern);
-        expect(await grave(page)).toEqual([]);
+        expect(await graveAxeFindings(page)).toEqual([]);
       }
       // And it can find something.
       await page.evaluate(() => {
         for (const button of document.querySelectorAll(".pack-bar button")) button.textContent = "";
       });
-      expect((await grave(page)).some((each) => each.startsWith("button-name"))).toBe(true);
+      expect((await graveAxeFindings(page)).some((each) => each.startsWith("button-name"))).toBe(
+        true,
+      );
     },
     PATIENCE,
   );

@@ -1,12 +1,12 @@
 // The page with its server: edits, saves, changes outside, conflicts, files that can't be written, and what an
 // accessibility checker of others finds in it.
 
-import { chmodSync, readFileSync, rmSync, unlinkSync } from "node:fs";
+import { chmodSync, rmSync, unlinkSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
 import { type Disk, realDisk } from "../../src/cli/disk.ts";
+import { graveAxeFindings } from "../support/axe.ts";
 import { launchBrowser } from "../support/browser.ts";
 import {
   buildDeskPage,
@@ -303,18 +303,6 @@ test("a snapshot is kept, compared, brought back as one step, and removed", asyn
 });
 
 describe("axe-core", () => {
-  const source = readFileSync(fileURLToPath(import.meta.resolve("axe-core/axe.min.js")), "utf8");
-
-  const grave = async (page: Page): Promise<readonly string[]> => {
-    await page.evaluate(source);
-    const found: unknown = await page.evaluate(
-      `axe.run().then(({ violations }) => violations
-        .filter(({ impact }) => impact === "serious" || impact === "critical")
-        .flatMap(({ id, nodes }) => nodes.map(({ html }) => id + " " + html.slice(0, 120))))`,
-    );
-    return Array.isArray(found) ? found : ["no answer"];
-  };
-
   test.each(["light", "dark"] as const)("finds nothing grave on the page in %s", async (scheme) => {
     const { page, write } = await opened((design) =>
       design.write(PANEL, () => faultyDesign.files[PANEL] ?? ""),
@@ -324,7 +312,7 @@ describe("axe-core", () => {
     await replaceIn(page, revise("A", "B"));
     write(PANEL, (before) => before.replace("revision: A", "revision: Z"));
     await page.getByRole("button", { name: /^See both/ }).click();
-    expect(await grave(page)).toEqual([]);
+    expect(await graveAxeFindings(page)).toEqual([]);
     // And it can find something.
     await page.evaluate(() => {
       for (const button of document.querySelectorAll(".decision button")) {
@@ -332,7 +320,9 @@ describe("axe-core", () => {
         button.textContent = "";
       }
     });
-    expect((await grave(page)).some((each) => each.startsWith("button-name"))).toBe(true);
+    expect((await graveAxeFindings(page)).some((each) => each.startsWith("button-name"))).toBe(
+      true,
+    );
   });
 });
 

@@ -4,9 +4,9 @@
 
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
+import { graveAxeFindings } from "../support/axe.ts";
 import { launchBrowser } from "../support/browser.ts";
 import {
   choosePicture,
@@ -221,8 +221,6 @@ test("what is no picture is not kept, and a name that wants to be markup is text
 });
 
 describe("axe-core", () => {
-  const source = readFileSync(fileURLToPath(import.meta.resolve("axe-core/axe.min.js")), "utf8");
-
   test.each(["light", "dark"] as const)(
     "finds nothing serious in the drawer, %s",
     async (scheme) => {
@@ -231,13 +229,7 @@ describe("axe-core", () => {
       await openDrawer(page);
       await page.getByRole("button", { name: "Add a point" }).click();
       await page.getByLabel("Point 5, pixels across").waitFor();
-      await page.evaluate(source);
-      const found = await page.evaluate<readonly string[]>(
-        `axe.run().then(({ violations }) => violations
-        .filter(({ impact }) => impact === "serious" || impact === "critical")
-        .map(({ id, nodes }) => id + ": " + nodes.map(({ target }) => target.join(" ")).join(", ")))`,
-      );
-      expect(found).toEqual([]);
+      expect(await graveAxeFindings(page)).toEqual([]);
     },
   );
 });

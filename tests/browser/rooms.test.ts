@@ -1,11 +1,11 @@
 // The rooms of the page for everybody: axe-core's rules where to begin, in a panel and in the console's room, Tab in the order
 // of reading; and the console's room follows shapes that change on the disk.
 
-import { readFileSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { axeFindings } from "../support/axe.ts";
 import { layDesign } from "../support/desk-page.ts";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
 import { faultyDesign } from "../support/page-designs.ts";
@@ -28,17 +28,6 @@ async function openLoose(page: Page, texts: Readonly<Record<string, string>>): P
   }));
   await page.getByLabel("Open files").setInputFiles(files);
   await page.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
-}
-
-const axe = readFileSync(fileURLToPath(import.meta.resolve("axe-core/axe.min.js")), "utf8");
-
-/** What axe-core (its rules for WCAG 2.2 A and AA among them) holds against the page as it stands. */
-async function axeFindings(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  return page.evaluate<readonly string[]>(
-    `axe.run().then(({ violations }) => violations.map(({ id, nodes }) =>
-      id + ": " + nodes.map(({ target }) => target.join(" ")).join(", ")))`,
-  );
 }
 
 /** The small console in its room, drawn once. */

@@ -2,6 +2,7 @@
 // changed: one file as it is, several in one archive with their folders.
 
 import type { DesignTexts } from "../core-messages.ts";
+import { giveFile } from "./give-file.ts";
 import type { NamedBytes } from "./named-bytes.ts";
 import type { SaveOutcome, Store, TextChange } from "./store.ts";
 
@@ -34,29 +35,17 @@ export function looseStore(
 async function download(changes: readonly TextChange[]): Promise<SaveOutcome> {
   const [first, ...others] = changes;
   if (first === undefined) return { kind: "saved", how: "Nothing has changed" };
-  if (others.length === 0) give(lastName(first.file), new Blob([first.after]));
+  const encoder = new TextEncoder();
+  if (others.length === 0) giveFile(lastName(first.file), encoder.encode(first.after));
   else {
     // Loaded when it is needed: no page shows its first picture with it.
     const { zipSync } = await import("fflate");
-    const encoder = new TextEncoder();
     const files = Object.fromEntries(
       changes.map(({ file, after }) => [file, encoder.encode(after)]),
     );
-    give("changed-files.zip", new Blob([new Uint8Array(zipSync(files))]));
+    giveFile("changed-files.zip", zipSync(files));
   }
   return { kind: "saved", how: "Handed to the browser as a download" };
 }
-
-function give(name: string, blob: Blob): void {
-  const address = URL.createObjectURL(blob);
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser reads it after this turn.
-  setTimeout(() => URL.revokeObjectURL(address), KEPT_MS);
-}
-
-const KEPT_MS = 60_000;
 
 const lastName = (path: string): string => path.split("/").at(-1) ?? path;

@@ -4,10 +4,10 @@
 import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
 import { choosePanel, panels, pointAt, texts } from "../desk.ts";
+import { giveFile } from "../files/give-file.ts";
 import { sizeWords } from "./file-groups.ts";
 import { FileList } from "./file-list.tsx";
 import { FilePreview } from "./file-preview.tsx";
-import { giveFile } from "./give-file.ts";
 import type { HeldPack, MadePack, PackWant } from "./pack-messages.ts";
 import {
   askConsole,

@@ -1,4 +1,4 @@
-// Hands bytes to the browser as a download under a name of the pack's own.
+// Hands bytes to the browser as a download under a name.
 
 export const giveFile = (name: string, bytes: Uint8Array): void => {
   const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)]));
