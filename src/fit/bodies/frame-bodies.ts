@@ -13,13 +13,16 @@ export const frameBodies = (frame: ConsoleFrame, span: Span): readonly StandingB
   frame.parts.map((part) => ({
     id: part.id,
     role: roleOf(part),
-    thing: part.title,
+    thing: withinSentence(part.title),
     what: "",
     solid: prism(-part.thickness, 0, solidRegion(part.region)),
     extent: { ...contourExtent(part.region.outline), minZ: mm(-part.thickness), maxZ: mm(0) },
     frame: part.frame,
     span,
   }));
+
+/** Titles begin with a capital; findings speak of a board in the middle of a sentence. */
+const withinSentence = (title: string): string => title.charAt(0).toLowerCase() + title.slice(1);
 
 const roleOf = ({ role }: FramePart): ConsoleBodyRole => {
   switch (role) {
