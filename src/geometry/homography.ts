@@ -24,9 +24,7 @@ export type HomographyFit =
   | {
       readonly kind: "fit";
       readonly map: Homography;
-      /** How far each pair's own point lies from where the map puts it, in the unit of `to`. */
-      readonly residuals: readonly number[];
-      /** Their root mean square. */
+      /** How far the pairs' own points lie from where the map puts them: root mean square, in the unit of `to`. */
       readonly rms: number;
     }
   | { readonly kind: "degenerate"; readonly trouble: HomographyTrouble };
@@ -167,7 +165,7 @@ const directLinear = (pairs: readonly PointPair[]): Homography => {
       for (const [i, a] of row.entries())
         for (const [j, b] of row.entries()) sums[i]![j] = sums[i]![j]! + a * b;
   const found = leastEigenvector(sums);
-  const at = (index: number): number => found[index] ?? 0;
+  const at = (index: number): number => found[index]!;
   return [at(0), at(1), at(2), at(3), at(4), at(5), at(6), at(7), at(8)];
 };
 
@@ -183,9 +181,8 @@ const turnedToPairs = (map: Homography, pairs: readonly PointPair[]): Homography
   if (near !== 0 && near !== depths.length)
     return { kind: "degenerate", trouble: { kind: "folded" } };
   const turned = near === 0 ? negated(map) : map;
-  const residuals = residualsOf(turned, pairs);
-  const rms = Math.sqrt(mean(residuals.map((residual) => residual * residual)));
-  return { kind: "fit", map: turned, residuals, rms };
+  const rms = Math.sqrt(mean(residualsOf(turned, pairs).map((residual) => residual * residual)));
+  return { kind: "fit", map: turned, rms };
 };
 
 const negated = ([a, b, c, d, e, f, g, h, i]: Homography): Homography => [
