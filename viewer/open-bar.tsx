@@ -4,14 +4,9 @@
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { ConsoleChoice } from "./console-choice.tsx";
-import { LeaveQuestion, leaveFor } from "./files/leave-question.tsx";
-import {
-  exampleNames,
-  openExample,
-  openFolder,
-  openPathed,
-  type PathedFile,
-} from "./files/opening.ts";
+import { exampleNames } from "./files/examples.ts";
+import { LeaveQuestion } from "./files/leave-question.tsx";
+import { openExample, openFolder, openPathed, type PathedFile } from "./files/opening.ts";
 import { store } from "./files/stored-state.ts";
 import { isListOpen } from "./panel/list-state.ts";
 import { isMenuOpen } from "./start/menu-state.ts";
@@ -148,7 +143,7 @@ function ExampleChoice(): JSX.Element {
         value={open}
         onChange={(event) => {
           const next = event.currentTarget.value;
-          leaveFor(next, () => openExample(next));
+          void openExample(next);
           // It names what is open until that has changed.
           event.currentTarget.value = open;
         }}

@@ -1,11 +1,12 @@
 // Opening a design: the one that the server has, a folder to work in, files that were chosen or dropped, or an example
 // that was built in; the demo, where nothing else is asked for. Whatever is kept of it in the browser is looked for then.
 
-import { signal } from "@preact/signals";
 import { binariesOf } from "../../src/design/includes.ts";
 import { choosePanel, progress } from "../desk.ts";
 import { beginGuideOnce, openStart } from "../start/start-state.ts";
+import { exampleNames, exampleTexts, loadExamples } from "./examples.ts";
 import { folderStore, pickFolder } from "./folder-store.ts";
+import { leaveFor } from "./leaving.ts";
 import { looseStore } from "./loose-store.ts";
 import { namedBytes } from "./named-bytes.ts";
 import { findRecovery, keepNow, leftOver, offered } from "./recovery.ts";
@@ -13,13 +14,7 @@ import { openStore } from "./saving.ts";
 import { isServed, serverStore } from "./server-store.ts";
 import { findSnapshots } from "./snapshots.ts";
 import type { Store } from "./store.ts";
-import { stored } from "./stored-state.ts";
-
-type Examples = Readonly<Record<string, Readonly<Record<string, string>>>>;
-
-export const exampleNames = signal<readonly string[]>([]);
-
-let examples: Examples = {};
+import { stored, tell } from "./stored-state.ts";
 
 /** What is shown to somebody who has asked for nothing yet. */
 const DEMO = "tug-trainer";
@@ -43,7 +38,8 @@ async function openBeginning(): Promise<void> {
   // Somebody was quicker, or has given it up.
   if (openings > 0) return;
   if (progress.value.kind !== "reading" || !exampleNames.value.includes(DEMO)) begin();
-  else if (left === null || Object.hasOwn(examples, left.name)) await openDemo(left?.name ?? DEMO);
+  else if (left === null || exampleNames.value.includes(left.name))
+    await openDemo(left?.name ?? DEMO);
   else if (left.kind === "texts") await open(left.store);
   else begin();
 }
@@ -80,22 +76,15 @@ export const openFolder = (): (() => Promise<void>) | null => {
   };
 };
 
-async function loadExamples(): Promise<void> {
-  const answer = await fetch("examples.json").catch(() => null);
-  if (answer?.ok !== true) return;
-  examples = await answer.json();
-  exampleNames.value = Object.keys(examples).sort();
-}
-
-export async function openExample(name: string): Promise<void> {
-  const first = FIRST_PANELS[name] ?? null;
-  await open(looseStore(name, new Map(Object.entries(examples[name] ?? {}))), first);
-}
+/** Whether it was opened: the person may stay with what is not saved. So with all that follow. */
+export const openExample = (name: string): Promise<boolean> =>
+  open(looseStore(name, exampleTexts(name)), FIRST_PANELS[name] ?? null);
 
 /** A text that was made in the page: nothing of it is stored yet. */
-export async function openMade(file: string, text: string): Promise<void> {
-  await open(looseStore(file, new Map([[file, text]])));
-  stored.value = new Map();
+export async function openMade(file: string, text: string): Promise<boolean> {
+  const isOpened = await open(looseStore(file, new Map([[file, text]])));
+  if (isOpened) stored.value = new Map();
+  return isOpened;
 }
 
 export interface PathedFile {
@@ -126,14 +115,18 @@ export async function openPathed(files: readonly PathedFile[]): Promise<void> {
 /** How many designs were asked for since the page began. */
 let openings = 0;
 
-async function open(store: Store, first: FirstPanel | null = null): Promise<void> {
+async function open(store: Store, first: FirstPanel | null = null): Promise<boolean> {
   openings += 1;
+  const leave = await leaveFor(store.name);
+  if (leave.kind === "stay") return false;
   await keepNow();
   const why = await openStore(store, first?.file ?? null);
   if (why !== null) {
     progress.value = { kind: "refused", why };
-    return;
+    return false;
   }
+  if (leave.news !== null) tell(leave.news);
   if (first !== null) choosePanel(first.name);
   await Promise.all([findRecovery(), findSnapshots()]);
+  return true;
 }

@@ -5,7 +5,6 @@ import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { askPanel } from "../core-client.ts";
 import type { PlacedFinding } from "../core-messages.ts";
-import { leaveFor } from "../files/leave-question.tsx";
 import { openMade } from "../files/opening.ts";
 import { isListOpen, list } from "./list-state.ts";
 import type { MountChoice } from "./panel-messages.ts";
@@ -193,8 +192,5 @@ async function arrange(): Promise<void> {
   }
   const { text } = answer;
   const file = `${name}.yaml`;
-  leaveFor(file, async () => {
-    isListOpen.value = false;
-    await openMade(file, text);
-  });
+  if (await openMade(file, text)) isListOpen.value = false;
 }

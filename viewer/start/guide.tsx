@@ -4,7 +4,7 @@
 import { useSignalEffect } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
-import { exampleNames } from "../files/opening.ts";
+import { exampleNames } from "../files/examples.ts";
 import { GUIDE_STEPS, type GuideStep } from "./guide-steps.ts";
 import { endGuide, guideStep, isGuided, openStart } from "./start-state.ts";
 import "./start.css";

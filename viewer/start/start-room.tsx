@@ -3,7 +3,8 @@
 
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import { exampleNames, openExample, openFolder } from "../files/opening.ts";
+import { exampleNames } from "../files/examples.ts";
+import { openExample, openFolder } from "../files/opening.ts";
 import { dismiss, waitingFolder } from "../files/recovery.ts";
 import { store } from "../files/stored-state.ts";
 import { isListOpen, openWithList } from "../panel/list-state.ts";
@@ -96,8 +97,7 @@ function Tile({ name }: { readonly name: string }): JSX.Element {
         type="button"
         class="tile"
         onClick={async () => {
-          await openExample(name);
-          beginGuideOnce();
+          if (await openExample(name)) beginGuideOnce();
         }}
       >
         <img src={`pictures/${name}.svg`} alt="" width={320} height={180} />
