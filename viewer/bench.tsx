@@ -8,7 +8,7 @@ import {
   isConsoleOpen,
 } from "./console/console-door.tsx";
 import { fitStandingWords } from "./console/fit-standing.ts";
-import { panels, progress } from "./desk.ts";
+import { isReading, panels, progress } from "./desk.ts";
 import { Decisions } from "./files/decisions.tsx";
 import { FileBar } from "./files/file-bar.tsx";
 import { SnapshotList } from "./files/snapshot-list.tsx";
@@ -39,7 +39,7 @@ export function Bench(): JSX.Element {
         <FileBar />
         <Decisions />
       </header>
-      <main>
+      <main aria-busy={isReading}>
         <TwiceQuestion />
         {!isStartOpen.value && <ConsoleDoor />}
         {isStartOpen.value ? (

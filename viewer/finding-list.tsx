@@ -32,8 +32,8 @@ export function FindingList(props: {
         {without}
       </h2>
       <ol>
-        {numbered.map(({ number, placed }) => (
-          <FindingItem key={`${number} ${keyOf(placed)}`} number={number} placed={placed} />
+        {keyed(numbered).map(({ key, number, placed }) => (
+          <FindingItem key={key} number={number} placed={placed} />
         ))}
       </ol>
     </section>
@@ -61,8 +61,8 @@ function FindingItem({ number, placed }: NumberedFinding): JSX.Element {
       <NumberPair placed={placed} />
       {finding.remedies.length > 0 && (
         <ul>
-          {finding.remedies.map((remedy) => (
-            <li key={remedy.title}>
+          {finding.remedies.map((remedy, place) => (
+            <li key={place}>
               {remedy.edits.length === 0 ? (
                 remedy.title
               ) : (
@@ -131,5 +131,19 @@ const countWords = (sorted: readonly PlacedFinding[]): string => {
   return counts.join(", ");
 };
 
-const keyOf = ({ finding }: PlacedFinding): string =>
-  [finding.code, finding.span.file, finding.span.start, finding.message].join(" ");
+/**
+ * What a finding is of, without the numbers in its words: while a part is moved it is the same line, and whoever stands on its
+ * remedy by keyboard goes on standing there.
+ */
+function keyed(
+  numbered: readonly NumberedFinding[],
+): readonly (NumberedFinding & { readonly key: string })[] {
+  const counts = new Map<string, number>();
+  return numbered.map((one) => {
+    const { code, panel, span, subjects } = one.placed.finding;
+    const what = [code, panel, span.file, ...subjects].join(" ");
+    const before = counts.get(what) ?? 0;
+    counts.set(what, before + 1);
+    return { ...one, key: `${what} ${before}` };
+  });
+}

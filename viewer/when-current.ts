@@ -7,7 +7,7 @@ import { isCurrent } from "./desk.ts";
 /** Steps of the arrow keys become one step of the history when the hand rests this long, ms. */
 export const HAND_RESTS = 350;
 
-/** At once, or as soon as the picture is that of the text. */
+/** At once, or as soon as the picture is that of the text; of several that wait, each when the one before it has been read. */
 export function whenCurrent(act: () => void): void {
   let isDone = false;
   const stop = effect(() => {
@@ -15,7 +15,9 @@ export function whenCurrent(act: () => void): void {
     isDone = true;
     queueMicrotask(() => {
       stop();
-      act();
+      // Another that waited may have made its edit first.
+      if (isCurrent.value) act();
+      else whenCurrent(act);
     });
   });
 }

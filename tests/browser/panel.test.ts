@@ -53,6 +53,14 @@ async function pixelsAt(
 
 const PATIENCE = 60_000;
 
+/** As on a machine that is busy: whatever the page asks its workers from now on is asked a third of a second later. */
+function asksLate(): void {
+  const { postMessage } = Worker.prototype;
+  Worker.prototype.postMessage = function (message: unknown): void {
+    setTimeout(() => postMessage.call(this, message), 300);
+  };
+}
+
 describe("by keyboard alone", () => {
   test(
     "open, place from the drawer, move, mend, undo all, save",
@@ -115,6 +123,19 @@ describe("by keyboard alone", () => {
 });
 
 describe("on the sheet by keyboard", () => {
+  test("a step that begins while the one before it is still read is not lost", async () => {
+    const { page } = await benchOf(PANEL);
+    await page.evaluate(asksLate);
+    await page.getByRole("application").focus();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Shift+ArrowLeft");
+    const text = page.getByRole("textbox", { name: "Text of pumps.yaml" });
+    await expect.poll(() => text.inputValue()).toContain("x: 35 mm");
+    await page.keyboard.press("ArrowUp");
+    await textHas(page, "main: { part: toggle-6, at: { x: 35 mm, y: 50.5 mm }");
+    await page.close();
+  });
+
   test("Tab goes through the components and leaves the sheet; arrows edit what the design says", async () => {
     const { page, complaints } = await benchOf(PANEL);
     const sheet = page.getByRole("application");

@@ -33,10 +33,17 @@ export async function benchWith(stand: PageStand, text: string): Promise<Bench> 
   return { page, complaints };
 }
 
-export const textOf = (page: Page): Promise<string> =>
-  page.getByRole("textbox", { name: "Text of pumps.yaml" }).inputValue();
+/** Waits until what is seen is the reading of the newest text: keys that follow find the page at rest. */
+export const isRead = (page: Page): Promise<void> =>
+  page.locator('main[aria-busy="false"]').waitFor();
 
-/** Waits until the text is as wanted; says what it is where it never gets there. */
+/** Of the design, once it has been read. */
+export async function textOf(page: Page): Promise<string> {
+  await isRead(page);
+  return page.getByRole("textbox", { name: "Text of pumps.yaml" }).inputValue();
+}
+
+/** Waits until the text is as wanted and has been read; says what it is where it never gets there. */
 export async function textHas(page: Page, wanted: string | RegExp): Promise<string> {
   await expect
     .poll(() => textOf(page), { timeout: 8000 })

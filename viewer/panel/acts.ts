@@ -1,64 +1,26 @@
 // What can be done to the open panel, each as one step of the history: the edits are worked out from the text and the
 // layout, handed to the desk, and told in words.
 
-import { namer } from "../../src/arrange/unit-names.ts";
 import { type Edit, replaceValue } from "../../src/design/edit.ts";
 import { isLengthText, lengthIn } from "../../src/design/length-text.ts";
 import { pathAt } from "../../src/design/path-at.ts";
 import { rewritten } from "../../src/design/rewriting.ts";
-import { type Source, source } from "../../src/design/source.ts";
+import type { Source } from "../../src/design/source.ts";
 import type { Written } from "../../src/design/written.ts";
 import type { Remedy } from "../../src/diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { moveEdits } from "../../src/layout/move-edits.ts";
-import type { PanelLayout } from "../../src/layout/panel-layout.ts";
-import type { PanelReading } from "../core-messages.ts";
-import { isCurrent, panel, selection, texts, unread } from "../desk.ts";
-import { unreadWords } from "../kept-panels.ts";
+import { isCurrent, selection } from "../desk.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
-import {
-  componentEntries,
-  inHand,
-  offer,
-  say,
-  selectedEntries,
-  selectedThings,
-  unit,
-} from "./board.ts";
-import { componentAdded, componentCopied, turned } from "./component-edits.ts";
+import { inHand, offer, say, selectedEntries, selectedThings, unit } from "./board.ts";
+import { componentAdded, turned } from "./component-edits.ts";
 import { componentRenamed } from "./naming-edits.ts";
+import { type Open, open, STILL_READING } from "./open-panel.ts";
 import type { PartCard } from "./panel-messages.ts";
-import { type PatternKind, patternOf } from "./pattern-edits.ts";
+import { freshNames, named, namesOn, selectEntries } from "./panel-names.ts";
 import { thingsRemoved } from "./removal-edits.ts";
 import type { Shift } from "./snap.ts";
-import { spacedEvenly } from "./spacing-edits.ts";
 import { take, takeEdit } from "./told-edit.ts";
-
-interface Open {
-  readonly panel: PanelReading;
-  readonly layout: PanelLayout;
-  readonly from: Source;
-}
-
-/** null where there is nothing to work on, or where the picture is not yet that of the text. */
-function open(): Open | null {
-  const now = panel.value;
-  const text = now === null ? undefined : texts.value.get(now.file);
-  if (now === null || now.layout === null || text === undefined) return null;
-  if (!isCurrent.value) {
-    say("Still reading the last change: a moment.");
-    return null;
-  }
-  if (isUnread()) return null;
-  return { panel: now, layout: now.layout, from: source(now.file, text) };
-}
-
-/** Whether the picture is an older one than the text, which is said then: nothing is done in it. */
-export function isUnread(): boolean {
-  const why = unread.value;
-  if (why !== null) say(`Not done: ${unreadWords(why, panel.value?.file ?? "")}.`);
-  return why !== null;
-}
 
 export function moveSelection(shift: Shift): void {
   const on = open();
@@ -147,59 +109,6 @@ export function renameComponent(entry: string, typed: string): void {
   if (isDone) selectEntries([name]);
 }
 
-/** Between a component and its copy, mm. */
-const COPY_GAP = 5;
-
-export function copySelection(): void {
-  const on = open();
-  const entries = componentEntries.value;
-  if (on === null || entries.length === 0) return;
-  const nameOf = freshNames(on.panel);
-  const names: string[] = [];
-  const steps = entries.map((entry) => (now: Source) => {
-    const own = on.layout.components.filter((one) => one.entry === entry);
-    const boxes = own.flatMap(({ id }) => on.panel.picture?.boxes[id] ?? []);
-    const right = Math.max(...boxes.map(({ maxX }) => maxX));
-    const left = Math.min(...boxes.map(({ minX }) => minX));
-    const [first] = own;
-    const name = nameOf(null, entry.replace(/-\d+$/, ""));
-    names.push(name);
-    const low = {
-      x: Math.min(...own.map(({ at }) => at.x)),
-      y: Math.min(...own.map(({ at }) => at.y)),
-    };
-    const x = rounded(low.x + right - left + COPY_GAP);
-    return first === undefined
-      ? { kind: "refused" as const, why: `${entry} is not on the panel` }
-      : componentCopied(now, entry, { name, x, y: low.y });
-  });
-  if (takeEdit(rewritten(on.from, steps), `copy ${named(entries)}`, `Copied as ${named(names)}`))
-    selectEntries(names);
-}
-
-export function spaceSelection(): void {
-  const on = open();
-  if (on === null) return;
-  const spacing = spacedEvenly(on.from, selectedEntries.value, on.layout);
-  if (spacing === null) {
-    say("Spacing evenly takes three components or more.");
-    return;
-  }
-  const pitch = lengthIn(unit.value, spacing.pitch);
-  takeEdit(
-    spacing.edit,
-    `space ${named(selectedEntries.value)}`,
-    `Spaced evenly, ${pitch} from centre to centre`,
-  );
-}
-
-export function makePattern(kind: PatternKind): void {
-  const on = open();
-  if (on === null) return;
-  const made = patternOf(on.from, kind, { entries: componentEntries.value, layout: on.layout });
-  if (takeEdit(made.edit, `make a ${kind}`, `Made a ${made.says}`)) selectEntries([made.name]);
-}
-
 export function placePart(card: PartCard, at: Shift): void {
   const on = open();
   if (on === null) return;
@@ -215,7 +124,9 @@ export function placePart(card: PartCard, at: Shift): void {
 }
 
 export function applyRemedy(remedy: Remedy): void {
-  take(remedy.edits, remedy.title, `Done: ${remedy.title}`);
+  // It was worked out from a text that is not the newest any more.
+  if (!isCurrent.value) say(STILL_READING);
+  else take(remedy.edits, remedy.title, `Done: ${remedy.title}`);
 }
 
 /** A number as typed in place of the one that the design states; the reader judges it. */
@@ -231,24 +142,6 @@ export function stateNumber(
   if (isLengthText(text)) take([replaceValue(on.from, span, text)], `${entry}: ${key} ${text}`);
   else say(`${key}: "${text}" is no length; write 12.5 mm or 3/8 in.`);
 }
-
-const rounded = (value: number): number => Math.round(value * 2) / 2;
-
-/** The new reading knows the entries; until then their ids are those of single components. */
-function selectEntries(entries: readonly string[]): void {
-  selection.value = entries.flatMap((entry) => [entry, `${entry}.1`]);
-}
-
-const freshNames = (reading: PanelReading): ReturnType<typeof namer> => namer(namesOn(reading));
-
-const namesOn = ({ layout, design }: PanelReading): readonly string[] => [
-  ...design.components.map(({ id }) => id),
-  ...(layout?.lost ?? []),
-  ...design.markings.map(({ id }) => id),
-];
-
-const named = (names: readonly string[]): string =>
-  names.length <= 3 ? names.join(", ") : `${names.length} things`;
 
 /** Where the middle of what is selected lies, and how large it is: for those who can't see it. */
 export function selectionWords(): string {

@@ -75,11 +75,13 @@ export function dragTo(wanted: Shift, scene: SnapScene, isFree: boolean): void {
 export function letGo(): void {
   const now = drag.value;
   if (now === null) return;
-  drag.value = { ...now, guides: [] };
+  const landing = { ...now, guides: [] };
+  drag.value = landing;
   whenCurrent(() => {
     moveSelection(now.shift);
     whenCurrent(() => {
-      drag.value = null;
+      // What has been taken in hand since is another drag, and goes on.
+      if (drag.value === landing) drag.value = null;
     });
   });
 }
