@@ -42,10 +42,19 @@ export const CANNOT_WRITE: CodeEntry = {
   example: "consolewright make panel.yaml --out /media/full-disk/panel",
 };
 
+export const PACK_OF_NONE: CodeEntry = {
+  code: "cli/pack-of-none",
+  severity: "note",
+  title: "an old pack of no panel of this console",
+  why: "Among the packs of a console lies one that this program wrote and that none of its panels has now: the panel was renamed or taken out, or the folder is another design's. It is not marked and nothing of it is deleted. Do not cut from it; remove it, or write the packs somewhere else with --out.",
+  example: "panels: [{ file: pumps.yaml, as: pumps }]   # was bilge; out/desk/bilge is still there",
+};
+
 export const CLI_CODES: readonly CodeEntry[] = [
   UNREADABLE_FILE,
   OVERSIZE_FILE,
   TOO_MANY_FILES,
   OUTSIDE_ROOT,
   CANNOT_WRITE,
+  PACK_OF_NONE,
 ];

@@ -53,7 +53,13 @@ export const tellMade = (
   const seen = seenFrom(shell.cwd, made.opened.loaded, made.findings);
   showFindings(seen.findings, seen.files, { shell, style: { notes, lines: false } });
   const out = relative(shell.cwd, made.out) || made.out;
-  const lines = made.panels.map((panel) => panelLine(panel, out));
+  const lines = [
+    ...made.panels.map((panel) => panelLine(panel, out)),
+    ...made.leftOver.map(
+      ({ name, manifest }) =>
+        `${manifest.panel}: no panel of this console; its old pack in ${out}/${name} is left as it is`,
+    ),
+  ];
   const { name } = made.opened.project;
   shell.stdout(`${[...lines, `${name}: ${countsInWords(made.findings)}`].join("\n")}\n`);
 };

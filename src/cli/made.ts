@@ -2,6 +2,7 @@
 
 import type { Finding } from "../diagnostics/finding.ts";
 import type { PartChange } from "../pack/changes.ts";
+import type { Manifest } from "../pack/manifest.ts";
 import type { PanelPack } from "../pack/panel-pack.ts";
 import type { OpenProject } from "./open-project.ts";
 
@@ -28,10 +29,19 @@ export interface MadeZip {
   readonly bytes: Uint8Array;
 }
 
+/** A pack among those of a console that is of none of its panels. */
+export interface LeftOverPack {
+  /** Of the folder or the zip, in `out`. */
+  readonly name: string;
+  readonly place: string;
+  readonly manifest: Manifest;
+}
+
 export interface Made {
   readonly out: string;
   readonly opened: OpenProject;
   readonly panels: readonly MadePanel[];
   readonly zips: readonly MadeZip[];
+  readonly leftOver: readonly LeftOverPack[];
   readonly findings: readonly Finding[];
 }

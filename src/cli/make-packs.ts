@@ -3,6 +3,7 @@
 
 import type { PackOptions } from "../pack/panel-pack.ts";
 import { fittedConsole } from "./fitted-console.ts";
+import { leftOverFindings, leftOverPacks } from "./left-over-packs.ts";
 import type { Made, PackForm } from "./made.ts";
 import type { OpenProject } from "./open-project.ts";
 import { settleInOneZip, settlePack } from "./settle-packs.ts";
@@ -42,16 +43,19 @@ export const makePacks = async (
     as === "one-zip"
       ? [settleInOneZip(drafts, settling)]
       : drafts.map((draft) => settlePack(draft, settling));
+  const leftOver = leftOverPacks(drafts, settling);
   return {
     out,
     opened,
     panels: made.flatMap(({ panels }) => panels),
     zips: made.flatMap(({ zips }) => zips),
+    leftOver,
     findings: [
       ...opened.findings,
       ...(fit?.findings ?? []),
       ...drafts.flatMap(({ pack }) => pack.findings),
       ...made.flatMap(({ findings }) => findings),
+      ...leftOverFindings(leftOver, settling),
     ],
   };
 };

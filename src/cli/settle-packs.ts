@@ -2,6 +2,7 @@
 
 import { join } from "node:path";
 import { type Finding, finding } from "../diagnostics/finding.ts";
+import { isNothing } from "../making/nothing-to-write.ts";
 import type { PackDraft } from "../making/pack-drafts.ts";
 import { inJointZip, inOwnZip, jointZipName, ownZipName } from "../making/zip-places.ts";
 import type { PackInZip } from "../pack/pack-zip.ts";
@@ -29,8 +30,11 @@ export interface Settled {
   readonly findings: readonly Finding[];
 }
 
+const NOTHING: Settled = { panels: [], zips: [], findings: [] };
+
 /** One pack by itself: a folder, or a zip of its own. */
 export const settlePack = (draft: PackDraft, settling: Settling): Settled => {
+  if (isNothing(draft)) return NOTHING;
   if (settling.as !== "folders") {
     const name = ownZipName(draft, settling.project);
     return settleZip(name, [{ draft, inZip: inOwnZip(draft, settling.project) }], settling);
@@ -60,7 +64,9 @@ export const settlePack = (draft: PackDraft, settling: Settling): Settled => {
 export const settleInOneZip = (drafts: readonly PackDraft[], settling: Settling): Settled =>
   settleZip(
     jointZipName(settling.project),
-    drafts.map((draft) => ({ draft, inZip: inJointZip(draft, settling.project) })),
+    drafts
+      .filter((draft) => !isNothing(draft))
+      .map((draft) => ({ draft, inZip: inJointZip(draft, settling.project) })),
     settling,
   );
 
@@ -72,7 +78,7 @@ interface DraftInZip {
 const settleZip = (name: string, drafts: readonly DraftInZip[], settling: Settling): Settled => {
   const { isWithheld, out, disk } = settling;
   const first = drafts[0];
-  if (first === undefined) return { panels: [], zips: [], findings: [] };
+  if (first === undefined) return NOTHING;
   const target = join(out, name);
   const panels = drafts.map(({ draft, inZip }) =>
     unwritten(draft, { zip: name, folder: inZip.folder }),

@@ -51,7 +51,8 @@ export const packPlans = (design: DesignForPacks, fit: ConsoleFit | null): reado
   });
   const unmade = lost.map(({ faults, name, span }): PackPlan => {
     const of = { name, span, folder: folders.of(name) };
-    return { kind: "panel", ...of, make: () => ({ ...of, pack: NO_PACK, faults }) };
+    const make = (): PackDraft => ({ ...of, pack: NO_PACK, faults });
+    return { kind: "panel", ...of, make };
   });
   const { console } = project;
   if (console === null || fit === null) return [...panels, ...unmade];

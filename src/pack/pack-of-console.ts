@@ -29,13 +29,15 @@ import { partHash } from "./part-hash.ts";
 import { printMismatches } from "./print-mismatches.ts";
 
 /**
- * `only: "fascia"`: the frame's cut files, their key and inspection. `card` changes nothing here: slots of the frame are as
+ * `only: "fascia"`: the frame's cut files, their key and inspection; no file at all without a frame. `card` changes nothing here: slots of the frame are as
  * wide as its boards are thick, and what is tried in card is in mock-up.pdf. Without a kernel there is no console.glb.
  */
 export const packOfConsole = (input: ConsoleForPack, options: PackOptions): PanelPack => {
   const cut = frameCutFiles(input);
   const model = modelOf(input, options);
   const inspection = [...cut.inspection, ...model.inspection];
+  if (options.only === "fascia" && cut.files.length === 0)
+    return { files: [], inspection, findings: cut.findings };
   const files = [
     ...cut.files,
     ...(cut.files.length === 0 ? [] : [colourKey(input.colours)]),

@@ -21,6 +21,9 @@ const FAULTY = panelText("other", "no-such-part");
 const make = (cwd: string, args: readonly string[], settings: RunSettings = {}): Promise<Outcome> =>
   runIn(cwd, ["make", ...args, "--only", "fascia"], { library: testLibrary, ...settings });
 
+/** With drawings and papers: a console without a frame has nothing else. */
+const makeAll: typeof make = (cwd, args) => runIn(cwd, ["make", ...args], { library: testLibrary });
+
 const unpacked = (zip: string): Readonly<Record<string, string>> =>
   Object.fromEntries(
     zipEntries(readFileSync(zip)).map(({ name, bytes }) => [name, bytes.toString("base64")]),
@@ -29,10 +32,8 @@ const unpacked = (zip: string): Readonly<Record<string, string>> =>
 describe("unpacked, a zip is what make writes as a folder", () => {
   test("of a panel: out/NAME.zip, with every paper", async () => {
     const folder = layConsole(SOUND);
-    const all = (args: readonly string[]): Promise<Outcome> =>
-      runIn(folder, ["make", "panels/good.yaml", ...args], { library: testLibrary });
-    await all(["--out", "folders/good"]);
-    const { code, stdout } = await all(["--zip"]);
+    await makeAll(folder, ["panels/good.yaml", "--out", "folders/good"]);
+    const { code, stdout } = await makeAll(folder, ["panels/good.yaml", "--zip"]);
     expect(code).toBe(0);
     expect(stdout).toMatch(/^good: \d+ files in out\/good\.zip, \d+ measurements right$/m);
     expect(readdirSync(join(folder, "out"))).toEqual(["good.zip"]);
@@ -41,8 +42,8 @@ describe("unpacked, a zip is what make writes as a folder", () => {
 
   test("of a console: a zip for each panel and for the console itself", async () => {
     const folder = layConsole(SOUND);
-    await make(folder, [".", "--out", "folders"]);
-    const { code, stdout } = await make(folder, [".", "--zip", "--json"]);
+    await makeAll(folder, [".", "--out", "folders"]);
+    const { code, stdout } = await makeAll(folder, [".", "--zip", "--json"]);
     expect(code).toBe(0);
     const out = join(folder, "out/desk");
     expect(readdirSync(out)).toEqual(["console.zip", "good.zip", "other.zip"]);
@@ -94,10 +95,10 @@ describe("a fault", () => {
   test("leaves the old zip of its panel as it is, with a note beside it, until it can be made again", async () => {
     const folder = layConsole(SOUND);
     const out = join(folder, "out/desk");
-    await make(folder, [".", "--zip"]);
+    await makeAll(folder, [".", "--zip"]);
     const before = everyFile(out);
     writeFileSync(join(folder, "panels/other.yaml"), FAULTY);
-    const { code, stdout } = await make(folder, [".", "--zip"]);
+    const { code, stdout } = await makeAll(folder, [".", "--zip"]);
     expect(code).toBe(1);
     expect(stdout).toContain("other: not written; out/desk/other.zip is kept and marked stale");
     const {
@@ -109,7 +110,7 @@ describe("a fault", () => {
     expect(ofConsole).toBeDefined();
     expect(kept).toEqual(before);
     writeFileSync(join(folder, "panels/other.yaml"), SOUND);
-    await make(folder, [".", "--zip"]);
+    await makeAll(folder, [".", "--zip"]);
     expect(everyFile(out)).toEqual(before);
   });
 
@@ -226,4 +227,21 @@ test.each([
   const folder = layConsole(SOUND);
   const { code, stderr } = await make(folder, ["panels/good.yaml", ...args]);
   expect([code, stderr.includes(hint)]).toEqual([2, true]);
+});
+
+test("a zip of a panel that its console no longer has is told of, and left as it is", async () => {
+  const folder = layConsole(SOUND);
+  await make(folder, [".", "--zip"]);
+  const out = join(folder, "out/desk");
+  writeFileSync(join(out, "holiday.zip"), zipSync({ "holiday.txt": new Uint8Array([1]) }));
+  const before = everyFile(out);
+  const console = join(folder, "console.yaml");
+  writeFileSync(console, readFileSync(console, "utf8").replace("as: other", "as: pumps"));
+  const { code, stdout } = await make(folder, [".", "--zip"]);
+  expect(code).toBe(0);
+  expect(stdout).toContain("its old pack in out/desk/other.zip is left as it is");
+  expect(stdout).not.toContain("holiday");
+  const { "pumps.zip": made, ...kept } = everyFile(out);
+  expect(made).toBeDefined();
+  expect(kept).toEqual(before);
 });

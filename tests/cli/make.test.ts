@@ -9,7 +9,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { join } from "node:path";
-import { beforeAll, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { type Outcome, type RunSettings, runIn } from "./run-in.ts";
 import { temporaryFolder } from "./temporary-folder.ts";
@@ -88,7 +88,7 @@ test("the same design gives the same bytes, whatever was there before", async ()
 
 test("of a console the sound panel is written, the faulty one keeps its old pack, marked stale", async () => {
   const folder = layConsole(SOUND);
-  expect((await make(folder, ["."])).code).toBe(0);
+  expect((await makeAll(folder, ["."])).code).toBe(0);
   const before = everyFile(join(folder, "out", "desk", "other"));
   writeFileSync(join(folder, "panels", "other.yaml"), FAULTY);
   writeFileSync(join(folder, "panels", "good.yaml"), panelText("good", "toggle-12"));
@@ -113,7 +113,7 @@ test("of a console the sound panel is written, the faulty one keeps its old pack
 
 test("a panel whose file has gone keeps its old pack, marked stale", async () => {
   const folder = layConsole(SOUND);
-  expect((await make(folder, ["."])).code).toBe(0);
+  expect((await makeAll(folder, ["."])).code).toBe(0);
   const before = everyFile(join(folder, "out", "desk", "other"));
   rmSync(join(folder, "panels", "other.yaml"));
   const { code, stdout } = await make(folder, [".", "--json"]);
@@ -128,7 +128,7 @@ test("a panel whose file has gone keeps its old pack, marked stale", async () =>
   expect(Buffer.from(note, "base64").toString()).toContain("file-missing");
   // Once the file is back, the pack is whole again.
   writeFileSync(join(folder, "panels", "other.yaml"), SOUND);
-  expect((await make(folder, ["."])).code).toBe(0);
+  expect((await makeAll(folder, ["."])).code).toBe(0);
   expect(everyFile(join(folder, "out", "desk", "other"))).toEqual(before);
 });
 
@@ -281,4 +281,55 @@ test("an old pack that can't be marked is told of, and what stands in the way is
   expect(code).toBe(1);
   expect(stderr).toContain("is older than its design and could not be marked");
   expect(readFileSync(note, "utf8")).toBe("mine");
+});
+
+describe("a pack of a panel that its console no longer has", () => {
+  const renamed = async (): Promise<{ readonly folder: string; readonly old: string }> => {
+    const folder = layConsole(SOUND);
+    await make(folder, ["console.yaml"]);
+    const console = join(folder, "console.yaml");
+    writeFileSync(console, readFileSync(console, "utf8").replace("as: other", "as: pumps"));
+    return { folder, old: join(folder, "out", "desk", "other") };
+  };
+
+  test("is told of with its folder, and left as it is", async () => {
+    const { folder, old } = await renamed();
+    const before = everyFile(old);
+    const { code, stdout } = await make(folder, ["console.yaml"]);
+    expect(code).toBe(0);
+    expect(stdout).toContain(
+      "other: no panel of this console; its old pack in out/desk/other is left as it is",
+    );
+    expect(everyFile(old)).toEqual(before);
+    const { findings } = JSON.parse((await make(folder, ["console.yaml", "--json"])).stdout);
+    const told = findings.filter(({ code: of }: { code: string }) => of === "cli/pack-of-none");
+    expect(told).toHaveLength(1);
+    expect(told[0].message).toContain(`${old} holds a pack of "other"`);
+  });
+
+  test("is not what somebody else put there, nor what lies behind a link, nor that of a panel with a fault", async () => {
+    const { folder, old } = await renamed();
+    rmSync(join(old, "manifest.json"));
+    const elsewhere = temporaryFolder();
+    await make(folder, ["panels/good.yaml", "--out", join(elsewhere, "good")]);
+    symlinkSync(join(elsewhere, "good"), join(folder, "out", "desk", "linked"));
+    await make(folder, ["console.yaml"]);
+    writeFileSync(join(folder, "panels", "other.yaml"), FAULTY);
+    const { stdout } = await make(folder, ["console.yaml"]);
+    expect(stdout).not.toContain("no panel of this console");
+    expect(stdout).toContain("pumps: not written; out/desk/pumps/ is kept and marked stale");
+  });
+});
+
+test("--only fascia writes nothing of a console without a frame, and leaves its whole pack alone", async () => {
+  const folder = layConsole(SOUND);
+  const { code } = await make(folder, ["console.yaml"]);
+  expect([code, writtenPanels(folder)]).toEqual([0, ["good", "other"]]);
+  await makeAll(folder, ["console.yaml"]);
+  const own = join(folder, "out", "desk", "console");
+  const before = everyFile(own);
+  expect(Object.keys(before)).toContain("README.md");
+  const { stdout } = await make(folder, ["console.yaml"]);
+  expect(everyFile(own)).toEqual(before);
+  expect(stdout).not.toContain("no panel of this console");
 });
