@@ -1,12 +1,18 @@
 // How a finding names things and writes numbers, so that every rule says them alike.
 
 import type { Measure, Span } from "../diagnostics/finding.ts";
-import { decimal } from "../geometry/number.ts";
+import { decimal, decimalBeside } from "../geometry/number.ts";
 import { MM_PER_INCH } from "../standards/inch.ts";
 import type { PanelFacts } from "./rule.ts";
 
-/** `3.25 mm`: two decimals are finer than any cutter. */
-export const millimetres = (value: number): string => `${decimal(value, 2)} mm`;
+/** A length as text; beside the one that it is compared with, by as many decimals as tell the two apart. */
+export type LengthWords = (value: number, beside?: number) => string;
+
+/** `3.25 mm`: two decimals are finer than any cutter, and enough where nothing beside it wants more. */
+export const millimetres: LengthWords = (value, beside) => `${figure(value, beside, 2)} mm`;
+
+const figure = (value: number, beside: number | undefined, places: number): string =>
+  beside === undefined ? decimal(value, places) : decimalBeside(value, beside, places);
 
 export const measureMm = (value: number): Measure => ({
   value: Math.round(value * 1e6) / 1e6,
@@ -24,5 +30,7 @@ export const isInInches = (facts: Pick<PanelFacts, "texts">, span: Span | undefi
 export const lengthWords = (
   facts: Pick<PanelFacts, "texts">,
   near: Span | undefined,
-): ((value: number) => string) =>
-  isInInches(facts, near) ? (value) => `${decimal(value / MM_PER_INCH, 4)} in` : millimetres;
+): LengthWords => (isInInches(facts, near) ? inches : millimetres);
+
+const inches: LengthWords = (value, beside) =>
+  `${figure(value / MM_PER_INCH, beside === undefined ? beside : beside / MM_PER_INCH, 4)} in`;

@@ -25,6 +25,22 @@ export const decimal = (value: number, places: number): string => {
   return withPoint(value < 0 && size > 0 ? "-" : "", digits, left);
 };
 
+/**
+ * `value` as a reader compares it with `other`: with at most `places` decimals where those tell the two apart, else with
+ * exactly as many as do. What is the same to the last place is no comparison, and written as `decimal` does.
+ */
+export const decimalBeside = (value: number, other: number, places: number): string => {
+  if (decimal(value, places) !== decimal(other, places)) return decimal(value, places);
+  for (let more = places + 1; more <= MOST_COMPARED; more += 1) {
+    const text = fixed(value, more);
+    if (text !== fixed(other, more)) return text;
+  }
+  return decimal(value, places);
+};
+
+/** Lengths are read to 1e-6 mm, 4e-8 in. */
+const MOST_COMPARED = 8;
+
 /** From here on toFixed writes an exponent. */
 const largestWritten = 1e21;
 

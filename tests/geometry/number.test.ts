@@ -3,7 +3,7 @@
 
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { decimal, fixed } from "../../src/geometry/number.ts";
+import { decimal, decimalBeside, fixed } from "../../src/geometry/number.ts";
 
 describe("numbers as text", () => {
   it.each([
@@ -22,6 +22,19 @@ describe("numbers as text", () => {
   it("keeps the zeros where asked", () => {
     expect(fixed(3, 2)).toBe("3.00");
     expect(fixed(-0, 2)).toBe("0.00");
+  });
+
+  it.each([
+    [11.988, 11.99, 2, "11.988", "11.990"],
+    [1.25, 1.5, 2, "1.25", "1.5"],
+    [3, 3.004, 2, "3.000", "3.004"],
+    [15.98, 16, 1, "15.98", "16.00"],
+    [0.003, 0, 2, "0.003", "0.000"],
+    [19, 19.00000001, 2, "19.00000000", "19.00000001"],
+    [19, 19 + 1e-12, 2, "19", "19"],
+  ])("tells %d from %d, to %d places where they do", (value, other, places, text, beside) => {
+    expect(decimalBeside(value, other, places)).toBe(text);
+    expect(decimalBeside(other, value, places)).toBe(beside);
   });
 
   it("refuses what is no number", () => {

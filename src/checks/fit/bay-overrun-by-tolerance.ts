@@ -48,7 +48,7 @@ const overrun = (sum: ToleranceFact, bay: BayLayout, facts: ConsoleFacts): Findi
       : ` ${largest.what} has the most of it, ${words(largest.plusMinus)}.`;
   const length = `${decimal(Math.ceil((bay.length + worstCase - free) * 100 - samePlace) / 100, 2)} mm`;
   return finding(entry, {
-    message: `Bay ${bay.id}: ${words(free)} are free at nominal size, and its butted panels may be ${words(worstCase)} longer at the worst, ${words(rootSumSquare)} as a root sum square.${most} A length of ${length} holds the worst.`,
+    message: `Bay ${bay.id}: ${words(free, worstCase)} are free at nominal size, and its butted panels may be ${words(worstCase, free)} longer at the worst, ${words(rootSumSquare)} as a root sum square.${most} A length of ${length} holds the worst.`,
     span,
     subjects: [bay.id, ...shares.map(({ what }) => what)],
     measured: measureMm(worstCase),

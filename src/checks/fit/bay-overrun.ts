@@ -47,7 +47,7 @@ const overrun = (
   const others = beyond > 1 ? `, with ${beyond - 1} more panels,` : "";
   const needed = neededLength(bay, last.to);
   return finding(entry, {
-    message: `${last.panel.name}${others} ends ${words(last.to)} along bay ${bay.id}, which is ${words(bay.length)} long: ${words(last.to - bay.length)} too much. length: ${needed} holds it.`,
+    message: `${last.panel.name}${others} ends ${words(last.to, bay.length)} along bay ${bay.id}, which is ${words(bay.length, last.to)} long: ${words(last.to - bay.length, 0)} too much. length: ${needed} holds it.`,
     span,
     related: [{ what: last.panel.name, span: last.panel.use.written.span }],
     subjects: [last.panel.name, bay.id],

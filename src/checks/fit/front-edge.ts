@@ -35,7 +35,7 @@ const tooFar = (
   const { most, source } = DEPTH_FROM_FRONT_EDGE;
   const words = lengthWords(facts, worst.span);
   return finding(entry, {
-    message: `${inPanel(worst)}${andMore(group.length - 1)}: ${words(worst.distance)} from the front edge of the console, over its panels; ${words(most)} is the most. ${words(worst.distance - most)} nearer does.`,
+    message: `${inPanel(worst)}${andMore(group.length - 1)}: ${words(worst.distance, most)} from the front edge of the console, over its panels; ${words(most, worst.distance)} is the most. ${words(worst.distance - most, 0)} nearer does.`,
     span: worst.span,
     subjects: group.map(inPanel),
     measured: measureMm(worst.distance),

@@ -31,7 +31,7 @@ const tooClose = (group: readonly [HandFact, ...HandFact[]], facts: ConsoleFacts
   const [{ a, b, gap, needs, source }, ...others] = group;
   const words = lengthWords(facts, b.span);
   return finding(entry, {
-    message: `${inPanel(a)} and ${inPanel(b)}${andMore(others.length)} leave ${words(gap)} between them for a hand; a ${holdOf(a)} beside a ${holdOf(b)} wants ${words(needs)}, ${words(needs - gap)} more.`,
+    message: `${inPanel(a)} and ${inPanel(b)}${andMore(others.length)} leave ${words(gap, needs)} between them for a hand; a ${holdOf(a)} beside a ${holdOf(b)} wants ${words(needs, gap)}, ${words(needs - gap, 0)} more.`,
     span: b.span,
     related: [{ what: inPanel(a), span: a.span }],
     subjects: [inPanel(b), inPanel(a)],

@@ -79,7 +79,7 @@ const tooLittle = (
   const words = lengthWords(facts, operator.design.written.keys["seat-height"]);
   const names = room.by.map(bodyName).join(" and the ");
   return finding(entry, {
-    message: `The room for knees is ${words(room.has)} ${what}, up to the ${names}; ${words(needs)} are wanted, ${words(needs - room.has)} more.`,
+    message: `The room for knees is ${words(room.has, needs)} ${what}, up to the ${names}; ${words(needs, room.has)} are wanted, ${words(needs - room.has, 0)} more.`,
     span: room.by[0]?.span ?? operator.design.written.span,
     related: [{ what: "the operator", span: operator.design.written.span }],
     subjects: room.by.map(({ id }) => id),

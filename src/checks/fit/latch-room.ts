@@ -52,7 +52,7 @@ const barred = (
   const name = other === null ? "edge of the console's inside" : bodyName(other);
   const where = placeWords(at, [latch.panel], facts.layout);
   return finding(entry, {
-    message: `The ${bodyName(latch)} needs ${millimetres(needs)} for a thumb; the ${name} leaves ${millimetres(has)}, ${millimetres(needs - has)} too little, ${where}.`,
+    message: `The ${bodyName(latch)} needs ${millimetres(needs, has)} for a thumb; the ${name} leaves ${millimetres(has, needs)}, ${millimetres(needs - has, 0)} too little, ${where}.`,
     span: latch.span,
     related: other === null ? [] : [{ what: name, span: other.span }],
     subjects: [latch.id, ...(other === null ? [] : [other.id])],

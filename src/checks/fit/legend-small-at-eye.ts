@@ -2,7 +2,7 @@
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { type LegendSight, legendSights } from "../../fit/operator/sights.ts";
-import { decimal } from "../../geometry/number.ts";
+import { decimal, decimalBeside } from "../../geometry/number.ts";
 import type { PlacedPanel } from "../../layout/console/console-layout.ts";
 import { CHARACTER_ANGLES } from "../../standards/characters.ts";
 import { byCause, heightRemedy, type LetteringFacts } from "../layout/lettering-cause.ts";
@@ -84,7 +84,7 @@ const tooSmall = (
   const words = lengthWords(facts, cause.isOwn ? cause.span : undefined);
   const { text, remedies } = heightRemedy(cause, cause.height * growthOf(sight), facts);
   return finding(entry, {
-    message: `${capitalised(markingName(worst))} on ${sight.panel}${andMore(markings.length - 1)}: capitals of ${words(sight.capHeight)} fill ${decimal(sight.arcMinutes, 1)} minutes of arc, ${words(sight.distance)} from the eye and seen ${decimal(sight.obliquity, 0)}° aslant; ${angle.arcMinutes} are wanted. height: ${text} does.`,
+    message: `${capitalised(markingName(worst))} on ${sight.panel}${andMore(markings.length - 1)}: capitals of ${words(sight.capHeight)} fill ${decimalBeside(sight.arcMinutes, angle.arcMinutes, 1)} minutes of arc, ${words(sight.distance)} from the eye and seen ${decimal(sight.obliquity, 0)}° aslant; ${decimalBeside(angle.arcMinutes, sight.arcMinutes, 1)} are wanted. height: ${text} does.`,
     span: cause.span,
     related: [{ what: worst.owner, span: worst.span }],
     subjects: [...new Set(markings.map(({ owner }) => `${sight.panel}/${owner}`))],

@@ -59,7 +59,7 @@ const tooShort = (
   const words = lengthWords(facts, span);
   const text = roundLoop(loop);
   return finding(entry, {
-    message: `${loop.panel}: a loop of ${words(has)} does not lay it on its face ${placeWords(loop)}; ${words(loop.needs)} does, ${words(loop.needs - has)} more. loop: ${text}.`,
+    message: `${loop.panel}: a loop of ${words(has, loop.needs)} does not lay it on its face ${placeWords(loop)}; ${words(loop.needs, has)} does, ${words(loop.needs - has, 0)} more. loop: ${text}.`,
     span,
     related:
       loop.plug === null ? [] : [{ what: `plug of ${loop.plug.thing}`, span: loop.plug.span }],

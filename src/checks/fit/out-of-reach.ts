@@ -53,7 +53,7 @@ const unreached = (group: readonly [ReachFact, ...ReachFact[]], facts: ConsoleFa
     )
     .join("");
   return finding(entry, {
-    message: `${inPanel(worst)}${andMore(group.length - 1)}: ${words(worst.distance)} from the shoulder; ${kind} ${words(limit)}, ${words(worst.distance - limit)} less.${works === "" ? ` Bring it ${words(worst.distance - limit)} nearer.` : works}`,
+    message: `${inPanel(worst)}${andMore(group.length - 1)}: ${words(worst.distance, limit)} from the shoulder; ${kind} ${words(limit, worst.distance)}, ${words(worst.distance - limit, 0)} less.${works === "" ? ` Bring it ${words(worst.distance - limit, 0)} nearer.` : works}`,
     span: worst.span,
     related: operatorPlace(facts),
     subjects: group.map(inPanel),

@@ -65,7 +65,7 @@ const outside = (fact: OutsideFact, others: number, facts: ConsoleFacts): Findin
       ? "Move the panel, or what it is made of, inward by that."
       : "Move the panel, or what it is made of, inward by that; where there is room for it, write an envelope, which counts in the frame's place.";
   return finding(entry, {
-    message: `The ${bodyName(body)} stands out of the ${of}: ${decimal(volume, 2)} mm³ of it, ${millimetres(depth)} deep, ${where}. ${advice}`,
+    message: `The ${bodyName(body)} stands out of the ${of}: ${decimal(volume, 2)} mm³ of it, ${millimetres(depth, 0)} deep, ${where}. ${advice}`,
     span: body.span,
     related: boundary(of, facts),
     subjects: [body.id],

@@ -55,7 +55,7 @@ const overlap = (
   const room = second.to - second.from;
   const free = bay.free.find((run) => run.to - run.from >= room - arithmeticNoise);
   return finding(entry, {
-    message: `${second.panel.name} begins ${words(second.from)} along bay ${bay.id}, and ${first.panel.name} ends at ${words(first.to)}: ${words(first.to - second.from)} are wanted by both.${advice(free, bay)}`,
+    message: `${second.panel.name} begins ${words(second.from, first.to)} along bay ${bay.id}, and ${first.panel.name} ends at ${words(first.to, second.from)}: ${words(first.to - second.from, 0)} are wanted by both.${advice(free, bay)}`,
     span,
     related: [{ what: first.panel.name, span: first.panel.use.written.span }],
     subjects: [second.panel.name, first.panel.name],

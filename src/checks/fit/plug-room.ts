@@ -41,7 +41,7 @@ const cramped = (pair: PairOf<"clash">, others: number, facts: ConsoleFacts): Fi
   const { needs, has } = roomBefore(plug, other, facts.fit.bodies);
   const where = placeWords(at, [plug.panel, other.panel], facts.layout);
   return finding(entry, {
-    message: `The ${bodyName(plug)} needs ${millimetres(needs)} with the bend of its cable; the ${bodyName(other)} leaves ${millimetres(has)}, ${millimetres(needs - has)} too little, ${where}.`,
+    message: `The ${bodyName(plug)} needs ${millimetres(needs, has)} with the bend of its cable; the ${bodyName(other)} leaves ${millimetres(has, needs)}, ${millimetres(needs - has, 0)} too little, ${where}.`,
     span: plug.span,
     related: [{ what: bodyName(other), span: other.span }],
     subjects: [plug.id, other.id],

@@ -40,7 +40,7 @@ const deep = (
   const value = `${decimal(Math.ceil(takes), 0)} mm`;
   return [
     finding(entry, {
-      message: `${panel} takes ${words(takes)} behind its seat, as far as the ${bodyName(body)} reaches; bay ${bay} has ${words(has)}, ${words(takes - has)} too little. A bay with depth: ${value} holds it.`,
+      message: `${panel} takes ${words(takes, has)} behind its seat, as far as the ${bodyName(body)} reaches; bay ${bay} has ${words(has, takes)}, ${words(takes - has, 0)} too little. A bay with depth: ${value} holds it.`,
       span,
       related: [{ what: bodyName(body), span: body.span }],
       subjects: [panel, bay],

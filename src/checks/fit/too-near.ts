@@ -49,7 +49,7 @@ const nearing = ({ pair, limit }: Near, others: number, facts: ConsoleFacts): Fi
   const where = placeWords(at, [subject.panel, other.panel], facts.layout);
   const panel = facts.layout.panels.find(({ name }) => name === subject.panel);
   return finding(entry, {
-    message: `The ${bodyName(subject)} comes within ${millimetres(gap)} of the ${bodyName(other)}, ${where}: ${millimetres(limit.room)} is wanted, ${millimetres(limit.room - gap)} more.`,
+    message: `The ${bodyName(subject)} comes within ${millimetres(gap, limit.room)} of the ${bodyName(other)}, ${where}: ${millimetres(limit.room, gap)} is wanted, ${millimetres(limit.room - gap, 0)} more.`,
     span: subject.span,
     related: [{ what: bodyName(other), span: other.span }],
     subjects: [subject.id, other.id],

@@ -28,7 +28,7 @@ const tooLarge = (section: FramePlan): readonly Finding[] => {
   const [width, height] = design.doorway;
   return [
     finding(entry, {
-      message: `The section with ${bays.map(({ id }) => id).join(", ")} is ${millimetres(short.short)} x ${millimetres(short.long)} where it is least; the doorway is ${millimetres(width)} x ${millimetres(height)}, ${millimetres(short.measured - short.limit)} too small.`,
+      message: `The section with ${bays.map(({ id }) => id).join(", ")} is ${millimetres(short.short, width)} x ${millimetres(short.long, height)} where it is least; the doorway is ${millimetres(width, short.short)} x ${millimetres(height, short.long)}, ${millimetres(short.measured - short.limit, 0)} too small.`,
       span: spanOf(design.written, "doorway"),
       subjects: bays.map(({ id }) => id),
       measured: measureMm(short.measured),

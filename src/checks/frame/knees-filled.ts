@@ -33,7 +33,7 @@ const tooHigh = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
   const { high } = kneeRoom;
   return [
     finding(entry, {
-      message: `The knee space is to be ${millimetres(height)} high, and below the bays over it stay ${millimetres(high)}, ${millimetres(height - high)} less. Raise the bay by that, or give it less depth.`,
+      message: `The knee space is to be ${millimetres(height, high)} high, and below the bays over it stay ${millimetres(high, height)}, ${millimetres(height - high, 0)} less. Raise the bay by that, or give it less depth.`,
       span: spanOf(design.written, "knees"),
       measured: measureMm(high),
       limit: measureMm(height),
@@ -55,7 +55,7 @@ const tooDeep = (
     written > 0 ? `knees: ${value} goes in; longer bays leave more.` : "Longer bays leave more.";
   return [
     finding(entry, {
-      message: `The knee space is to be ${millimetres(deep)} deep, and before the boards behind it the desk leaves ${millimetres(most)}, ${millimetres(deep - most)} less. ${advice}`,
+      message: `The knee space is to be ${millimetres(deep, most)} deep, and before the boards behind it the desk leaves ${millimetres(most, deep)}, ${millimetres(deep - most, 0)} less. ${advice}`,
       span: spanOf(design.written, "knees"),
       measured: measureMm(most),
       limit: measureMm(deep),

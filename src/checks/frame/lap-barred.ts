@@ -35,7 +35,7 @@ const barred = (
   texts: PlanFacts["texts"],
 ): Finding =>
   finding(entry, {
-    message: `${rib} is dropped into its slots from above, square to ${bay}, and the ${side} cheek stands ${millimetres(length)} deep over the slot there. joints: tab-and-slot goes in from the side.`,
+    message: `${rib} is dropped into its slots from above, square to ${bay}, and the ${side} cheek stands ${millimetres(length, 0)} deep over the slot there. joints: tab-and-slot goes in from the side.`,
     span: spanOf(design.written, "joints"),
     subjects: [rib],
     measured: measureMm(length),

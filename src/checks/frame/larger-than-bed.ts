@@ -3,7 +3,7 @@
 import type { MachineDesign } from "../../design/workshop-design.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
-import { fitsBed } from "../../parts/frame/bed.ts";
+import { fitsBed, type Shortage } from "../../parts/frame/bed.ts";
 import type { FramePart } from "../../parts/frame/frame-part.ts";
 import type { FrameSheet } from "../../parts/frame/planned-frame.ts";
 import { measureMm, millimetres } from "../words.ts";
@@ -30,7 +30,7 @@ const tooLarge = (part: FramePart, { design, machine }: FrameSheet): readonly Fi
   if (short === null) return [];
   return [
     finding(entry, {
-      message: `${part.id} with its waste is ${millimetres(short.long)} x ${millimetres(short.short)}; ${bedWords(machine)}, ${millimetres(short.measured - short.limit)} too small.`,
+      message: `${part.id} with its waste is ${sideWords(short, short.long)} x ${sideWords(short, short.short)}; ${bedWords(machine, short)}, ${millimetres(short.measured - short.limit, 0)} too small.`,
       span: design.written.span,
       related: [{ what: `the bed of ${machine.id}`, span: machine.written.span }],
       subjects: [part.id],
@@ -41,5 +41,13 @@ const tooLarge = (part: FramePart, { design, machine }: FrameSheet): readonly Fi
   ];
 };
 
-const bedWords = ({ id, bed: [wide, deep] }: MachineDesign): string =>
-  `the bed of ${id} is ${millimetres(wide)} x ${millimetres(deep)}`;
+/** The side that is too long is told from the bed's; the other is none the worse for it. */
+const sideWords = ({ measured, limit }: Shortage, side: number): string =>
+  side === measured ? millimetres(side, limit) : millimetres(side);
+
+const bedWords = ({ id, bed }: MachineDesign, { measured, limit }: Shortage): string => {
+  const [wide, deep] = bed.map((side) =>
+    side === limit ? millimetres(side, measured) : millimetres(side),
+  );
+  return `the bed of ${id} is ${wide} x ${deep}`;
+};

@@ -43,7 +43,7 @@ const tooLow = ({ id, depth, layout }: FrameBay, thickness: number, least: numbe
   // The next tenth that is deeper than the relief reaches.
   const works = Math.floor((thickness + least) * TENTHS + 1 + samePlace) / TENTHS;
   return finding(entry, {
-    message: `The ribs of ${id} have a step of ${millimetres(step)}, from the sheet's ${millimetres(thickness)} to the bay's depth of ${millimetres(depth)}; a relief of the tool takes ${millimetres(least)} there, ${millimetres(least - step)} more. depth: ${decimal(works, 1)} mm does.`,
+    message: `The ribs of ${id} have a step of ${millimetres(step, least)}, from the sheet's ${millimetres(thickness)} to the bay's depth of ${millimetres(depth)}; a relief of the tool takes ${millimetres(least, step)} there, ${millimetres(least - step, 0)} more. depth: ${decimal(works, 1)} mm does.`,
     span: spanOf(layout.design.written, "depth"),
     subjects: [id],
     measured: measureMm(step),

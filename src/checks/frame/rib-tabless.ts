@@ -36,7 +36,7 @@ export const tablessEdges = (section: FramePlan): readonly RibEdge[] =>
 const tooLow = ({ bay, side, height, least }: RibEdge, { design }: FramePlan): Finding => {
   const web = Math.ceil(design.ribs.web + least - height);
   return finding(entry, {
-    message: `The ribs of ${bay.id} stand ${millimetres(height)} high at the ${side} cheek, and a tab with its webs takes ${millimetres(least)}, ${millimetres(least - height)} more. ribs: { web: ${decimal(web, 0)} mm } leaves it room.`,
+    message: `The ribs of ${bay.id} stand ${millimetres(height, least)} high at the ${side} cheek, and a tab with its webs takes ${millimetres(least, height)}, ${millimetres(least - height, 0)} more. ribs: { web: ${decimal(web, 0)} mm } leaves it room.`,
     span: spanOf(design.written, "ribs"),
     subjects: [bay.id],
     measured: measureMm(height),

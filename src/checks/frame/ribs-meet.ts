@@ -43,7 +43,7 @@ const meeting = (
   const works = `${decimal(Math.ceil(4 * thickness), 0)} mm`;
   return [
     finding(entry, {
-      message: `The ribs of ${bay.id} begin ${millimetres(apart)} apart, and their slots are ${millimetres(slot)} wide: ${millimetres(slot - apart)} more are wanted before any wood stands between them. spacing: ${works} does.`,
+      message: `The ribs of ${bay.id} begin ${millimetres(apart, slot)} apart, and their slots are ${millimetres(slot, apart)} wide: ${millimetres(slot - apart, 0)} more are wanted before any wood stands between them. spacing: ${works} does.`,
       span: spanOf(design.written, "ribs"),
       subjects: [bay.id],
       measured: measureMm(apart),

@@ -36,7 +36,7 @@ const tooClose = (
   const value = `${decimal(less, 1)} mm`;
   const or = less >= 0 ? `, or make beyond: ${value}` : "";
   return finding(entry, {
-    message: `${before.id} and ${after.id}: the frame is to be parted between them, and the two ends take ${millimetres(overlap)} more than there is. Move them apart by that${or}.`,
+    message: `${before.id} and ${after.id}: the frame is to be parted between them, and the two ends take ${millimetres(overlap, 0)} more than there is. Move them apart by that${or}.`,
     span: spanOf(after.layout.design.written, "at"),
     related: [{ what: before.id, span: spanOf(before.layout.design.written, "at") }],
     subjects: [before.id, after.id],

@@ -35,7 +35,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   return [
     {
       ...finding(entry, {
-        message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.`,
+        message: `${part.id}: ${millimetres(web.gap, limit)} stand between ${web.between}; ${millimetres(limit, web.gap)} is wanted, ${millimetres(limit - web.gap, 0)} more.`,
         span: facts.plan.sheet.design.written.span,
         subjects: [part.id],
         measured: measureMm(web.gap),

@@ -27,7 +27,7 @@ export const tooNarrow: FrameRule<PlanFacts> = {
     const works = millimetres(Math.ceil(least * 10 - samePlace) / 10);
     return [
       finding(entry, {
-        message: `The frame is to be ${millimetres(width)} wide between its cheeks, and its bays with rails and ribs take ${millimetres(least)}, ${millimetres(least - width)} more. width: ${works} does.`,
+        message: `The frame is to be ${millimetres(width, least)} wide between its cheeks, and its bays with rails and ribs take ${millimetres(least, width)}, ${millimetres(least - width, 0)} more. width: ${works} does.`,
         span: spanOf(written, "width"),
         measured: measureMm(width),
         limit: measureMm(least),

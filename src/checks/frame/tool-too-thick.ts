@@ -28,7 +28,7 @@ export const toolTooThick: FrameRule<PlanFacts> = {
     if (allSections(plan).some(hasNoRoomForTabs)) return [];
     return [
       finding(entry, {
-        message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most)} at most. A tool of ${decimal(thinnerThan(tooThick.most), 1)} mm works.`,
+        message: `The finest tool of ${machine.id} is ${millimetres(tooThick.least, tooThick.most)}; reliefs in the frame's slots find room for ${millimetres(tooThick.most, tooThick.least)} at most. A tool of ${decimal(thinnerThan(tooThick.most), 1)} mm works.`,
         span: spanOf(design.written, "joints"),
         related: [{ what: machine.id, span: machine.written.span }],
         subjects: [machine.id],

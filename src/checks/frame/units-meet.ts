@@ -45,7 +45,7 @@ const meeting = (
   const move = freeMove(overlap, units);
   const bays = baysOf(second);
   return finding(entry, {
-    message: `${second.name.words} and ${first.name.words} want the same room of the floor, their cheeks included: ${millimetres(by)} of it, and 0 mm can be shared. ${move === null ? `They stand free ${millimetres(by)} farther apart; the others would have to make room.` : moveWords(move)}`,
+    message: `${second.name.words} and ${first.name.words} want the same room of the floor, their cheeks included: ${millimetres(by, 0)} of it, and 0 mm can be shared. ${move === null ? `They stand free ${millimetres(by, 0)} farther apart; the others would have to make room.` : moveWords(move)}`,
     span: spanOf(bays[0]!.layout.design.written, "at"),
     related: [
       { what: first.name.words, span: spanOf(baysOf(first)[0]!.layout.design.written, "at") },

@@ -33,9 +33,9 @@ export const belowFace: Rule = {
       if (protrusion === null || !isUnder(protrusion.low, limit)) return null;
       const { low, nominal } = protrusion;
       const usual =
-        nominal === low ? "" : `; at nominal thickness it would be ${levelWords(nominal)}`;
+        nominal === low ? "" : `; at nominal thickness it would be ${levelWords(nominal, limit)}`;
       return finding(entry, {
-        message: `${component.id} ends ${levelWords(low)} with ${worstStack(protrusion, "thickest")}${usual}; ${millimetres(limit - low)} more ${limit === 0 ? "would reach the face" : `would stand the ${millimetres(limit)} proud that are wanted`}.`,
+        message: `${component.id} ends ${levelWords(low, limit)} with ${worstStack(protrusion, "thickest")}${usual}; ${millimetres(limit - low, 0)} more ${limit === 0 ? "would reach the face" : `would stand the ${millimetres(limit, low)} proud that are wanted`}.`,
         span: component.span,
         subjects: withUnmeasured(component, facts.layout, {
           first: 0,
@@ -49,5 +49,7 @@ export const belowFace: Rule = {
   },
 };
 
-const levelWords = (above: number): string =>
-  above < 0 ? `${millimetres(-above)} below the face` : `${millimetres(above)} above the face`;
+const levelWords = (above: number, wanted: number): string =>
+  above < 0
+    ? `${millimetres(-above, -wanted)} below the face`
+    : `${millimetres(above, wanted)} above the face`;

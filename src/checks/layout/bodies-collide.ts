@@ -74,7 +74,7 @@ const collision = ({ a, b, parting }: Meeting, facts: PanelFacts): Finding => {
   const words = lengthWords(facts, placingKeySpan(second));
   const where = Math.min(a.body.high, b.body.high) <= 0 ? "behind the face" : "in front";
   return finding(entry, {
-    message: `${first.id}'s ${a.body.role} and ${second.id}'s ${b.body.role} want the same space ${where}: centres ${words(parting.apart)} apart, ${words(parting.needed)} would part them, ${words(more)} more.`,
+    message: `${first.id}'s ${a.body.role} and ${second.id}'s ${b.body.role} want the same space ${where}: centres ${words(parting.apart, parting.needed)} apart, ${words(parting.needed, parting.apart)} would part them, ${words(more, 0)} more.`,
     span: second.placeSpan,
     related: [{ what: first.id, span: first.placeSpan }],
     subjects: [second.id, first.id],

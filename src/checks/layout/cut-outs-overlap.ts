@@ -38,7 +38,7 @@ const overlap = ({ a, b, layer }: CutOutPair, facts: PanelFacts): Finding => {
   const span = placingSpan(facts.layout, b);
   const words = lengthWords(facts, span);
   return finding(entry, {
-    message: `${a.owner} and ${b.owner} run into each other in ${layer.id}: their centres are ${words(apart)} apart; ${words(needed)} would leave a web of ${words(web)}, ${words(needed - apart)} more.`,
+    message: `${a.owner} and ${b.owner} run into each other in ${layer.id}: their centres are ${words(apart, needed)} apart; ${words(needed, apart)} would leave a web of ${words(web)}, ${words(needed - apart, 0)} more.`,
     span,
     related: [{ what: a.owner, span: placingSpan(facts.layout, a) }],
     subjects: [b.owner, a.owner],

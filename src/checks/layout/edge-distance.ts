@@ -36,7 +36,7 @@ export const edgeDistance: Rule = {
       const span = placingSpan(facts.layout, cutOut);
       const words = lengthWords(facts, span);
       return finding(entry, {
-        message: `${cutOut.owner} leaves a rim of ${words(gap)} in ${cutOut.layer}; ${words(limit)} is wanted, ${words(limit - gap)} more.`,
+        message: `${cutOut.owner} leaves a rim of ${words(gap, limit)} in ${cutOut.layer}; ${words(limit, gap)} is wanted, ${words(limit - gap, 0)} more.`,
         span,
         subjects: [cutOut.owner],
         measured: measureMm(gap),

@@ -70,7 +70,7 @@ const layerFits = (layer: LayerLayout, facts: PanelFacts): readonly Finding[] =>
   const entries = [...new Set(owners.map(entryName))];
   return [
     finding(entry, {
-      message: `${layer.id}: ${spread.why.join(" and ")} not measured, so that finished holes may be ${millimetres(spread.smaller)} smaller or ${millimetres(spread.larger)} larger than meant. These fits then fail: ${entries.join(", ")}; ${worst.owner} has ${millimetres(worst.spare)} to spare, ${millimetres(worst.taken - worst.spare)} too little. Measure and enter it in the workshop.`,
+      message: `${layer.id}: ${spread.why.join(" and ")} not measured, so that finished holes may be ${millimetres(spread.smaller)} smaller or ${millimetres(spread.larger)} larger than meant. These fits then fail: ${entries.join(", ")}; ${worst.owner} has ${millimetres(worst.spare, worst.taken)} to spare, ${millimetres(worst.taken - worst.spare, 0)} too little. Measure and enter it in the workshop.`,
       span: layer.design.written.span,
       subjects: [layer.id, ...owners],
       measured: measureMm(worst.spare),

@@ -36,7 +36,7 @@ export const fixingsApart: Rule = {
     if (!isOver(widest.gap, limit)) return [];
     return [
       finding(entry, {
-        message: `Stack fixings are ${millimetres(widest.gap)} apart round the edge; ${millimetres(limit)} is the most, ${millimetres(widest.gap - limit)} too far. Another beside (${millimetres(widest.at.x)}, ${millimetres(widest.at.y)}) would halve the gap.`,
+        message: `Stack fixings are ${millimetres(widest.gap, limit)} apart round the edge; ${millimetres(limit, widest.gap)} is the most, ${millimetres(widest.gap - limit, 0)} too far. Another beside (${millimetres(widest.at.x)}, ${millimetres(widest.at.y)}) would halve the gap.`,
         span: layout.design.fixings.written.span,
         subjects: ["fixing"],
         measured: measureMm(widest.gap),

@@ -77,7 +77,7 @@ const foul = (component: PlacedComponent, body: PlacedBody, layer: LayerLayout):
   const room = opened === 0 ? "has no opening for it" : `opens by ${millimetres(opened)}`;
   const key = isInFront ? "openings.front" : "openings.behind";
   return finding(entry, {
-    message: `${component.id}: its ${body.role}, ${millimetres(needed)} across, would stand in ${layer.id}, which ${room}: ${millimetres(needed - opened)} too little. An opening of ${millimetres(needed)} (${key} of ${component.part.id}) clears it.`,
+    message: `${component.id}: its ${body.role}, ${millimetres(needed, opened)} across, would stand in ${layer.id}, which ${room}: ${millimetres(needed - opened, 0)} too little. An opening of ${millimetres(needed, opened)} (${key} of ${component.part.id}) clears it.`,
     span: component.span,
     related: [{ what: layer.id, span: layer.design.written.span }],
     subjects: [component.id, layer.id],

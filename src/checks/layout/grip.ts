@@ -32,7 +32,7 @@ export const grip: Rule = {
         ? [gripped.high, hold.grip.most]
         : [gripped.low, hold.grip.least];
       return finding(entry, {
-        message: `${component.id} holds ${millimetres(hold.grip.least)} to ${millimetres(hold.grip.most)}; ${worstStack(gripped, isThick ? "thickest" : "thinnest")} makes it ${millimetres(value)}, ${millimetres(Math.abs(value - limit))} too ${isThick ? "much" : "little"}.`,
+        message: `${component.id} holds ${millimetres(hold.grip.least, value)} to ${millimetres(hold.grip.most, value)}; ${worstStack(gripped, isThick ? "thickest" : "thinnest")} makes it ${millimetres(value, limit)}, ${millimetres(Math.abs(value - limit), 0)} too ${isThick ? "much" : "little"}.`,
         span: component.span,
         subjects: withUnmeasured(component, layout, component.clamped),
         measured: measureMm(value),

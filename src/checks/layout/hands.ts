@@ -58,7 +58,7 @@ const tooClose = (
   const words = lengthWords(facts, keys["centres"] ?? keys["gap"] ?? Object.values(keys)[0]);
   const more = rule.least - gap;
   return finding(entry, {
-    message: `${a.id} and ${b.id} leave ${words(gap)} between them for a hand; a ${holdOf(a)} beside a ${holdOf(b)} wants ${words(rule.least)}, ${words(more)} more.`,
+    message: `${a.id} and ${b.id} leave ${words(gap, rule.least)} between them for a hand; a ${holdOf(a)} beside a ${holdOf(b)} wants ${words(rule.least, gap)}, ${words(more, 0)} more.`,
     span: b.placeSpan,
     related: [{ what: a.id, span: a.placeSpan }],
     subjects: [b.id, a.id],

@@ -28,7 +28,7 @@ export const holeTooSmall: Rule = {
       const span = holeSpan(cutOut, facts.layout);
       const words = lengthWords(facts, span);
       return finding(entry, {
-        message: `${cutOut.owner}: the finished hole in ${layer.id} is ${words(gauge.finishedSize)} and ${words(gauge.goSize)} must pass, ${words(gauge.goSize - gauge.finishedSize)} more.${paintWords(hole)}${worksWords(hole)}`,
+        message: `${cutOut.owner}: the finished hole in ${layer.id} is ${words(gauge.finishedSize, gauge.goSize)} and ${words(gauge.goSize, gauge.finishedSize)} must pass, ${words(gauge.goSize - gauge.finishedSize, 0)} more.${paintWords(hole)}${worksWords(hole)}`,
         span,
         related: [{ what: layer.id, span: layer.design.written.span }],
         subjects: [cutOut.owner],

@@ -28,7 +28,7 @@ export const holeUncovered: Rule = {
       const words = lengthWords(facts, span);
       const size = holeThatWorks(hole);
       return finding(entry, {
-        message: `${cutOut.owner}: the finished hole in ${layer.id} is ${words(gauge.finishedSize)}; nut or flange covers ${words(gauge.noGo)}, ${words(gauge.finishedSize - gauge.noGo)} too little.${size === null ? "" : ` hole: ${size} works.`}`,
+        message: `${cutOut.owner}: the finished hole in ${layer.id} is ${words(gauge.finishedSize, gauge.noGo)}; nut or flange covers ${words(gauge.noGo, gauge.finishedSize)}, ${words(gauge.finishedSize - gauge.noGo, 0)} too little.${size === null ? "" : ` hole: ${size} works.`}`,
         span,
         related: [{ what: layer.id, span: layer.design.written.span }],
         subjects: [cutOut.owner],

@@ -55,7 +55,7 @@ const tooLarge = (cutOut: CutOut, excess: Excess, facts: PanelFacts): Finding =>
   const works = sizeThatWorks(excess, facts.layout);
   const advice = works === null ? "" : ` ${key}: ${works} would do.`;
   return finding(entry, {
-    message: `${cutOut.owner} needs an opening ${millimetres(size)} ${key === "height" ? "high" : "wide"} in ${cutOut.layer}; this panel takes ${millimetres(most)} with a web of ${millimetres(LEAST_WEB)} on both sides, ${millimetres(size - most)} too little.${advice}`,
+    message: `${cutOut.owner} needs an opening ${millimetres(size, most)} ${key === "height" ? "high" : "wide"} in ${cutOut.layer}; this panel takes ${millimetres(most, size)} with a web of ${millimetres(LEAST_WEB)} on both sides, ${millimetres(size - most, 0)} too little.${advice}`,
     span: cutOut.span,
     related: [{ what: key, span: spanOf(facts.layout.design.written, key) }],
     subjects: [cutOut.owner],

@@ -59,7 +59,7 @@ const misfit = (
   const { limit, wrong, source } = boundOf(component, { knob, shaft, facts });
   const advice = other === null ? "" : ` knob: ${other.id} fits.`;
   return finding(entry, {
-    message: `${component.id}: ${knob.id} has a bore of ${millimetres(knob.bore)} and the shaft of ${component.part.id} is ${millimetres(shaft.diameter)}: ${wrong}, ${millimetres(Math.abs(knob.bore - limit))} too much.${advice}`,
+    message: `${component.id}: ${knob.id} has a bore of ${millimetres(knob.bore, limit)} and the shaft of ${component.part.id} is ${millimetres(shaft.diameter, knob.bore)}: ${wrong}, ${millimetres(Math.abs(knob.bore - limit), 0)} too much.${advice}`,
     span,
     subjects: [component.id],
     measured: measureMm(knob.bore),
@@ -98,7 +98,7 @@ const boundOf = (
   const play = houseLimit(facts, PLAY);
   return {
     limit: shaft.diameter + play.limit,
-    wrong: `a bore of up to ${millimetres(shaft.diameter + play.limit)} sits firmly on it`,
+    wrong: `a bore of up to ${millimetres(shaft.diameter + play.limit, knob.bore)} sits firmly on it`,
     source: play.source,
   };
 };

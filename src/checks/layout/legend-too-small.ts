@@ -2,7 +2,7 @@
 
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import { decimal } from "../../geometry/number.ts";
+import { decimalBeside } from "../../geometry/number.ts";
 import { legendOf } from "../../layout/legend-of.ts";
 import { arcMinutes, CHARACTER_ANGLES, characterHeight } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
@@ -60,7 +60,7 @@ const tooSmall = (group: CauseGroup, facts: PanelFacts): Finding => {
   const words = lengthWords(facts, cause.isOwn ? cause.span : undefined);
   const { text, remedies } = heightRemedy(cause, (cause.height * needed) / worst.capHeight, facts);
   return finding(entry, {
-    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: capitals of ${words(worst.capHeight)} fill ${decimal(arcMinutes(worst.capHeight, distance), 1)} minutes of arc at ${lengthWords(facts, design.written.keys["viewing-distance"])(distance)}; ${angle.arcMinutes} minutes want ${words(Math.ceil(needed * 1000) / 1000)}. height: ${text} does.`,
+    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: capitals of ${words(worst.capHeight, needed)} fill ${decimalBeside(arcMinutes(worst.capHeight, distance), angle.arcMinutes, 1)} minutes of arc at ${lengthWords(facts, design.written.keys["viewing-distance"])(distance)}; ${decimalBeside(angle.arcMinutes, arcMinutes(worst.capHeight, distance), 1)} minutes want ${words(Math.ceil(needed * 1000) / 1000, worst.capHeight)}. height: ${text} does.`,
     span: cause.span,
     related: [
       { what: "viewing-distance", span: spanOf(design.written, "viewing-distance") },

@@ -27,7 +27,7 @@ export const clearingOf = (marking: PlacedMarking, box: Extent, facts: PanelFact
   return {
     measured: apart,
     limit: needed,
-    advice: `their middles are ${words(apart)} apart, ${words(needed)} would clear it, ${words(needed - apart)} more`,
+    advice: `their middles are ${words(apart, needed)} apart, ${words(needed, apart)} would clear it, ${words(needed - apart, 0)} more`,
     remedies: [],
   };
 };

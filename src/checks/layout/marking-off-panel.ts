@@ -66,7 +66,7 @@ const leaving = (marking: PlacedMarking, side: Side, facts: PanelFacts): Finding
   const words = lengthWords(facts, marking.span);
   const where =
     side.over > 0
-      ? `leaves the panel at its ${side.edge} edge by ${words(side.over)}: it reaches to ${words(side.reaches)}, the finished panel to ${words(side.limit)} from its lower left corner`
+      ? `leaves the panel at its ${side.edge} edge by ${words(side.over, 0)}: it reaches to ${words(side.reaches, side.limit)}, the finished panel to ${words(side.limit, side.reaches)} from its lower left corner`
       : `runs over a corner or notch of the panel, at its ${side.edge} edge`;
   return finding(entry, {
     message: `${capitalised(markingName(marking))} ${where}.`,

@@ -43,7 +43,7 @@ const overlap = (a: PlacedMarking, b: PlacedMarking, facts: PanelFacts): Finding
   const { apart, needed } = partingOf(a.box, b.box, b.capHeight ?? b.strokeWidth);
   const words = lengthWords(facts, b.span);
   return finding(entry, {
-    message: `${capitalised(markingName(a))} and ${markingName(b)} run into each other: their middles are ${words(apart)} apart, ${words(needed)} would leave a letter's gap, ${words(needed - apart)} more.`,
+    message: `${capitalised(markingName(a))} and ${markingName(b)} run into each other: their middles are ${words(apart, needed)} apart, ${words(needed, apart)} would leave a letter's gap, ${words(needed - apart, 0)} more.`,
     span: b.span,
     related: [{ what: markingName(a), span: a.span }],
     subjects: [b.owner, a.owner],

@@ -14,7 +14,7 @@ import type { PlacedComponent } from "../../layout/panel-layout.ts";
 import { isUnder } from "../limits.ts";
 import { onePerEntry } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
-import { lengthWords, measureMm } from "../words.ts";
+import { type LengthWords, lengthWords, measureMm } from "../words.ts";
 
 const entry: CodeEntry = {
   code: "checks/measured-impossible",
@@ -39,7 +39,7 @@ interface Slip {
   readonly path: string;
   readonly measured: number;
   readonly limit: number;
-  readonly must: string;
+  readonly must: (words: LengthWords) => string;
   readonly source: LimitSource;
 }
 
@@ -58,7 +58,8 @@ const wrongSide = (part: Part, record: Part, path: string): readonly Slip[] => {
   const [measured, typical] = [fieldAt(part, path), fieldAt(record, path)];
   if (typeof measured !== "number" || typeof typical !== "number") return [];
   if (measured * typical > 0 || typical === 0) return [];
-  const must = `${typical > 0 ? "more" : "less"} than nothing, as the record's ${typical} mm`;
+  const must: Slip["must"] = (words) =>
+    `${typical > 0 ? "more" : "less"} than nothing, as the record's ${words(typical)}`;
   return [{ path, measured, limit: 0, must, source: recordOf(record) }];
 };
 
@@ -68,7 +69,7 @@ const aboveNothing = (part: Part): readonly Slip[] =>
     const measured = fieldAt(part, path);
     return typeof measured !== "number" || measured > 0
       ? []
-      : [{ path, measured, limit: 0, must: "more than nothing", source: recordOf(part) }];
+      : [{ path, measured, limit: 0, must: () => "more than nothing", source: recordOf(part) }];
   });
 
 const LENGTHS = [
@@ -94,7 +95,8 @@ const bushSlips = (part: Part, { catalogue }: PanelFacts): readonly Slip[] => {
             path,
             measured: hold.diameter,
             limit: flats,
-            must: `thinner than its nut, ${flats} mm across the flats`,
+            must: (words: LengthWords) =>
+              `thinner than its nut, ${words(flats, hold.diameter)} across the flats`,
             source,
           },
         ]
@@ -105,7 +107,8 @@ const bushSlips = (part: Part, { catalogue }: PanelFacts): readonly Slip[] => {
             path: "shaft.diameter",
             measured: shaft.diameter,
             limit: hold.diameter,
-            must: `thinner than its bush of ${hold.diameter} mm`,
+            must: (words: LengthWords) =>
+              `thinner than its bush of ${words(hold.diameter, shaft.diameter)}`,
             source,
           },
         ]
@@ -125,7 +128,7 @@ const said = (
   const span = written === undefined ? spanOf(component.written, "part") : spanOf(written, path);
   const words = lengthWords(on.facts, span);
   return finding(entry, {
-    message: `${component.id}: ${path} of ${component.part.id} is ${words(measured)} as measured, and must be ${must}. Measure it again.`,
+    message: `${component.id}: ${path} of ${component.part.id} is ${words(measured, limit)} as measured, and must be ${must(words)}. Measure it again.`,
     span,
     subjects: [component.id],
     measured: measureMm(measured),

@@ -39,7 +39,7 @@ export const mountInAcrylic: Rule = {
     if (!isUnder(gap, limit)) return [];
     return [
       finding(entry, {
-        message: `The studs clamp ${held.id}, which is acrylic, with ${millimetres(gap)} of it beside each hole; ${millimetres(limit)} is wanted, ${millimetres(limit - gap)} more. Aluminium of 1.5 or 2 mm, laminate, or a bush round each stud holds.`,
+        message: `The studs clamp ${held.id}, which is acrylic, with ${millimetres(gap, limit)} of it beside each hole; ${millimetres(limit, gap)} is wanted, ${millimetres(limit - gap, 0)} more. Aluminium of 1.5 or 2 mm, laminate, or a bush round each stud holds.`,
         span: spanOf(held.design.written, "sheet"),
         related: [{ what: "mount", span: spanOf(layout.design.written, "mount") }],
         subjects: [held.id],

@@ -41,7 +41,7 @@ export const mountWeb: Rule = {
     const more = mount.web - thinnest.gap;
     return [
       finding(entry, {
-        message: `${thinnest.hole.owner} leaves ${millimetres(thinnest.gap)} to the edge of ${held.id}; ${mount.id} counts on ${millimetres(mount.web)}, ${millimetres(more)} more.${advice(key, mount)}`,
+        message: `${thinnest.hole.owner} leaves ${millimetres(thinnest.gap, mount.web)} to the edge of ${held.id}; ${mount.id} counts on ${millimetres(mount.web, thinnest.gap)}, ${millimetres(more, 0)} more.${advice(key, mount)}`,
         span: spanOf(design.written, key),
         related: [{ what: "mount", span: spanOf(design.written, "mount") }],
         subjects: [thinnest.hole.owner],

@@ -49,7 +49,7 @@ const leaving = (cutOut: CutOut, facts: PanelFacts): Finding => {
     });
   return finding(entry, {
     ...base,
-    message: `${cutOut.owner} leaves the panel at its ${edge} edge by ${words(over)}: its opening in ${cutOut.layer} reaches to ${words(reaches)}, the finished panel to ${words(limit)} from its lower left corner.`,
+    message: `${cutOut.owner} leaves the panel at its ${edge} edge by ${words(over, 0)}: its opening in ${cutOut.layer} reaches to ${words(reaches, limit)}, the finished panel to ${words(limit, reaches)} from its lower left corner.`,
     measured: measureMm(reaches),
     limit: measureMm(limit),
     source: { kind: "geometry", name: "the panel's finished outline" },

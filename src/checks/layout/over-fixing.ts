@@ -74,7 +74,7 @@ const inTheWay = (
   const span = placingSpan(facts.layout, other);
   const words = lengthWords(facts, span);
   return finding(entry, {
-    message: `${other.owner}: its ${other.what} runs into ${fixed.owner} ${other.where}: centres ${words(apart)} apart; ${words(needed)} would clear it, ${words(needed - apart)} more.`,
+    message: `${other.owner}: its ${other.what} runs into ${fixed.owner} ${other.where}: centres ${words(apart, needed)} apart; ${words(needed, apart)} would clear it, ${words(needed - apart, 0)} more.`,
     span,
     related: [{ what: fixed.owner, span: fixed.span }],
     subjects: [other.owner, fixed.owner],

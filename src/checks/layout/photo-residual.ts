@@ -47,7 +47,7 @@ export const photoResidual: Rule = {
     );
     return [
       finding(entry, {
-        message: `${photo.file}: ${words(`more than ${millimetres(limit)}`)}`,
+        message: `${photo.file}: ${words(`more than ${millimetres(limit, off)}`)}`,
         span: spanOf(
           mark === null ? photo.written : (photo.marks.points[mark]?.written ?? photo.written),
           mark === null ? "points" : "in-picture",

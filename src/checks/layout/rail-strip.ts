@@ -66,7 +66,7 @@ const inStrip = (
   const span = placingSpan(facts.layout, thing.cutOut);
   const words = lengthWords(facts, span);
   return finding(entry, {
-    message: `${owner}: its ${thing.what} begins ${words(fromEdge)} from the ${edge} edge, where the ${mount.holes.kind === "corners" ? "wall" : "rail"} covers ${words(strip)}; ${words(strip - fromEdge)} more are wanted.`,
+    message: `${owner}: its ${thing.what} begins ${words(fromEdge, strip)} from the ${edge} edge, where the ${mount.holes.kind === "corners" ? "wall" : "rail"} covers ${words(strip, fromEdge)}; ${words(strip - fromEdge, 0)} more are wanted.`,
     span,
     subjects: [owner],
     measured: measureMm(fromEdge),

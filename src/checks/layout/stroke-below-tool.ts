@@ -44,7 +44,7 @@ const tooFine = ({ cause, markings }: CauseGroup, facts: PanelFacts): Finding =>
   const { text, remedies } = heightRemedy(cause, (cause.height * tool) / worst.strokeWidth, facts);
   const machine = facts.layout.layers.find(({ id }) => id === worst.layer)?.machine;
   return finding(entry, {
-    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: strokes of ${millimetres(worst.strokeWidth)} are finer than the ${millimetres(tool)} that ${machine?.id ?? "an engraver"} cuts, ${millimetres(tool - worst.strokeWidth)} too fine. height: ${text} makes them as wide.`,
+    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: strokes of ${millimetres(worst.strokeWidth, tool)} are finer than the ${millimetres(tool, worst.strokeWidth)} that ${machine?.id ?? "an engraver"} cuts, ${millimetres(tool - worst.strokeWidth, 0)} too fine. height: ${text} makes them as wide.`,
     span: cause.span,
     related: [{ what: worst.owner, span: worst.span }],
     subjects: [...new Set(markings.map(({ owner }) => owner))],

@@ -46,7 +46,7 @@ const tooThin = ({ cause, markings }: CauseGroup, facts: PanelFacts): Finding =>
   const good = capHeight * STROKE_SHARES.lightOnDarkLeast;
   const font = legendOf(worst, facts.layout)?.font ?? facts.layout.design.lettering.font;
   return finding(entry, {
-    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: ${font} gives strokes of ${millimetres(strokeWidth)} on capitals of ${millimetres(capHeight)}, one part in ${decimal(capHeight / strokeWidth, 0)}; ${millimetres(least)} is the least, ${millimetres(least - strokeWidth)} more, and ${millimetres(good)} reads well. Take a bolder font, or a wider tool.`,
+    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: ${font} gives strokes of ${millimetres(strokeWidth, least)} on capitals of ${millimetres(capHeight)}, one part in ${decimal(capHeight / strokeWidth, 0)}; ${millimetres(least, strokeWidth)} is the least, ${millimetres(least - strokeWidth, 0)} more, and ${millimetres(good)} reads well. Take a bolder font, or a wider tool.`,
     span: cause.span,
     related: [{ what: worst.owner, span: worst.span }],
     subjects: [...new Set(markings.map(({ owner }) => owner))],

@@ -26,9 +26,11 @@ export const threadTooShort: Rule = {
       if (threadLeft === null || nutThickness === null || !isUnder(threadLeft.low, nutThickness))
         return null;
       const left =
-        threadLeft.low > 0 ? `${millimetres(threadLeft.low)} of thread` : "no thread at all";
+        threadLeft.low > 0
+          ? `${millimetres(threadLeft.low, nutThickness)} of thread`
+          : "no thread at all";
       return finding(entry, {
-        message: `${component.id}: ${worstStack(threadLeft, "thickest")} leaves ${left} for a nut of ${millimetres(nutThickness)}, ${millimetres(nutThickness - threadLeft.low)} too little. ${advice(component, threadLeft, nutThickness)}`,
+        message: `${component.id}: ${worstStack(threadLeft, "thickest")} leaves ${left} for a nut of ${millimetres(nutThickness, threadLeft.low)}, ${millimetres(nutThickness - threadLeft.low, 0)} too little. ${advice(component, threadLeft, nutThickness)}`,
         span: component.span,
         subjects: withUnmeasured(component, layout, component.clamped),
         measured: measureMm(threadLeft.low),

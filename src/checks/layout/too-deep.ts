@@ -29,7 +29,7 @@ export const tooDeep: Rule = {
       const { total } = component.depth;
       if (!isOver(total.high, room)) return null;
       return finding(entry, {
-        message: `${component.id} reaches ${words(total.high)} behind the face, cable and plug included; depth: gives ${words(room)}, ${words(total.high - room)} too little.`,
+        message: `${component.id} reaches ${words(total.high, room)} behind the face, cable and plug included; depth: gives ${words(room, total.high)}, ${words(total.high - room, 0)} too little.`,
         span: component.span,
         related: [{ what: "depth", span: depthSpan }],
         subjects: withUnmeasured(component, layout, { first: 0, last: component.clamped.last }),

@@ -39,7 +39,7 @@ const thinWeb = ({ a, b, layer, distance }: CutOutPair, facts: PanelFacts): Find
   const span = placingSpan(facts.layout, second);
   const words = lengthWords(facts, span);
   return finding(entry, {
-    message: `Between ${first.owner} and ${second.owner} ${words(distance.gap)} of ${layer.id} is left; ${words(limit)} is wanted, ${words(limit - distance.gap)} more.`,
+    message: `Between ${first.owner} and ${second.owner} ${words(distance.gap, limit)} of ${layer.id} is left; ${words(limit, distance.gap)} is wanted, ${words(limit - distance.gap, 0)} more.`,
     span,
     related: [{ what: first.owner, span: placingSpan(facts.layout, first) }],
     subjects: [second.owner, first.owner],

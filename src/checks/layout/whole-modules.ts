@@ -34,7 +34,7 @@ export const wholeModules: Rule = {
     const counts = other < 1 ? [whole] : [whole, other];
     return [
       finding(entry, {
-        message: `${key}: ${words(size)} is ${decimal(count, 3)} ${unit}; ${whole} ${unit} are ${words(wanted)}, ${words(Math.abs(wanted - size))} ${wanted > size ? "more" : "less"}.`,
+        message: `${key}: ${words(size, wanted)} is ${decimal(count, 3)} ${unit}; ${whole} ${unit} are ${words(wanted, size)}, ${words(Math.abs(wanted - size))} ${wanted > size ? "more" : "less"}.`,
         span,
         subjects: [design.name],
         measured: measureMm(size),

@@ -33,7 +33,7 @@ export const holeBelowMachine: Rule = {
         const size = Math.min(extentWidth(box), extentHeight(box));
         if (!isUnder(size, least)) return null;
         return finding(entry, {
-          message: `${cutOut.owner}: an opening in ${layer.id} is ${millimetres(size)} wide and the least that ${machine.id} makes is ${millimetres(least)}, ${millimetres(least - size)} more. A tool of ${millimetres(size)} or less makes it.`,
+          message: `${cutOut.owner}: an opening in ${layer.id} is ${millimetres(size, least)} wide and the least that ${machine.id} makes is ${millimetres(least, size)}, ${millimetres(least - size, 0)} more. A tool of ${millimetres(size, least)} or less makes it.`,
           span: cutOut.span,
           related: [{ what: machine.id, span: machine.written.span }],
           subjects: [cutOut.owner],

@@ -33,7 +33,7 @@ export const insideCorner: Rule = {
         if (window === null || tightest === null || !isUnder(tightest, radius)) return null;
         const works = `${decimal(Math.ceil(radius * 10 - samePlace) / 10, 1)} mm`;
         return finding(entry, {
-          message: `${cutOut.owner}: its corners in ${one.layer.id} have a radius of ${millimetres(tightest)} and the finest tool of ${machine.id} leaves ${millimetres(radius)}, ${millimetres(radius - tightest)} more. corner: ${works} works.`,
+          message: `${cutOut.owner}: its corners in ${one.layer.id} have a radius of ${millimetres(tightest, radius)} and the finest tool of ${machine.id} leaves ${millimetres(radius, tightest)}, ${millimetres(radius - tightest, 0)} more. corner: ${works} works.`,
           span: window.design.written.keys["corner"] ?? window.design.written.span,
           related: [{ what: machine.id, span: machine.written.span }],
           subjects: [cutOut.owner],

@@ -30,7 +30,7 @@ export const largerThanBed: Rule = {
       const [size, most] = isOver(long, wide) ? [long, wide] : [short, narrow];
       return [
         finding(entry, {
-          message: `${layer.id} with its waste is ${millimetres(long)} x ${millimetres(short)}; the bed of ${machine.id} is ${millimetres(wide)} x ${millimetres(narrow)}, ${millimetres(size - most)} too small.`,
+          message: `${layer.id} with its waste is ${millimetres(long, wide)} x ${millimetres(short, narrow)}; the bed of ${machine.id} is ${millimetres(wide, long)} x ${millimetres(narrow, short)}, ${millimetres(size - most, 0)} too small.`,
           span: sheetSpan(one),
           related: [{ what: `the bed of ${machine.id}`, span: machine.written.span }],
           subjects: [layer.id],

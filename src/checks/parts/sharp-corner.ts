@@ -55,7 +55,7 @@ const layerCorners = (
     const works = `${decimal(limit, 3)} mm`;
     return [
       finding(entry, {
-        message: `${owner}: its corners in ${layer.id} have a radius of ${words(tightest)}; ${words(limit)} keeps cracks from starting, ${words(limit - tightest)} more. corner: ${works} works.`,
+        message: `${owner}: its corners in ${layer.id} have a radius of ${words(tightest, limit)}; ${words(limit, tightest)} keeps cracks from starting, ${words(limit - tightest, 0)} more. corner: ${works} works.`,
         span,
         subjects: [owner],
         measured: measureMm(tightest),

@@ -49,7 +49,7 @@ const tooHigh = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readon
   if (!isOver(highest.height, room)) return [];
   return [
     finding(entry, {
-      message: `${board.board}: the plug of ${highest.name} stands ${millimetres(highest.height)} above the board, cable and all; behind: leaves ${millimetres(room)}, ${millimetres(highest.height - room)} too little.`,
+      message: `${board.board}: the plug of ${highest.name} stands ${millimetres(highest.height, room)} above the board, cable and all; behind: leaves ${millimetres(room, highest.height)}, ${millimetres(highest.height - room, 0)} too little.`,
       span: part.span,
       subjects: [part.owner],
       measured: measureMm(highest.height),
@@ -75,7 +75,7 @@ const inTheWay = (board: BoardFact, part: PrintedPart, facts: PanelFacts): reado
     if (body === undefined) return [];
     return [
       finding(entry, {
-        message: `${board.board}: the ${body.role} of ${body.owner} hangs ${millimetres(top - body.low)} into the room of the plug of ${connector.name}.`,
+        message: `${board.board}: the ${body.role} of ${body.owner} hangs ${millimetres(top - body.low, 0)} into the room of the plug of ${connector.name}.`,
         span: part.span,
         subjects: [part.owner, body.owner],
         measured: measureMm(top - body.low),

@@ -33,7 +33,7 @@ export const bossRoom: Rule = {
         const fixing = facts.layout.fixings.find(({ id }) => id === boss.owner);
         return [
           finding(entry, {
-            message: `${boss.owner}: ${leftOf(boss)} of ${part.owner} is left round its hole; ${millimetres(needed)} is wanted, ${millimetres(needed - boss.wall)} more.`,
+            message: `${boss.owner}: ${leftOf(boss, needed)} of ${part.owner} is left round its hole; ${millimetres(needed, boss.wall)} is wanted, ${millimetres(needed - boss.wall, 0)} more.`,
             span: fixing?.span ?? part.span,
             subjects: [boss.owner],
             measured: measureMm(boss.wall),
@@ -46,8 +46,8 @@ export const bossRoom: Rule = {
 };
 
 /** A negative wall is how far what cuts in reaches past the hole's own edge. */
-const leftOf = ({ wall }: BossFact): string =>
-  wall < 0 ? `nothing (${millimetres(wall)})` : millimetres(wall);
+const leftOf = ({ wall }: BossFact, needed: number): string =>
+  wall < 0 ? `nothing (${millimetres(wall)})` : millimetres(wall, needed);
 
 /** Least wall round a heat-set insert. A boss twice as wide as its insert has 2.6 mm; makers' least is less. */
 const WALL: HouseRule = {

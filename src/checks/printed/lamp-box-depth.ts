@@ -41,7 +41,7 @@ export const lampBoxDepth: Rule = {
         : ["the text is dim", "too much"];
       return [
         finding(entry, {
-          message: `The lamp box of ${owner} is ${millimetres(depth)} deep; outside ${millimetres(least.limit)} to ${millimetres(most.limit)} ${said}: ${millimetres(Math.abs(depth - limit))} ${more}. depth: ${millimetres(limit)} is usual.`,
+          message: `The lamp box of ${owner} is ${millimetres(depth, limit)} deep; outside ${millimetres(least.limit)} to ${millimetres(most.limit)} ${said}: ${millimetres(Math.abs(depth - limit), 0)} ${more}. depth: ${millimetres(limit, depth)} is usual.`,
           span,
           subjects: [owner],
           measured: measureMm(depth),

@@ -94,13 +94,13 @@ const inTheWay = (
   const works = marginForAll(group);
   if (works === null)
     return {
-      message: `${cause}: even with nothing round the letters ${millimetres(gap)} would be left between the two, ${millimetres(wanted)} is wanted. Move one of them.`,
+      message: `${cause}: even with nothing round the letters ${millimetres(gap, wanted)} would be left between the two, ${millimetres(wanted, gap)} is wanted. Move one of them.`,
       measured: measureMm(gap),
       limit: measureMm(wanted),
     };
   const value = millimetres(works);
   return {
-    message: `${cause}, which goes ${millimetres(margin)} round the letters; past it ${value} goes. window-margin: ${value} (${layer}) works.`,
+    message: `${cause}, which goes ${millimetres(margin, works)} round the letters; past it ${value} goes. window-margin: ${value} (${layer}) works.`,
     measured: measureMm(works),
     limit: measureMm(margin),
     remedies: layerRemedy(layer, { key: "window-margin", value }, facts),

@@ -35,7 +35,7 @@ export const nutHole: Rule = {
       if (sight.through !== "nut" || component === undefined || hole === null) return null;
       const cover = coverOf(component);
       return finding(entry, {
-        message: `${component.id}: ${lampWords(sight)} is seen past the nut: its hole in ${hole.layer} is ${millimetres(hole.width)} and nut and washers cover ${millimetres(cover)}. washer: light-tight closes it.`,
+        message: `${component.id}: ${lampWords(sight)} is seen past the nut: its hole in ${hole.layer} is ${millimetres(hole.width, cover)} and nut and washers cover ${millimetres(cover, hole.width)}. washer: light-tight closes it.`,
         span: spanOfOwner(component.id, facts),
         subjects: [component.id],
         measured: measureMm(hole.width),

@@ -33,7 +33,7 @@ export const pocketBreaks: Rule = {
           if (!isUnder(edge, limit)) return [];
           return [
             finding(entry, {
-              message: `${owner}: its pocket ${leftOf(edge, layer)}; two lines of the printer are ${millimetres(limit)}, ${millimetres(limit - edge)} more.`,
+              message: `${owner}: its pocket ${leftOf(edge, limit, layer)}; two lines of the printer are ${millimetres(limit, edge)}, ${millimetres(limit - edge, 0)} more.`,
               span: spanOfOwner(owner, facts),
               subjects: [owner],
               measured: measureMm(edge),
@@ -45,7 +45,7 @@ export const pocketBreaks: Rule = {
       ),
 };
 
-const leftOf = (edge: number, layer: string): string =>
+const leftOf = (edge: number, limit: number, layer: string): string =>
   edge < 0
     ? `breaks out of ${layer} by ${millimetres(-edge)}`
-    : `leaves ${millimetres(edge)} of ${layer} at the edge`;
+    : `leaves ${millimetres(edge, limit)} of ${layer} at the edge`;

@@ -84,7 +84,7 @@ const meetingOf = (body: PlacedBody, slabs: readonly Slab[]): Meeting => {
   if (parting === null) return inDepth(body, met);
   const { apart, needed } = parting;
   return {
-    said: `centres ${millimetres(apart)} apart, ${millimetres(needed)} would part them, ${millimetres(needed - apart)} more`,
+    said: `centres ${millimetres(apart, needed)} apart, ${millimetres(needed, apart)} would part them, ${millimetres(needed - apart, 0)} more`,
     measured: apart,
     limit: needed,
   };
@@ -97,7 +97,7 @@ const inDepth = ({ low, high }: PlacedBody, slabs: readonly Slab[]): Meeting => 
   const from = Math.max(low, Math.min(...slabs.map((slab) => slab.from)));
   const to = Math.min(high, Math.max(...slabs.map((slab) => slab.to)));
   return {
-    said: `they share ${millimetres(to - from)} of depth, and none is free`,
+    said: `they share ${millimetres(to - from, 0)} of depth, and none is free`,
     measured: to - from,
     limit: 0,
   };

@@ -35,7 +35,7 @@ export const printTooDeep: Rule = {
       if (!isOver(reach, room)) return [];
       return [
         finding(entry, {
-          message: `${nameOf(part)} reaches ${words(reach)} behind the face; depth: gives ${words(room)}, ${words(reach - room)} too little.${shallower(part, reach - room, facts)}`,
+          message: `${nameOf(part)} reaches ${words(reach, room)} behind the face; depth: gives ${words(room, reach)}, ${words(reach - room, 0)} too little.${shallower(part, reach - room, facts)}`,
           span: part.span,
           related: [{ what: "depth", span: depthSpan }],
           subjects: [part.owner],

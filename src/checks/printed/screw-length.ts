@@ -51,8 +51,8 @@ const unsold = (
   const shorter = sold.findLast((length) => length < least);
   const longer = sold.find((length) => length > most);
   const words = [
-    shorter === undefined ? null : `${millimetres(shorter)} is too short`,
-    longer === undefined ? null : `${millimetres(longer)} too long`,
+    shorter === undefined ? null : `${millimetres(shorter, least)} is too short`,
+    longer === undefined ? null : `${millimetres(longer, most)} too long`,
   ].filter((word) => word !== null);
   return finding(entry, {
     message: `The stack's ${thread} screws must be ${millimetres(least)} to ${millimetres(most)} long to bite in ${owner} and not meet the bottom; of those sold ${words.join(", ")}.`,

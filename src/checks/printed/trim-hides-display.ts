@@ -32,7 +32,7 @@ export const trimHidesDisplay: Rule = {
           : "leave lip out: then it reaches to the window";
       return [
         finding(entry, {
-          message: `The lip of ${owner}'s trim reaches ${millimetres(asked)} in over the display, and what is read begins ${millimetres(toRead)} from its edge, ${millimetres(asked - toRead)} too much: ${way}.`,
+          message: `The lip of ${owner}'s trim reaches ${millimetres(asked, toRead)} in over the display, and what is read begins ${millimetres(toRead, asked)} from its edge, ${millimetres(asked - toRead, 0)} too much: ${way}.`,
           span,
           subjects: [owner],
           measured: measureMm(asked),

@@ -36,7 +36,7 @@ export const trimLeaks: Rule = {
       if (lip.isGlassBehind || !isUnder(lip.overlap, wanted)) return [];
       return [
         finding(entry, {
-          message: `The lip of ${owner}'s trim covers ${millimetres(lip.overlap)} of the display's edge; the display can lie ${millimetres(lip.play)} aside in its hole, and ${millimetres(wanted)} keeps its light in, ${millimetres(wanted - lip.overlap)} more. ${wayOut(lip, wanted)}`,
+          message: `The lip of ${owner}'s trim covers ${millimetres(lip.overlap, wanted)} of the display's edge; the display can lie ${millimetres(lip.play)} aside in its hole, and ${millimetres(wanted, lip.overlap)} keeps its light in, ${millimetres(wanted - lip.overlap, 0)} more. ${wayOut(lip, wanted)}`,
           span,
           subjects: [owner],
           measured: measureMm(lip.overlap),
