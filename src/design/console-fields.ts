@@ -58,7 +58,10 @@ const BAY: Field<Omit<BayDesign, "id">> = refined(
     ...PLACE_KEYS,
     length: required(size("a length, like 60 modules"), "Usable length"),
     depth: required(someMillimetres("a depth"), "Clear depth behind the faces of its rails"),
-    "clear-width": optional(someMillimetres("a width"), "Between its rails, where you measured it"),
+    "clear-width": optional(
+      someMillimetres("a width"),
+      "Between its rails, where you measured it; of a mount that has none, the room that panels go into",
+    ),
     loom: optional(SPACE_POINT, "Where the looms of its panels are tied to the console"),
   }),
   ({ "clear-width": clearWidth, ...bay }, node) =>

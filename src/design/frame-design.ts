@@ -53,8 +53,8 @@ export interface RibsDesign {
 export interface RailsDesign {
   /** Least width of a bar; it runs on to the cheek. */
   readonly width: Mm;
-  /** In the bars, on the mount's pitch. */
-  readonly hole: Mm;
+  /** In the bars, for the panels' fasteners; null: as wide as the panels' own. */
+  readonly hole: Mm | null;
 }
 
 export interface CablesDesign {

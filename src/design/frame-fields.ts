@@ -23,8 +23,6 @@ const SPACING = mm(300);
 const RIB_WEB = mm(60);
 /** From the clear width outward: the panel's edge, a slot for the rib, and a web on both sides of it. */
 const RAIL_WIDTH = mm(30);
-/** The panel's own stud hole (MIL-F-25173A, secondary copies); a receptacle wants its own: measure yours. */
-export const RAIL_HOLE = mm(6.6);
 /** 440 deep at the knee and the knee height of large people, 604, with air above it (NUREG-0700 Rev 3, Table 11.4). */
 const KNEES: readonly [Mm, Mm] = [mm(440), mm(620)];
 const CABLE_PASS = mm(40);
@@ -49,10 +47,10 @@ const RAILS: Field<RailsDesign> = record("the rail bars", {
     value: RAIL_WIDTH,
     about: "Least width of a bar; it runs on to the cheek",
   }),
-  hole: usual(someMillimetres("a diameter"), {
-    value: RAIL_HOLE,
-    about: "Holes in the bars, on the mount's pitch",
-  }),
+  hole: optional(
+    someMillimetres("a diameter"),
+    "Holes in the bars; the panels' own where none is written. A receptacle wants its own: measure yours",
+  ),
 });
 
 const CABLES: Field<CablesDesign> = record("the cable passes", {
@@ -124,7 +122,7 @@ export const FRAME: Field<FrameDesign> = mapped(
   ({ ribs, rails, cables, vents, ...frame }): FrameDesign => ({
     ...frame,
     ribs: ribs ?? { spacing: SPACING, web: RIB_WEB },
-    rails: rails ?? { width: RAIL_WIDTH, hole: RAIL_HOLE },
+    rails: rails ?? { width: RAIL_WIDTH, hole: null },
     cables: cables ?? { diameter: CABLE_PASS, through: ["back"] },
     vents: vents ?? { inlet: "back", outlet: "front" },
   }),

@@ -48,6 +48,15 @@ export function rackHoleRows(units: number): readonly Mm[] {
 // The short step straddles the border between two units.
 const FIRST_HOLE = RACK.steps[2] / 2;
 
+/** Heights of the holes of a rail that is so many units long, over its lower end: three in each unit. */
+export function rackUprightHoles(units: number): readonly Mm[] {
+  invariant(Number.isInteger(units) && units >= 0, "a rack's rail has whole units");
+  const [first, second] = [FIRST_HOLE + RACK.steps[0], FIRST_HOLE + RACK.steps[0] + RACK.steps[1]];
+  return Array.from({ length: units }, (_, unit) =>
+    [FIRST_HOLE, first, second].map((hole) => mm(unit * RACK.unit + hole)),
+  ).flat();
+}
+
 /** A subrack panel of n HP is narrower than n pitches, by half a millimetre at most (sources differ by a tenth or two). */
 export function subrackPanelWidths(pitches: number): { readonly least: Mm; readonly under: Mm } {
   return { least: mm(SUBRACK.pitch * pitches - 0.5), under: mm(SUBRACK.pitch * pitches) };

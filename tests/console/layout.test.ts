@@ -247,3 +247,30 @@ test("an envelope is its profile from wall to wall, and a rib fills it up to whe
   if (frame === undefined) throw new Error("no envelope");
   expect(pointOut(frame, vector(600, 0, 0))).toEqual(vector(0, -500, 600));
 });
+
+describe("a bay whose mount leaves the width open", () => {
+  const lid = (mount: string, width: number): string =>
+    panel("80 mm", `mount: ${mount}\nwidth: ${width} mm`);
+  const widthsOf = (mount: string, more: string): readonly number[] => {
+    const { layout } = consoleOf(
+      `bays:\n  aft: { mount: ${mount}, at: [0, 0, 600], along: [1, 0, 0], length: 200 mm, depth: 60 mm${more} }\npanels:\n  - { file: wide.yaml, as: wide, bay: aft }\n  - { file: narrow.yaml, as: narrow, bay: aft }\n`,
+      { "wide.yaml": lid(mount, 120), "narrow.yaml": lid(mount, 100) },
+    );
+    return layout.bays.flatMap(({ width, clearWidth }) => [width, clearWidth]);
+  };
+
+  // Screws 7 mm in, in the middle of the strip under the narrow panel's edge: 100 - 4 x 7.
+  test("is as wide as its widest panel, and clear between the screws of its narrowest", () => {
+    expect(widthsOf("corner-screws", "")).toEqual([120, 72]);
+  });
+
+  test("goes by what was measured: the room that panels go into", () => {
+    expect(widthsOf("corner-screws", ", clear-width: 121 mm")).toEqual([121, 72]);
+  });
+
+  // The lid lies on 10 mm of wall at each side.
+  test("has its walls under the panels' edges where the mount has a seat", () => {
+    expect(widthsOf("box-lid", "")).toEqual([120, 80]);
+    expect(widthsOf("box-lid", ", clear-width: 101 mm")).toEqual([121, 101]);
+  });
+});

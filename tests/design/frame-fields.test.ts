@@ -21,7 +21,7 @@ test("type and sheet are enough", () => {
     toe: 60,
     beyond: 15,
     ribs: { spacing: 300, web: 60 },
-    rails: { width: 30, hole: 6.6 },
+    rails: { width: 30, hole: null },
     knees: [440, 620],
     hatch: "right",
     cables: { diameter: 40, through: ["back"] },

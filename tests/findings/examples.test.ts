@@ -124,5 +124,6 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "fit/too-deep",
     "fit/too-near",
     "fit/touching",
+    "parts/frame-bay",
   ]);
 });

@@ -3,6 +3,7 @@ import {
   RACK,
   rackHoleRows,
   rackPanelHeight,
+  rackUprightHoles,
   SUBRACK,
   subrackPanelWidths,
 } from "../../src/standards/rack.ts";
@@ -52,4 +53,13 @@ test("subrack rows and widths", () => {
   const { least, under } = subrackPanelWidths(42);
   expect(least).toBeCloseTo(212.86, 10);
   expect(under).toBeCloseTo(213.36, 10);
+});
+
+// EIA/ECA-310: the unit begins and ends in the middle of the short step; 15.875, 15.875, 12.7 from hole to hole.
+test("a rail of two units has six holes, each on the standard's steps", () => {
+  const holes = rackUprightHoles(2);
+  expect(holes.map((hole) => Number(hole.toFixed(4)))).toEqual([
+    6.35, 22.225, 38.1, 50.8, 66.675, 82.55,
+  ]);
+  expect(rackUprightHoles(0)).toEqual([]);
 });

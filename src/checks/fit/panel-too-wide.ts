@@ -5,8 +5,9 @@ import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagno
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import { decimal } from "../../geometry/number.ts";
-import { type Mm, mm } from "../../geometry/quantity.ts";
+import type { Mm } from "../../geometry/quantity.ts";
 import { arithmeticNoise } from "../../geometry/tolerance.ts";
+import { widthOfMount } from "../../layout/console/bay-widths.ts";
 import type { BayLayout, PlacedPanel } from "../../layout/console/console-layout.ts";
 import { isOver } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -36,10 +37,8 @@ export const panelTooWide: ConsoleRule = {
 };
 
 /** null where neither the mount nor the bay names one. */
-const roomOf = ({ width, design, mount }: BayLayout): Mm | null => {
-  if (width > 0) return width;
-  return design.clearWidth === null ? null : mm(design.clearWidth + 2 * mount.seat);
-};
+const roomOf = ({ width, design, mount }: BayLayout): Mm | null =>
+  widthOfMount(mount) === null && design.clearWidth === null ? null : width;
 
 /** Finished, across the bay. */
 const widthOf = ({ layout }: PlacedPanel): Mm => {
@@ -78,7 +77,12 @@ const tooWide = (
 const widerBay = (bay: BayLayout, width: Mm, { layout, edit }: ConsoleFacts): readonly Remedy[] => {
   const { clearWidth, written } = bay.design;
   const span = written.keys["clear-width"];
-  if (bay.width > 0 || clearWidth === null || span === undefined || layout.design.frame !== null)
+  if (
+    widthOfMount(bay.mount) !== null ||
+    clearWidth === null ||
+    span === undefined ||
+    layout.design.frame !== null
+  )
     return [];
   const text = `${decimal(Math.ceil((width - 2 * bay.mount.seat) * 1000 - arithmeticNoise) / 1000, 3)} mm`;
   return [{ title: `clear-width: ${text} (${bay.id})`, edits: [edit(span, text)] }];

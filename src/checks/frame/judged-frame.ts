@@ -6,6 +6,7 @@ import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { consoleFrame } from "../../parts/frame/console-frame.ts";
 import type { ConsoleFrame } from "../../parts/frame/frame-part.ts";
 import { type FrameContext, plannedFrame } from "../../parts/frame/planned-frame.ts";
+import { notCarried } from "./not-carried.ts";
 import { judgeFrameBoards, judgeFramePlan, judgeFrameSheet } from "./rules.ts";
 
 export interface JudgedFrame {
@@ -22,10 +23,14 @@ export const judgedFrame = (
   const { workshop, catalogue, lettering } = context;
   const shop = { workshop, catalogue, texts };
   const planned = plannedFrame(layout, context);
-  const sheet = planned.kind === "planned" ? planned.plan.sheet : planned.sheet;
-  const ofSheet = sheet === null ? [] : judgeFrameSheet({ sheet, ...shop });
-  if (planned.kind === "stopped")
-    return { frame: null, findings: [...ofSheet, ...planned.findings] };
+  if (planned.kind === "no-sheet") return { frame: null, findings: [planned.finding] };
+  const { sheet } = planned.kind === "planned" ? planned.plan : planned;
+  const ofSheet = judgeFrameSheet({ sheet, ...shop });
+  if (planned.kind === "not-carried") {
+    const { faults } = planned;
+    const found = notCarried(faults, { layout, sheet, texts });
+    return { frame: null, findings: [...ofSheet, ...found] };
+  }
   const { plan } = planned;
   const ofPlan = judgeFramePlan({ plan, ...shop });
   const isSound = ofPlan.every(({ severity }) => severity !== "fault");

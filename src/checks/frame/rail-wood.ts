@@ -43,14 +43,14 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   const web = thinnestWeb(part, { from: isRailHole, to: () => true });
   if (web === null || !isUnder(web.gap, limit)) return [];
   const { design } = facts.plan.sheet;
-  const { rails, written } = design;
+  const size = holeSize(part);
   // A hole that is smaller by twice the lack leaves the wood on either side of it.
-  const hole = Math.floor((rails.hole - 2 * (limit - web.gap)) * TENTHS) / TENTHS;
+  const hole = Math.floor((size - 2 * (limit - web.gap)) * TENTHS) / TENTHS;
   const value = `${decimal(hole, 1)} mm`;
   return [
     finding(entry, {
       message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.${hole > 0 ? ` hole: ${value} leaves it.` : ""}`,
-      span: spanOf(written, "rails"),
+      span: spanOf(design.written, "rails"),
       subjects: [part.id],
       measured: measureMm(web.gap),
       limit: measureMm(limit),
@@ -59,6 +59,12 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
         hole > 0 ? [frameRemedy(facts, design, { group: "rails", key: "hole", value })] : [],
     }),
   ];
+};
+
+/** All of a bar are alike. */
+const holeSize = ({ holes }: FramePart): number => {
+  const hole = holes.find(({ feature }) => isRailHole(feature));
+  return hole?.contour.kind === "circle" ? 2 * hole.contour.radius : 0;
 };
 
 const TENTHS = 10;

@@ -9,11 +9,12 @@ import { type Mm, mm } from "../../geometry/quantity.ts";
 import { UNKNOWN_MOUNT } from "../codes.ts";
 import { unknownName } from "../context.ts";
 import { bayFrame } from "./bay-frame.ts";
+import type { BayWidths } from "./bay-widths.ts";
 import { BAY_UNIT } from "./codes-of-console.ts";
 import type { BayLayout } from "./console-layout.ts";
 
 /** A bay before any panel stands in it. */
-export type BareBay = Omit<BayLayout, "free">;
+export type BareBay = Omit<BayLayout, "free" | keyof BayWidths>;
 
 export const laidBays = (
   bays: readonly BayDesign[],
@@ -37,21 +38,16 @@ export const laidBays = (
   return { bays: laid, findings };
 };
 
-const bareBay = (design: BayDesign, mount: Mount, length: Mm): BareBay => {
-  const width = (mount.counts === "width" ? mount.fixedHeight : mount.width) ?? mm(0);
-  return {
-    id: design.id,
-    design,
-    mount,
-    frame: bayFrame(design),
-    pitch: mount.height.pitch,
-    length,
-    modules: design.length.kind === "pitches" ? design.length.count : length / mount.height.pitch,
-    width,
-    clearWidth: design.clearWidth ?? mount.clearWidth ?? width,
-    depth: design.depth,
-  };
-};
+const bareBay = (design: BayDesign, mount: Mount, length: Mm): BareBay => ({
+  id: design.id,
+  design,
+  mount,
+  frame: bayFrame(design),
+  pitch: mount.height.pitch,
+  length,
+  modules: design.length.kind === "pitches" ? design.length.count : length / mount.height.pitch,
+  depth: design.depth,
+});
 
 /** In whole pitches: a rack's units, of which a panel is a little less, are all usable. */
 const sizeInMm = (length: Size, { height }: Mount): Mm | null => {

@@ -10,6 +10,7 @@ import type {
   PanelUse,
 } from "../../design/console-design.ts";
 import type { Span } from "../../diagnostics/finding.ts";
+import type { Point } from "../../geometry/contour.ts";
 import type { Mm } from "../../geometry/quantity.ts";
 import type { Mesh } from "../../geometry/solid/mesh.ts";
 import type { Solid } from "../../geometry/solid/solid.ts";
@@ -42,9 +43,11 @@ export interface BayLayout {
   /** Usable length, and the same in the mount's own count. */
   readonly length: Mm;
   readonly modules: number;
-  /** Nominal width of its panels, and between its rails. */
+  /** Nominal width of its panels, and between its rails: the mount's, what was measured, or what its panels take; else 0. */
   readonly width: Mm;
   readonly clearWidth: Mm;
+  /** Where the fasteners of its panels come, in its own plane: x across, y along it. */
+  readonly screws: readonly Point[];
   readonly depth: Mm;
   /** What no panel takes, from its beginning to its end. */
   readonly free: readonly FreeRun[];

@@ -12,6 +12,7 @@ import { unknownName } from "../context.ts";
 import type { PanelLayout } from "../panel-layout.ts";
 import { seatedLayer } from "../seated-layer.ts";
 import { bayFrame } from "./bay-frame.ts";
+import { bayWidths } from "./bay-widths.ts";
 import type { BareBay } from "./bays.ts";
 import { BAY_MOUNT, CIRCULAR_ORDER, UNKNOWN_BAY, UNKNOWN_PANEL } from "./codes-of-console.ts";
 import type { BayLayout, PlacedPanel } from "./console-layout.ts";
@@ -59,7 +60,7 @@ export const standingPanels = (
     one.kind === "placed" ? [] : [known[index]!.panel.name],
   );
   return {
-    bays: console.bays.map((bay) => ({ ...bay, free: freeRuns(bay, stretchesIn(bay, inBays)) })),
+    bays: console.bays.map((bay) => bayWith(bay, inBays)),
     panels: [...console.bays.flatMap((bay) => panelsIn(bay, inBays)), ...panels.flatMap(onItsFeet)],
     lost: [...lost, ...misplaced],
     findings: [...findings, ...orderFindings(found, panels)],
@@ -177,8 +178,12 @@ interface InBay extends Usable {
   readonly stretch: Stretch;
 }
 
-const stretchesIn = (bay: BareBay, inBays: readonly InBay[]): readonly Stretch[] =>
-  inBays.filter(({ stretch }) => stretch.use.bay === bay).map(({ stretch }) => stretch);
+const bayWith = (bay: BareBay, inBays: readonly InBay[]): BayLayout => {
+  const own = inBays.filter(({ stretch }) => stretch.use.bay === bay);
+  const panels = own.map(({ layout, stretch: { from } }) => ({ layout, from }));
+  const taken = own.map(({ stretch }) => stretch);
+  return { ...bay, ...bayWidths(bay, panels), free: freeRuns(bay, taken) };
+};
 
 const panelsIn = (bay: BareBay, inBays: readonly InBay[]): readonly PlacedPanel[] =>
   inBays

@@ -2,13 +2,10 @@
 // each pair of a row for the room that they want.
 
 import type { FrameDesign } from "../../design/frame-design.ts";
-import { spanOf } from "../../design/written.ts";
-import { type Finding, finding, type Measure } from "../../diagnostics/finding.ts";
-import { decimal } from "../../geometry/number.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { BayLayout, ConsoleLayout } from "../../layout/console/console-layout.ts";
-import { BAY_NOT_CARRIED, BAYS_CROSS } from "./codes.ts";
-import { type BayFault, type FrameBay, frameBay, inBay } from "./frame-bay.ts";
+import type { BayFault, CarryingFault } from "./bay-faults.ts";
+import { type FrameBay, frameBay, inBay } from "./frame-bay.ts";
 import { acrossBays, crossingBays, leastAcross } from "./frame-plan.ts";
 import { endWeb, GAP } from "./frame-practice.ts";
 import { type FrameUnit, frameUnits } from "./frame-units.ts";
@@ -23,38 +20,31 @@ export interface CarriedUnit extends FrameUnit {
 
 export type CarriedBays =
   | { readonly kind: "carried"; readonly units: readonly CarriedUnit[] }
-  | { readonly kind: "refused"; readonly findings: readonly Finding[] };
+  | { readonly kind: "refused"; readonly faults: readonly CarryingFault[] };
 
 export const carriedBays = (
   layout: ConsoleLayout,
   design: FrameDesign,
   thickness: number,
 ): CarriedBays => {
-  if (layout.bays.length === 0) return refused(hasUnreadBays(layout) ? [] : [noBay(design)]);
+  if (layout.bays.length === 0) return refused(hasUnreadBays(layout) ? [] : [{ kind: "no-bay" }]);
   const units = frameUnits(layout.bays);
-  const findings = layout.bays.flatMap((bay) =>
-    faultsOf(bay, units, { design, thickness }).map(({ why, measured, limit }) =>
-      finding(BAY_NOT_CARRIED, {
-        message: `${bay.id}: ${why}.`,
-        measured,
-        limit,
-        source: { kind: "geometry", name: "cheeks, ribs and floor board" },
-        span: bay.design.written.span,
-        subjects: [bay.id],
-      }),
+  const faults = layout.bays.flatMap((bay) =>
+    faultsOf(bay, units, { design, thickness }).map(
+      (fault): CarryingFault => ({ kind: "bay", bay, fault }),
     ),
   );
-  if (findings.length > 0) return refused(findings);
+  if (faults.length > 0) return refused(faults.filter((fault) => !isFollower(fault, layout)));
   const carried = withKnees(units, layout, { design, thickness });
   const crossing = carried.flatMap((unit) => crossings(unit, design, thickness));
   return crossing.length > 0 ? refused(crossing) : { kind: "carried", units: carried };
 };
 
-const noBay = (design: FrameDesign): Finding =>
-  finding(BAY_NOT_CARRIED, {
-    message: "The console has no bay; the frame is made round its bays.",
-    span: design.written.span,
-  });
+/** What its panels would have said of its width: why they can't is said of them. */
+const isFollower = (found: CarryingFault, { design }: ConsoleLayout): boolean =>
+  found.kind === "bay" &&
+  found.fault.kind === "no-width" &&
+  design.panels.some(({ bay }) => bay === found.bay.id);
 
 interface Sheet {
   readonly design: FrameDesign;
@@ -79,7 +69,7 @@ const withKnees = (
 const hasUnreadBays = ({ design }: ConsoleLayout): boolean =>
   design.unreadBays.length > 0 || design.unread.includes("bays");
 
-const refused = (findings: readonly Finding[]): CarriedBays => ({ kind: "refused", findings });
+const refused = (faults: readonly CarryingFault[]): CarriedBays => ({ kind: "refused", faults });
 
 /** As it stands in its unit; one that none takes says why in the profile in which it runs. */
 const faultsOf = (
@@ -100,48 +90,30 @@ const bayFaults = (bay: FrameBay, design: FrameDesign, thickness: number): reado
 
 const tooLow = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => {
   const low = bay.lowest - design.ribs.web;
-  const lowest = Math.min(inBay(bay, 0, low).y, inBay(bay, bay.length, low).y);
+  const reaches = Math.min(inBay(bay, 0, low).y, inBay(bay, bay.length, low).y);
   const least = design.toe + thickness + GAP;
-  if (lowest >= least - samePlace) return [];
+  if (reaches >= least - samePlace) return [];
   // Of a bay that lies askew a millimetre less of depth lifts its ribs by less than one; of an upright bay, by nothing.
   const lift = bay.tilt.x * bay.up.y;
-  const depth = lift > 0 ? Math.floor(bay.depth - (least - lowest) / lift) : 0;
-  return [
-    {
-      why: `its ribs reach down to ${decimal(lowest, 2)} mm and may reach to ${decimal(least, 2)} mm, ${decimal(GAP, 1)} mm over the floor board: ${decimal(least - lowest, 2)} mm too low; ${depth > 0 ? `depth: ${depth} mm would do` : "raise it by that"}`,
-      measured: inMm(lowest),
-      limit: inMm(least),
-    },
-  ];
+  const depth = lift > 0 ? Math.max(0, Math.floor(bay.depth - (least - reaches) / lift)) : 0;
+  return [{ kind: "too-low", reaches, least, depth }];
 };
 
 const tooShort = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => {
   const { spacing } = design.ribs;
   if (ribPlaces(bay.length, { thickness, spacing }).length > 0) return [];
-  const least = 3 * thickness + 2 * endWeb(thickness);
-  return [
-    {
-      why: `it is ${decimal(bay.length, 2)} mm long and two ribs with their webs take ${decimal(least, 2)} mm`,
-      measured: inMm(bay.length),
-      limit: inMm(least),
-    },
-  ];
+  return [{ kind: "too-short", least: 3 * thickness + 2 * endWeb(thickness) }];
 };
-
-const inMm = (value: number): Measure => ({ value: Number(decimal(value, 6)), unit: "mm" });
 
 const crossings = (
   { bays, knees }: CarriedUnit,
   design: FrameDesign,
   thickness: number,
-): readonly Finding[] => {
+): readonly CarryingFault[] => {
   const across = acrossBays(bays, { design, thickness, kneeWidth: knees?.width ?? 0 });
-  return crossingBays(bays, { design, across }).map(([bay, other]) =>
-    finding(BAYS_CROSS, {
-      message: `${bay.id} and ${other.id}: their ribs, ${decimal(design.ribs.web, 2)} mm below the room of the panels, want the same place. Move one of them along, or give it less depth.`,
-      span: spanOf(other.layout.design.written, "at"),
-      related: [{ what: bay.id, span: spanOf(bay.layout.design.written, "at") }],
-      subjects: [bay.id, other.id],
-    }),
-  );
+  return crossingBays(bays, { design, across }).map(([bay, other]) => ({
+    kind: "crossing",
+    bay: bay.layout,
+    other: other.layout,
+  }));
 };

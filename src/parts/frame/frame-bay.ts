@@ -1,14 +1,15 @@
 // A bay as the frame carries it: its run in the profile, its tilt across, the room behind its panels, and its rails' holes.
 // Takes a bay of the layout; gives it in these terms, or says why the frame can't carry it.
 
-import type { Measure } from "../../diagnostics/finding.ts";
 import { type Point, point } from "../../geometry/contour.ts";
-import { decimal } from "../../geometry/number.ts";
 import { dot } from "../../geometry/space/vector.ts";
 import { arcSine, type Direction, toDegrees } from "../../geometry/trigonometry.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
-import { offPlane, wholePitch } from "./frame-tolerance.ts";
+import type { BayFault } from "./bay-faults.ts";
+import { RAIL_LIP } from "./frame-practice.ts";
+import { offPlane } from "./frame-tolerance.ts";
 import { acrossOf, inProfile, leftOf, type Profile, stepped } from "./profile.ts";
+import { type RailHoles, railHoles } from "./rail-holes.ts";
 
 export interface FrameBay {
   readonly id: string;
@@ -22,12 +23,10 @@ export interface FrameBay {
   /** Its own x, seen along it: x to the right, y along `up`. */
   readonly tilt: Direction;
   readonly length: number;
-  /** Half the clear width, and half of what parts the columns of holes. */
+  /** Half of what its panels are wide, and half of what is open between its rails. */
+  readonly halfWidth: number;
   readonly halfClear: number;
-  readonly halfColumns: number;
-  readonly firstHole: number;
-  readonly pitch: number;
-  readonly holes: number;
+  readonly railHoles: RailHoles;
   readonly depth: number;
   /** Lowest corner of the room behind the panels, along `up` from the rails' faces. */
   readonly lowest: number;
@@ -37,18 +36,8 @@ export type CarriedBay =
   | { readonly kind: "carried"; readonly bay: FrameBay }
   | { readonly kind: "refused"; readonly fault: BayFault };
 
-/** What is wrong with a bay, and both numbers where there are two. */
-export interface BayFault {
-  readonly why: string;
-  readonly measured: Measure | null;
-  readonly limit: Measure | null;
-}
-
 export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
   const { x, y } = layout.frame;
-  const { holes } = layout.mount;
-  if (holes.kind !== "columns")
-    return refused(`${layout.mount.id} has no columns of holes for rail bars; console-rail has`);
   const off = dot(y, profile.right);
   const along: Direction = { x: dot(y, profile.forward), y: dot(y, profile.up) };
   const up = leftOf(along);
@@ -56,9 +45,13 @@ export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
     x: dot(x, profile.right),
     y: dot(x, profile.forward) * up.x + dot(x, profile.up) * up.y,
   };
-  if (Math.abs(off) > offPlane) return outOfPlane(toDegrees(arcSine(Math.min(1, Math.abs(off)))));
-  if (tilt.x < offPlane) return refused("its panels look down, or along its own cheeks");
-  const halfClear = layout.clearWidth / 2;
+  if (Math.abs(off) > offPlane)
+    return refused({ kind: "off-plane", angle: toDegrees(arcSine(Math.min(1, Math.abs(off)))) });
+  if (tilt.x < offPlane) return refused({ kind: "looks-down" });
+  const holes = railHoles(layout);
+  const halfClear = Math.min(layout.clearWidth / 2, insideScrews(layout, holes));
+  if (layout.clearWidth <= 0 && layout.screws.length === 0) return refused({ kind: "no-width" });
+  if (halfClear <= 0) return refused(screwsMeet(holes));
   return {
     kind: "carried",
     bay: {
@@ -70,29 +63,30 @@ export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
       up,
       tilt,
       length: layout.length,
+      halfWidth: layout.width / 2,
       halfClear,
-      halfColumns: holes.apart / 2,
-      firstHole: holes.first,
-      pitch: holes.pitch,
-      holes: Math.floor((layout.length - 2 * holes.first) / holes.pitch + wholePitch) + 1,
+      railHoles: holes,
       depth: layout.depth,
       lowest: -halfClear * Math.abs(tilt.y) - layout.depth * tilt.x,
     },
   };
 };
 
-const refused = (why: string): CarriedBay => ({
-  kind: "refused",
-  fault: { why, measured: null, limit: null },
-});
+const refused = (fault: BayFault): CarriedBay => ({ kind: "refused", fault });
 
-const outOfPlane = (angle: number): CarriedBay => ({
-  kind: "refused",
-  fault: {
-    why: `it runs ${decimal(angle, 2)}° out of the plane of the first bay, and cheeks are flat: 0° can be carried`,
-    measured: { value: Number(decimal(angle, 6)), unit: "deg" },
-    limit: { value: 0, unit: "deg" },
-  },
+/**
+ * Half of what may be open so that rails lie under every screw. A mount whose rails are made to it has its own clear width; of
+ * screws near a panel's edges what was measured is the room that the panels go into.
+ */
+const insideScrews = ({ mount }: BayLayout, { reach, size }: RailHoles): number =>
+  reach === null || mount.holes.kind === "columns" || mount.holes.kind === "units"
+    ? Number.POSITIVE_INFINITY
+    : reach.inner - size / 2 - RAIL_LIP;
+
+const screwsMeet = ({ reach, size }: RailHoles): BayFault => ({
+  kind: "screws-meet",
+  from: reach?.inner ?? 0,
+  least: size / 2 + RAIL_LIP,
 });
 
 /** A place along the bay and above its rails' faces (below: negative), in the profile. */

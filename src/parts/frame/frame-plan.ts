@@ -13,6 +13,7 @@ import { acrossBay, type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
 import { GAP, RIB_ARM } from "./frame-practice.ts";
 import { kneesOf } from "./knees.ts";
 import type { PlanOptions, PlanScene } from "./plan-options.ts";
+import { leastReach } from "./rail-reach.ts";
 import { ribBoards } from "./rib-boards.ts";
 import { stripBetween } from "./strips.ts";
 
@@ -64,7 +65,7 @@ export const leastAcross = (
   thickness: number,
 ): Span => {
   const places = bays.flatMap((bay) => {
-    const rail = bay.halfClear + design.rails.width;
+    const rail = leastReach(bay, design);
     const heights = [-thickness, 0, design.beyond];
     const rails = heights.flatMap((z) => [acrossBay(bay, -rail, z).x, acrossBay(bay, rail, z).x]);
     const room = [0, -bay.depth].flatMap((z) => [

@@ -1,5 +1,5 @@
 // The plan of a console's frame, before a board of it is made: facts for whoever judges whether it can be cut. Takes the layout
-// and the workshop's stock and machine. Where no plan is possible at all it is stopped, with findings that say why.
+// and the workshop's stock and machine. Where no plan is possible at all it says why.
 
 import type { Catalogue } from "../../catalogue/record.ts";
 import type { FrameDesign } from "../../design/frame-design.ts";
@@ -15,6 +15,7 @@ import {
   unknownName,
 } from "../../layout/context.ts";
 import type { Lettering } from "../../lettering/lettering.ts";
+import type { CarryingFault } from "./bay-faults.ts";
 import { type CarriedUnit, carriedBays } from "./carried-bays.ts";
 import { SHEET_UNKNOWN } from "./codes.ts";
 import type { FramePlan } from "./frame-plan.ts";
@@ -51,11 +52,12 @@ export const allSections = ({ units }: Pick<ConsolePlan, "units">): readonly Fra
   units.flatMap(({ sections }) => sections);
 
 export type PlannedFrame =
-  /** `sheet`: null where nobody knows it. */
+  /** Nobody knows its sheet. */
+  | { readonly kind: "no-sheet"; readonly finding: Finding }
   | {
-      readonly kind: "stopped";
-      readonly sheet: FrameSheet | null;
-      readonly findings: readonly Finding[];
+      readonly kind: "not-carried";
+      readonly sheet: FrameSheet;
+      readonly faults: readonly CarryingFault[];
     }
   | { readonly kind: "planned"; readonly plan: ConsolePlan };
 
@@ -67,13 +69,13 @@ export const plannedFrame = (layout: ConsoleLayout, context: FrameContext): Plan
     const span = spanOf(design.written, "sheet");
     const known = stockNames(named);
     const unknown = unknownName(SHEET_UNKNOWN, design.sheet, { span, known });
-    return { kind: "stopped", sheet: null, findings: [unknown] };
+    return { kind: "no-sheet", finding: unknown };
   }
   const thickness = stock.measured ?? stock.nominal;
   const sheet: FrameSheet = { design, stock, thickness, machine: machineFor(named, "frame") };
   const carried = carriedBays(layout, design, thickness);
   return carried.kind === "refused"
-    ? { kind: "stopped", sheet, findings: carried.findings }
+    ? { kind: "not-carried", sheet, faults: carried.faults }
     : { kind: "planned", plan: planOf(carried.units, sheet) };
 };
 

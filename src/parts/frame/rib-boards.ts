@@ -5,6 +5,7 @@ import type { Board, Span } from "./board.ts";
 import { acrossBay, type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
 import { endWeb, RAIL_TAB } from "./frame-practice.ts";
 import type { PlanOptions } from "./plan-options.ts";
+import { railHoleSize } from "./rail-holes.ts";
 import { barReach } from "./rail-reach.ts";
 import { tabSpans } from "./tabs.ts";
 
@@ -79,7 +80,10 @@ export const railTabs = (
   options: Pick<PlanOptions, "design" | "thickness" | "across">,
 ): { readonly left: Span; readonly right: Span } => {
   const reach = barReach(bay, options);
-  const from = bay.halfColumns + options.design.rails.hole / 2 + RAIL_TAB.web;
+  const { railHoles, halfClear } = bay;
+  const holes = railHoles.reach;
+  const hole = railHoleSize(options.design, railHoles);
+  const from = RAIL_TAB.web + (holes === null ? halfClear : holes.outer + hole / 2);
   const to = (outer: number): number => Math.min(from + RAIL_TAB.longest, outer - RAIL_TAB.web);
   return {
     left: { from: -from, to: -to(-reach.from) },

@@ -20,6 +20,7 @@ import { dowelDiameter, SCREW } from "./frame-practice.ts";
 import { barReceivers, cheekReceivers, type Receiver } from "./joints.ts";
 import type { Piece, Pieces } from "./piece.ts";
 import { outOfProfile, type Profile } from "./profile.ts";
+import { railHoleSize } from "./rail-holes.ts";
 import { barReach } from "./rail-reach.ts";
 import { type Relief, relievedPiece, relievedSlot } from "./relief.ts";
 
@@ -153,12 +154,11 @@ const bar = (
   const received = barReceivers(plan, bay, { side, id, ribs });
   const reach = barReach(bay, plan);
   const [low, high] = side === "left" ? [reach.from, -bay.halfClear] : [bay.halfClear, reach.to];
-  const column = side === "left" ? -bay.halfColumns : bay.halfColumns;
-  const columns = Array.from(
-    { length: bay.holes },
-    (_, index): FrameHole => ({
+  const size = railHoleSize(plan.design, bay.railHoles);
+  const fasteners = bay.railHoles[side].map(
+    (at, index): FrameHole => ({
       feature: `rail-hole.${index + 1}`,
-      contour: circle(point(column, bay.firstHole + index * bay.pitch), plan.design.rails.hole / 2),
+      contour: circle(at, size / 2),
     }),
   );
   return {
@@ -169,7 +169,7 @@ const bar = (
       section,
       frame: bay.layout.frame,
       outline: rectangle(extent(low, 0, high, bay.length)),
-      holes: [...columns, ...holesOf(received, relief)],
+      holes: [...fasteners, ...holesOf(received, relief)],
       handOperations: [],
     },
     received,
