@@ -11,15 +11,36 @@ import type { Source } from "../design/source.ts";
 import { inWords } from "../diagnostics/nearest.ts";
 import { applyEdits, type TextEdit } from "../diagnostics/text-edit.ts";
 import type { PanelLayout, PlacedFixing } from "./panel-layout.ts";
-import { heldBy, type Move, type MoveOutcome, placeMoves, wholeEdit } from "./place-moves.ts";
+import {
+  heldBy,
+  type Move,
+  type MoveOutcome,
+  type MoveScene,
+  placeMoves,
+  wholeEdit,
+} from "./place-moves.ts";
 
 export const moveEdits = (move: Move, layout: PanelLayout, from: Source): MoveOutcome => {
   const groups = groupsAmong(move.entries, layout);
   if (groups.length > 0) return membersMove(move, groups, { layout, from });
-  const ruled = setByRule(layout).filter(({ id }) => move.entries.includes(id));
-  if (ruled.length > 0 && (move.x !== 0 || move.y !== 0))
-    return writtenDown(move, ruled, { layout, from });
-  return placeMoves(move, layout, from);
+  return withRuled(move.entries, { layout, from, shiftOf: () => move }, (entries) =>
+    placeMoves({ ...move, entries }, layout, from),
+  );
+};
+
+/** What `others` makes of the entries that have places of their own, and the writing down of those that a rule has set. */
+export const withRuled = (
+  entries: readonly string[],
+  scene: MoveScene,
+  others: (entries: readonly string[]) => MoveOutcome,
+): MoveOutcome => {
+  const ruled = setByRule(scene.layout).filter(({ id }) => {
+    const { x, y } = scene.shiftOf(id);
+    return entries.includes(id) && (x !== 0 || y !== 0);
+  });
+  const names = ruled.map(({ id }) => id);
+  const rest = others(entries.filter((entry) => !names.includes(entry)));
+  return ruled.length === 0 ? rest : writtenDown(ruled, rest, scene);
 };
 
 /** Screws and dowels that the design does not place. */
@@ -36,14 +57,17 @@ interface On {
   readonly from: Source;
 }
 
-interface Group {
+export interface Group {
   readonly marking: MarkingDesign;
   readonly why: string;
   readonly members: readonly string[];
 }
 
 /** Borders and brackets whose components are not all moved anyway. */
-const groupsAmong = (entries: readonly string[], { design }: PanelLayout): readonly Group[] =>
+export const groupsAmong = (
+  entries: readonly string[],
+  { design }: PanelLayout,
+): readonly Group[] =>
   design.markings.flatMap((marking) => {
     const drag = dragOfMarking(marking);
     if (!entries.includes(marking.id) || drag?.kind !== "held" || drag.by !== "members") return [];
@@ -92,19 +116,18 @@ const KEYS = { screw: "at", dowel: "dowels-at" } as const;
 
 /** One place written down is all of its kind written down: the rule sets all of them or none. */
 const writtenDown = (
-  move: Move,
   ruled: readonly PlacedFixing[],
-  { layout, from }: On,
+  rest: MoveOutcome,
+  scene: MoveScene,
 ): MoveOutcome => {
-  const names = ruled.map(({ id }) => id);
-  const entries = move.entries.filter((entry) => !names.includes(entry));
-  const rest = placeMoves({ ...move, entries }, layout, from);
   if (rest.kind === "refused") return rest;
+  const { from } = scene;
+  const names = ruled.map(({ id }) => id);
   const kinds = (["screw", "dowel"] as const).filter((kind) =>
     ruled.some((fixing) => kindOf(fixing) === kind),
   );
   const steps = kinds.map((kind): Step => {
-    const value = listed(kind, names, { move, layout, from });
+    const value = listed(kind, names, scene);
     return (now) => setKey(now, ["fixings"], { key: KEYS[kind], value });
   });
   const applied = applyEdits(from.text, editsOf(rest));
@@ -116,7 +139,7 @@ const writtenDown = (
     why: `${inWords(names, "and")} ${names.length === 1 ? heldBy(DRAG_BY_RULE) : "stand where the rule for screws and dowels sets them"}`,
     kept: rest.kind === "still" ? [] : rest.kind === "edits" ? rest.edits : rest.kept,
     title: [
-      ...kinds.map((kind) => titleOf(kind, { ruled, move, layout, from })),
+      ...kinds.map((kind) => titleOf(kind, { ...scene, ruled })),
       ...(rest.kind === "choice" ? [rest.title] : []),
     ].join("; "),
     free: [whole.edit],
@@ -126,30 +149,27 @@ const writtenDown = (
 const kindOf = ({ kind }: PlacedFixing): "screw" | "dowel" =>
   kind === "screw" ? "screw" : "dowel";
 
-interface Moving extends On {
-  readonly move: Move;
-}
-
-const listed = (kind: "screw" | "dowel", names: readonly string[], on: Moving): string =>
+const listed = (kind: "screw" | "dowel", names: readonly string[], on: MoveScene): string =>
   `[${on.layout.fixings
     .filter((fixing) => kindOf(fixing) === kind)
     .map((fixing) => `{ ${placeWords(fixing, names.includes(fixing.id), on)} }`)
     .join(", ")}]`;
 
 const placeWords = (
-  { at }: PlacedFixing,
+  { id, at }: PlacedFixing,
   isMoved: boolean,
-  { move, layout, from }: Moving,
+  { shiftOf, layout, from }: MoveScene,
 ): string => {
   const unit = usualUnit(from.text);
-  const x = at.x - layout.nominal.minX + (isMoved ? move.x : 0);
-  const y = at.y - layout.nominal.minY + (isMoved ? move.y : 0);
+  const shift = isMoved ? shiftOf(id) : { x: 0, y: 0 };
+  const x = at.x - layout.nominal.minX + shift.x;
+  const y = at.y - layout.nominal.minY + shift.y;
   return `x: ${lengthIn(unit, x)}, y: ${lengthIn(unit, y)}`;
 };
 
 const titleOf = (
   kind: "screw" | "dowel",
-  on: Moving & { readonly ruled: readonly PlacedFixing[] },
+  on: MoveScene & { readonly ruled: readonly PlacedFixing[] },
 ): string => {
   const own = on.ruled.filter((fixing) => kindOf(fixing) === kind);
   const count = on.layout.fixings.filter((fixing) => kindOf(fixing) === kind).length;

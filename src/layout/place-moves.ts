@@ -40,8 +40,28 @@ export type MoveOutcome =
     }
   | { readonly kind: "refused"; readonly why: string };
 
-export const placeMoves = (move: Move, layout: PanelLayout, from: Source): MoveOutcome => {
-  const statements = statementsOf(move, layout);
+export const placeMoves = (move: Move, layout: PanelLayout, from: Source): MoveOutcome =>
+  statedMoves(statedShifts(move, layout), { layout, from, shiftOf: () => move });
+
+/** One statement of a place that is to say a shift. */
+export interface StatedShift {
+  readonly thing: MovableThing;
+  readonly axis: MoveAxis;
+  /** Right or up, mm. */
+  readonly shift: number;
+}
+
+export interface MoveScene {
+  readonly layout: PanelLayout;
+  readonly from: Source;
+  /** How far an entry goes in all, whatever its own statements must say of it. */
+  readonly shiftOf: (entry: string) => Pick<Move, "x" | "y">;
+}
+
+/** Shifts of several statements as one change; no two of one place and axis. */
+export const statedMoves = (shifts: readonly StatedShift[], scene: MoveScene): MoveOutcome => {
+  const { from } = scene;
+  const statements = shifts.map(statementOf);
   if (statements.length === 0) return { kind: "still" };
   const numbers = statements.flatMap((statement) => statement.number ?? []);
   const held = statements.flatMap((statement) => statement.held ?? []);
@@ -53,7 +73,7 @@ export const placeMoves = (move: Move, layout: PanelLayout, from: Source): MoveO
   const said = movedByHand(known, moved, from);
   if (said.kind === "refused") return said;
   const kept = said.edits;
-  if (held.length > 0) return choice(held, { kept, moved, layout, move, from });
+  if (held.length > 0) return choice(held, { ...scene, kept, moved });
   const says = known.map(({ text }, index) => `${numbers[index]?.key}: ${text}`).join(", ");
   return { kind: "edits", edits: kept, says };
 };
@@ -89,12 +109,12 @@ interface Held {
   readonly why: string;
 }
 
-const statementsOf = (move: Move, layout: PanelLayout): readonly Statement[] => {
+const statedShifts = (move: Move, layout: PanelLayout): readonly StatedShift[] => {
   const things = movableThings(layout);
   return (["across", "along"] as const).flatMap((axis) => {
     const shift = axis === "across" ? move.x : move.y;
     if (Math.abs(shift) < samePlace) return [];
-    return leadersOf(move.entries, axis, things).map((thing) => statementOf(thing, axis, shift));
+    return leadersOf(move.entries, axis, things).map((thing) => ({ thing, axis, shift }));
   });
 };
 
@@ -115,7 +135,7 @@ const leadersOf = (
 };
 
 /** One for each place: members of a pattern share theirs, the ends of a line have one each. */
-const leadsOf = (entry: string, things: readonly MovableThing[]): readonly MovableThing[] =>
+export const leadsOf = (entry: string, things: readonly MovableThing[]): readonly MovableThing[] =>
   things.filter(
     (one, index) =>
       one.entry === entry &&
@@ -127,7 +147,7 @@ const isSamePlace = (one: MovableThing, other: MovableThing): boolean =>
 
 const hasMember = (ids: ReadonlySet<string>, entry: string): boolean => ids.has(`${entry}.1`);
 
-const statementOf = (thing: MovableThing, axis: MoveAxis, shift: number): Statement => {
+const statementOf = ({ thing, axis, shift }: StatedShift): Statement => {
   const drag = dragOf(thing.place[axis]);
   if (drag.kind === "held") return { number: null, held: { thing, axis, why: heldBy(drag) } };
   const value = draggedValue(drag, shift);
@@ -168,13 +188,10 @@ const numberEdit = (
 
 const choice = (
   held: readonly Held[],
-  on: {
+  on: MoveScene & {
     readonly kept: readonly TextEdit[];
     /** Whose numbers those are. */
     readonly moved: readonly MovableThing[];
-    readonly layout: PanelLayout;
-    readonly move: Move;
-    readonly from: Source;
   },
 ): MoveOutcome => {
   const { kept, moved, from } = on;
@@ -224,10 +241,7 @@ interface Freed {
 }
 
 /** An axis that was said by another one's neighbour, or by one word for both, needs a number of its own as well. */
-const freePlaces = (
-  held: readonly Held[],
-  on: { readonly layout: PanelLayout; readonly move: Move; readonly from: Source },
-): readonly Freed[] => {
+const freePlaces = (held: readonly Held[], on: MoveScene): readonly Freed[] => {
   const firsts = held.filter(
     ({ thing }, index) => held.findIndex((other) => isSamePlace(other.thing, thing)) === index,
   );
@@ -236,14 +250,15 @@ const freePlaces = (
     const { thing } = first;
     const own = held.filter((one) => isSamePlace(one.thing, thing));
     const low = thing.end === "at" ? lowestCentre(thing.entry, on.layout) : fromCorner(thing, on);
+    const shift = on.shiftOf(thing.entry);
     const isFreed = (axis: MoveAxis): boolean =>
       own.some((one) => one.axis === axis) || isUnsaid(first, axis);
     return {
       name: nameOf(thing),
       path: pathAt(on.from, thing.place.written.span),
       place: {
-        x: isFreed("across") ? lengthIn(unit, low.x + on.move.x) : null,
-        y: isFreed("along") ? lengthIn(unit, low.y + on.move.y) : null,
+        x: isFreed("across") ? lengthIn(unit, low.x + shift.x) : null,
+        y: isFreed("along") ? lengthIn(unit, low.y + shift.y) : null,
       },
     };
   });
