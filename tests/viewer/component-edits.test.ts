@@ -1,4 +1,4 @@
-// Components added, copied, turned, taken off, spaced and set out as changes of text. What comes out is laid out by the
+// Components added, copied, turned, taken off and set out as changes of text. What comes out is laid out by the
 // program, and every component must stand where the hand-worked place says.
 
 import { describe, expect, test } from "vitest";
@@ -9,7 +9,6 @@ import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { componentAdded, componentCopied, turned } from "../../viewer/panel/component-edits.ts";
 import { patternOf } from "../../viewer/panel/pattern-edits.ts";
 import { thingsRemoved } from "../../viewer/panel/removal-edits.ts";
-import { spacedEvenly } from "../../viewer/panel/spacing-edits.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
 
 const LAMP = "part: led-5-bezel";
@@ -112,40 +111,6 @@ describe("turned and taken off", () => {
     expect(says).toEqual(["b keeps its place by its own numbers"]);
     const next = changed(text, edit);
     expect(places(next)).toEqual({ b: "60, 50", c: "80, 50" });
-  });
-});
-
-describe("spaced evenly", () => {
-  test("between the outermost, whatever leans on what", () => {
-    const text = textOf(
-      `a: { ${LAMP}, at: { x: 30 mm, y: 50 mm } }`,
-      `b: { ${LAMP}, at: { right-of: a, centres: 13 mm } }`,
-      `c: { ${LAMP}, at: { right-of: b, centres: 40 mm } }`,
-      `d: { ${LAMP}, at: { right: 26.05 mm, y: 50 mm } }`,
-    );
-    const spacing = spacedEvenly(panelFrom(text), ["a", "b", "c", "d"], layoutOf(text));
-    if (spacing === null) throw new Error("not spaced");
-    // 146.05 - 26.05 = 120: ninety in three steps of thirty.
-    expect(spacing.pitch).toBeCloseTo(30, 9);
-    expect(places(changed(text, spacing.edit))).toEqual({
-      a: "30, 50",
-      b: "60, 50",
-      c: "90, 50",
-      d: "120, 50",
-    });
-  });
-
-  test("what the middle holds is refused in words", () => {
-    const text = textOf(
-      `a: { ${LAMP}, at: { x: 20 mm, y: 50 mm } }`,
-      `b: { ${LAMP}, at: { x: centre, y: 50 mm } }`,
-      `c: { ${LAMP}, at: { x: 110 mm, y: 50 mm } }`,
-    );
-    const spacing = spacedEvenly(panelFrom(text), ["a", "b", "c"], layoutOf(text));
-    expect(spacing?.edit).toMatchObject({
-      kind: "refused",
-      why: expect.stringContaining("b has no number"),
-    });
   });
 });
 

@@ -2,15 +2,10 @@
 // control; arrows nudge; letters do what the buttons under the sheet do.
 
 import { redo, selection, undo } from "../desk.ts";
-import {
-  copySelection,
-  placePart,
-  removeSelection,
-  selectionWords,
-  spaceSelection,
-  turnSelection,
-} from "./acts.ts";
+import { placePart, removeSelection, selectionWords, turnSelection } from "./acts.ts";
+import { gapSelection, lineUpSelection, makePattern, spaceSelection } from "./arrange-acts.ts";
 import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
+import { copySelection } from "./copy-acts.ts";
 import { giveUp, nudge, settleNudge } from "./dragging.ts";
 import type { Shift } from "./snap.ts";
 
@@ -94,6 +89,16 @@ function pressed(event: KeyboardEvent, keys: BoardKeys): boolean {
     t: () => turnSelection(event.shiftKey ? -QUARTER : QUARTER),
     c: copySelection,
     e: spaceSelection,
+    g: gapSelection,
+    r: () => makePattern("row"),
+    k: () => makePattern("column"),
+    o: () => makePattern("ring"),
+    l: () => lineUpSelection("level"),
+    i: () => lineUpSelection("in-line"),
+    Home: () => lineUpSelection("left"),
+    End: () => lineUpSelection("right"),
+    PageUp: () => lineUpSelection("top"),
+    PageDown: () => lineUpSelection("bottom"),
     p: keys.openDrawer,
     "/": keys.openDrawer,
     "+": () => keys.zoom(1.25),

@@ -52,6 +52,18 @@ export function componentCopied(
   entry: string,
   as: { readonly name: string; readonly x: number; readonly y: number },
 ): Edit {
+  const unit = usualUnit(from.text);
+  return rewritten(from, [
+    (now) => componentDoubled(now, entry, as.name),
+    (now) =>
+      placePath(now, as.name) === null
+        ? { kind: "refused", why: `${entry} has no place` }
+        : setFree(now, as.name, { x: lengthIn(unit, as.x), y: lengthIn(unit, as.y) }),
+  ]);
+}
+
+/** The same at the place of the first one: what must differ is changed by a further edit. */
+export function componentDoubled(from: Source, entry: string, name: string): Edit {
   const components = nodeAt(from, ["components"]);
   const found =
     components?.kind === "map" ? components.entries.find(({ key }) => key === entry) : undefined;
@@ -63,17 +75,10 @@ export function componentCopied(
   const line = from.text.lastIndexOf("\n", found.keySpan.start - 1) + 1;
   const lineBreak = from.text.includes("\r\n") ? "\r\n" : "\n";
   const lead = components.flow ? ", " : `${lineBreak}${from.text.slice(line, found.keySpan.start)}`;
-  const unit = usualUnit(from.text);
-  return rewritten(from, [
-    (now) => ({
-      kind: "edit",
-      edit: replaceValue(now, spanIn(now, at, at), `${lead}${as.name}${body}`),
-    }),
-    (now) =>
-      placePath(now, as.name) === null
-        ? { kind: "refused", why: `${entry} has no place` }
-        : setFree(now, as.name, { x: lengthIn(unit, as.x), y: lengthIn(unit, as.y) }),
-  ]);
+  return {
+    kind: "edit",
+    edit: replaceValue(from, spanIn(from, at, at), `${lead}${name}${body}`),
+  };
 }
 
 function lineEnd(text: string, at: number): number {

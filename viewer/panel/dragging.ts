@@ -8,8 +8,9 @@ import { movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
 import { panel, settleWith, unread } from "../desk.ts";
 import { HAND_RESTS, whenCurrent } from "../when-current.ts";
-import { isUnread, moveSelection } from "./acts.ts";
+import { moveSelection } from "./acts.ts";
 import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
+import { isUnread } from "./open-panel.ts";
 import { groupsAlong, type SheetThing, withMembers } from "./sheet-things.ts";
 import { type Shift, type SnapScene, snapped } from "./snap.ts";
 

@@ -1,23 +1,88 @@
-// The legend of a component as it is typed, each line a line of it: a change of the panel's text. What is typed stays text,
-// whatever it looks like. Pure: the text in, an edit out.
+// The legend of a component, or of a member of a pattern, as it is typed, each line a line of it: a change of the panel's text.
+// What is typed stays text, whatever it looks like. Pure: the text in, an edit out.
 
-import { type Edit, nodeAt, removeKey, setKey } from "../../src/design/edit.ts";
+import {
+  contentEnd,
+  type Edit,
+  nodeAt,
+  type Path,
+  removeKey,
+  setKey,
+} from "../../src/design/edit.ts";
 import { quoted } from "../../src/design/quoted.ts";
-import type { Source } from "../../src/design/source.ts";
+import { replacement, type Source } from "../../src/design/source.ts";
+import type { TextNode } from "../../src/design/text-node.ts";
 
 /** Nothing typed takes the legend off, with all that is said of it. */
 export function legendTyped(from: Source, entry: string, typed: string): Edit {
   const path = ["components", entry];
   const legend = nodeAt(from, [...path, "legend"]);
   if (typed.trim() === "")
-    return legend === null
-      ? { kind: "refused", why: `${entry} has no legend` }
-      : removeKey(from, path, "legend");
-  const lines = typed.split(/\r?\n/);
-  if (lines.some((line) => line.trim() === ""))
-    return { kind: "refused", why: "a line of the legend has no words" };
-  const value = lines.length === 1 ? quoted(typed) : `[${lines.map(quoted).join(", ")}]`;
+    return legend === null ? refused(`${entry} has no legend`) : removeKey(from, path, "legend");
+  const value = legendValue(typed);
+  if (value === null) return refused(NO_WORDS);
   return legend?.kind === "map"
     ? setKey(from, [...path, "legend"], { key: "text", value })
     : setKey(from, path, { key: "legend", value });
 }
+
+const NO_WORDS = "a line of the legend has no words";
+
+/** As the list of a pattern says of a member without one. */
+export const NO_LEGEND = '""';
+
+/** null where a line has no words. */
+function legendValue(typed: string): string | null {
+  const lines = typed.split(/\r?\n/);
+  if (lines.some((line) => line.trim() === "")) return null;
+  return lines.length === 1 ? quoted(typed) : `[${lines.map(quoted).join(", ")}]`;
+}
+
+export interface MemberLegend {
+  readonly index: number;
+  /** How many there are. */
+  readonly members: number;
+  readonly typed: string;
+}
+
+/** Of one member; nothing typed leaves it without one. */
+export function memberLegendTyped(
+  from: Source,
+  entry: string,
+  { index, members, typed }: MemberLegend,
+): Edit {
+  const value = typed.trim() === "" ? NO_LEGEND : legendValue(typed);
+  if (value === null) return refused(NO_WORDS);
+  const list = nodeAt(from, legendsPath(entry));
+  if (list?.kind !== "list") {
+    const items = Array.from({ length: members }, (_, each) =>
+      each === index ? value : NO_LEGEND,
+    );
+    return value === NO_LEGEND ? refused("it has no legend") : legendsSet(from, entry, items);
+  }
+  const item = list.items[index];
+  if (item === undefined)
+    return refused(`the text has no place for the legend of ${entry}.${index + 1}`);
+  if (item.kind === "map" && value !== NO_LEGEND)
+    return setKey(from, [...legendsPath(entry), `${index}`], { key: "text", value });
+  const isLast = list.items.every((one, each) => each === index || textOf(from, one) === NO_LEGEND);
+  if (value === NO_LEGEND && isLast) return removeKey(from, ["components", entry], "legends");
+  const span = { ...item.span, end: contentEnd(from, item) };
+  return { kind: "edit", edit: replacement(from, span, value) };
+}
+
+/** The list of a pattern's legends, each as it is written; null where there is none. */
+export function writtenLegends(from: Source, entry: string): readonly string[] | null {
+  const list = nodeAt(from, legendsPath(entry));
+  return list?.kind === "list" ? list.items.map((item) => textOf(from, item)) : null;
+}
+
+export const legendsSet = (now: Source, entry: string, items: readonly string[]): Edit =>
+  setKey(now, ["components", entry], { key: "legends", value: `[${items.join(", ")}]` });
+
+const legendsPath = (entry: string): Path => ["components", entry, "legends"];
+
+const textOf = (from: Source, node: TextNode): string =>
+  from.text.slice(node.span.start, contentEnd(from, node));
+
+const refused = (why: string): Edit => ({ kind: "refused", why });

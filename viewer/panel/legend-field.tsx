@@ -1,14 +1,17 @@
-// The legend of the component that is selected, to be written in the ticket: one step of the history when it is left.
+// The legend of the component that is selected, to be written in the ticket, and those of a pattern's members, a field each:
+// one step of the history when a field is left.
 
 import type { JSX } from "preact";
-import { source } from "../../src/design/source.ts";
+import type { Edit } from "../../src/design/edit.ts";
+import type { ComponentPattern } from "../../src/design/panel-design.ts";
+import type { Source } from "../../src/design/source.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
-import { isCurrent, panel, texts } from "../desk.ts";
-import { say } from "./board.ts";
-import { legendTyped } from "./legend-edits.ts";
+import { whenCurrent } from "../when-current.ts";
+import { legendTyped, memberLegendTyped } from "./legend-edits.ts";
+import { open } from "./open-panel.ts";
 import { takeEdit } from "./told-edit.ts";
 
-/** Members of a pattern have theirs in one list: they are written in the text. */
+/** Of a single component; a pattern's members have theirs in one list. */
 export function LegendField(props: {
   readonly entry: string;
   readonly layout: PanelLayout;
@@ -16,35 +19,92 @@ export function LegendField(props: {
   const { entry, layout } = props;
   const component = layout.design.components.find(({ id }) => id === entry);
   if (component?.kind !== "component") return null;
-  const said = component.legend?.text ?? "";
+  return (
+    <Words
+      label="legend"
+      name="legend"
+      id={entry}
+      said={component.legend?.text ?? ""}
+      made={(from, typed) => legendTyped(from, entry, typed)}
+    />
+  );
+}
+
+/** More fields than these hide the ticket: then only the picked member has one. */
+const MOST = 12;
+
+export function MemberLegends(props: {
+  readonly pattern: ComponentPattern;
+  /** Of the member that is picked. */
+  readonly picked: string;
+}): JSX.Element {
+  const { pattern, picked } = props;
+  const { id, legends } = pattern;
+  const members = legends.length;
+  return (
+    <fieldset class="member-legends">
+      <legend>legends of its members</legend>
+      {legends.map((legend, index) => {
+        const member = `${id}.${index + 1}`;
+        return members > MOST && member !== picked ? null : (
+          <Words
+            key={member}
+            label={`${index + 1}`}
+            name={`legend of ${member}`}
+            id={member}
+            said={legend?.text ?? ""}
+            made={(from, typed) => memberLegendTyped(from, id, { index, members, typed })}
+          />
+        );
+      })}
+      {members > MOST && <small>Pick another member to write its legend.</small>}
+    </fieldset>
+  );
+}
+
+interface WordsProps {
+  readonly label: string;
+  /** For those who can't see what it stands beside. */
+  readonly name: string;
+  /** Whose legend it is. */
+  readonly id: string;
+  readonly said: string;
+  readonly made: (from: Source, typed: string) => Edit;
+}
+
+function Words({ label, name, id, said, made }: WordsProps): JSX.Element {
   return (
     <label class="number legend-field" title="Shift+Enter begins another line">
-      legend{" "}
+      {label}{" "}
       <textarea
         rows={said.split("\n").length}
-        cols={18}
+        cols={label === "legend" ? 18 : 10}
         spellcheck={false}
-        key={`${entry} ${said}`}
+        aria-label={name}
+        key={`${id} ${said}`}
         defaultValue={said}
         onKeyDown={(event) => {
           if (event.key !== "Enter" || event.shiftKey) return;
           event.preventDefault();
           event.currentTarget.blur();
         }}
-        onBlur={(event) => stateLegend(entry, said, event.currentTarget.value)}
+        onBlur={(event) => stateLegend({ id, said, typed: event.currentTarget.value, made })}
       />
     </label>
   );
 }
 
-function stateLegend(entry: string, said: string, typed: string): void {
-  const reading = panel.value;
-  const text = reading === null ? undefined : texts.value.get(reading.file);
-  if (typed === said || reading === null || text === undefined) return;
-  if (!isCurrent.value) {
-    say("Still reading the last change: a moment.");
-    return;
-  }
+function stateLegend({
+  id,
+  said,
+  typed,
+  made,
+}: Pick<WordsProps, "id" | "said" | "made"> & { readonly typed: string }): void {
+  if (typed === said) return;
   const now = typed.trim() === "" ? "no legend" : `“${typed.replaceAll("\n", " / ")}”`;
-  takeEdit(legendTyped(source(reading.file, text), entry, typed), `${entry}: legend ${now}`);
+  // Words typed one behind the other are all taken, each upon the text before it.
+  whenCurrent(() => {
+    const on = open();
+    if (on !== null) takeEdit(made(on.from, typed), `${id}: legend ${now}`);
+  });
 }
