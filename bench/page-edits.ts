@@ -3,21 +3,38 @@
 
 import type { Page } from "playwright-core";
 import { openPage, type PageStand } from "../tests/support/open-page.ts";
+import { type ProcessorTime, processesOf, processorTime } from "./processor-time.ts";
 import { panelDesign } from "./seeded-panel.ts";
 
 export interface EditTimes {
-  /** Milliseconds, one an edit. */
-  readonly page: readonly number[];
+  readonly page: readonly EditTime[];
+  /** Milliseconds. */
   readonly bare: readonly number[];
+}
+
+export interface EditTime {
+  /** By the clock. */
+  readonly ms: number;
+  /** Milliseconds of processor that its worker and its page had, and that the browser's threads waited for one; null: not counted. */
+  readonly processor: {
+    readonly worker: number;
+    readonly page: number;
+    readonly waited: number;
+  } | null;
 }
 
 /** A panel of 60 components and 120 markings; each edit moves one of them, near enough to its neighbour to be told of. */
 export async function editTimes(stand: PageStand, edits: number): Promise<EditTimes> {
   const panel = await openedPanel(stand);
   const bare = await barePage(stand);
-  const times: { page: number[]; bare: number[] } = { page: [], bare: [] };
+  const processes = await processesOf(stand.browser);
+  const times: { page: EditTime[]; bare: number[] } = { page: [], bare: [] };
   for (let round = 0; round < WARM_UP + edits; round += 1) {
-    const own = await editTime(panel, round);
+    await panel.bringToFront();
+    await panel.waitForTimeout(60);
+    const before = processorTime(processes);
+    const ms = await editTime(panel, round);
+    const own = { ms, processor: between(before, processorTime(processes)) };
     const least = await bareTime(bare, round);
     // A page that has just been opened is still being made quick by the browser.
     if (round < WARM_UP) continue;
@@ -31,6 +48,17 @@ export async function editTimes(stand: PageStand, edits: number): Promise<EditTi
 
 const WARM_UP = 20;
 
+function between(before: ProcessorTime | null, after: ProcessorTime | null): EditTime["processor"] {
+  if (before === null || after === null) return null;
+  const of = (thread: string): number =>
+    (after.worked.get(thread) ?? 0) - (before.worked.get(thread) ?? 0);
+  return {
+    worker: of("DedicatedWorker"),
+    page: of("chromium"),
+    waited: after.waited - before.waited,
+  };
+}
+
 async function openedPanel(stand: PageStand): Promise<Page> {
   const { page } = await openPage(stand);
   const files = [...panelDesign(0, "b612").files].map(([name, text]) => ({
@@ -43,10 +71,12 @@ async function openedPanel(stand: PageStand): Promise<Page> {
   return page;
 }
 
-/** As typed into the text: written there first, and timed from when the field is left, which is when the edit is made. */
-const editTime = async (page: Page, round: number): Promise<number> => {
-  await page.bringToFront();
-  return page.evaluate(async (x) => {
+/**
+ * As typed into the text, and the field left at once: a pause between the two would leave it to the page's own clocks (a hand that
+ * rests, the recovery copy) to make the edit before it is timed, and then the wait is for whatever changes next.
+ */
+const editTime = (page: Page, round: number): Promise<number> =>
+  page.evaluate(async (x) => {
     const field = document.querySelector<HTMLTextAreaElement>(".text-pane textarea")!;
     const [component, list] = [
       () => document.querySelector('[data-component="c1"]')?.outerHTML,
@@ -54,12 +84,7 @@ const editTime = async (page: Page, round: number): Promise<number> => {
     ];
     const write = Object.getOwnPropertyDescriptor(HTMLTextAreaElement.prototype, "value")!.set!;
     const before = { component: component(), list: list() };
-    write.call(field, field.value.replace(/( c1: .*? x: )[\d.]+/, `$1${x}`));
-    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
-    await new Promise((done) => setTimeout(done, 60));
-    const started = performance.now();
-    field.dispatchEvent(new FocusEvent("blur"));
-    await new Promise<void>((done) => {
+    const shown = new Promise<void>((done) => {
       const watch = new MutationObserver(() => {
         if (component() === before.component || list() === before.list) return;
         watch.disconnect();
@@ -68,9 +93,14 @@ const editTime = async (page: Page, round: number): Promise<number> => {
       const whole = { subtree: true, childList: true, attributes: true, characterData: true };
       watch.observe(document.body, whole);
     });
+    const words = field.value.replace(/( c1: .*? x: )[\d.]+/, `$1${x}`);
+    const started = performance.now();
+    write.call(field, words);
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+    field.dispatchEvent(new FocusEvent("blur"));
+    await shown;
     return performance.now() - started;
   }, placeOf(round));
-};
 
 /** Toward c2, which stands at 49: nearer than hands want it, by another figure each time. */
 const placeOf = (round: number): string => (33 + (round % 40) / 20).toFixed(3);
