@@ -8,10 +8,9 @@ import { consoleBodies } from "../src/fit/bodies/console-bodies.ts";
 import { dragStep } from "../src/fit/drag-step.ts";
 import { searchLength } from "../src/fit/fit-tolerance.ts";
 import { nearPairs } from "../src/fit/near-pairs.ts";
+import { railScene } from "../src/fit/rail-scene.ts";
 import { type PreparedBodies, prepareBodies, verdict } from "../src/fit/verdict.ts";
 import type { Kernel } from "../src/geometry/solid/kernel.ts";
-import { movedFrame } from "../src/geometry/space/frame.ts";
-import { scaled } from "../src/geometry/space/vector.ts";
 import type { ConsoleLayout } from "../src/layout/console/console-layout.ts";
 import { compile, type Library } from "../src/project.ts";
 import { growthExponent, measured, type Row } from "./harness.ts";
@@ -89,13 +88,10 @@ const verdictRow = (name: string, { layout, prepared }: Opened): Row =>
 /** To and fro by up to 5 mm along the bay, as a hand drags: the panel meets one neighbour, then the other. */
 function dragRow(name: string, { layout, prepared }: Opened): Row {
   const panel = layout.panels[Math.floor(layout.panels.length / 2)]!;
+  const rail = railScene(prepared.groups, panel.frame);
   return measured({
     name: `${name}, ${prepared.bodies.length} bodies (yardstick: their boxes swept)`,
-    run: (round) => {
-      const by = ((round * 7) % 11) - 5;
-      const to = movedFrame(panel.frame, scaled(panel.frame.y, by));
-      return dragStep(prepared.groups, { panel: panel.name, from: panel.frame, to });
-    },
+    run: (round) => dragStep(rail, { panel: panel.name, by: ((round * 7) % 11) - 5 }),
     yardstick: () => nearPairs(prepared.groups, searchLength),
     warmUp: 20,
     rounds: 40,

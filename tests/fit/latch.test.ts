@@ -5,6 +5,7 @@ import { bodyGroups } from "../../src/fit/body-groups.ts";
 import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { dragStep } from "../../src/fit/drag-step.ts";
 import type { FitFacts } from "../../src/fit/fit-facts.ts";
+import { railScene } from "../../src/fit/rail-scene.ts";
 import { prepareBodies, verdict } from "../../src/fit/verdict.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
@@ -78,13 +79,9 @@ describe("a thumb's room", () => {
   });
 
   test("is met by a drag, and only met", () => {
-    const groups = bodyGroups([thumb, block(60)]);
+    const rail = railScene(bodyGroups([thumb, block(60)]), WORLD);
     const dragged = (by: number): readonly string[] =>
-      dragStep(groups, {
-        panel: "a",
-        from: WORLD,
-        to: movedFrame(WORLD, vector(0, by, 0)),
-      }).map(({ relation }) => relation.kind);
+      dragStep(rail, { panel: "a", by }).map(({ relation }) => relation.kind);
     expect(dragged(40)).toEqual([]);
     expect(dragged(45)).toEqual(["meet"]);
   });

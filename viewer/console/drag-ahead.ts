@@ -1,8 +1,9 @@
-// Makes ready what the first step of a drag would else wait for: the convex pieces of every body, a few milliseconds at a time,
-// then one step of each panel where it stands. Between two of them the worker hears whatever it is asked.
+// Makes ready what the first step of a drag would else wait for: the convex pieces of every body, what a panel's bodies take
+// of its bay, then one step of each panel where it stands, a few milliseconds at a time. Between two of them the worker hears
+// whatever it is asked.
 
 import { shapePieces } from "../../src/fit/convex/recipe-pieces.ts";
-import { dragReading, type StandingConsole } from "./drag-reading.ts";
+import { dragReading, railOf, type StandingConsole } from "./drag-reading.ts";
 
 /** Until `isWanted` says no: the design has been opened anew. */
 export const readyDrags = (standing: StandingConsole, isWanted: () => boolean): void => {
@@ -25,8 +26,14 @@ function* stepsOf(standing: StandingConsole): Generator<void> {
       shapePieces(shape);
       yield;
     }
-  for (const { name, place } of standing.layout.panels) {
-    if (place?.kind !== "bay") continue;
+  const { panels, bays } = standing.layout;
+  for (const { name, place } of panels) {
+    if (place.kind !== "bay") continue;
+    const bay = bays.find(({ id }) => id === place.bay);
+    if (bay === undefined) continue;
+    const own = railOf(standing, bay).groups.find(({ panel }) => panel === name);
+    own?.bodies();
+    yield;
     dragReading(standing, { panel: name, module: place.module });
     yield;
   }

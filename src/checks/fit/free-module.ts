@@ -3,9 +3,10 @@
 
 import { spanOf } from "../../design/written.ts";
 import type { Remedy } from "../../diagnostics/finding.ts";
-import { type BodyGroup, bodyGroups } from "../../fit/body-groups.ts";
+import { bodyGroups } from "../../fit/body-groups.ts";
 import { dragStep } from "../../fit/drag-step.ts";
 import type { FitFacts } from "../../fit/fit-facts.ts";
+import { type RailScene, railScene } from "../../fit/rail-scene.ts";
 import { decimal } from "../../geometry/number.ts";
 import { type Frame, movedFrame } from "../../geometry/space/frame.ts";
 import { scaled } from "../../geometry/space/vector.ts";
@@ -29,20 +30,20 @@ export const freeModuleRemedies = (
   const bay = layout.bays.find(({ id }) => id === place.bay);
   const follows = layout.panels.some((other) => other.use.after === name);
   if (bay === undefined || use.module === null || follows) return [];
-  const module = freeModule({ panel, place, bay, groups: groupsOf(fit), suits }, facts);
+  const module = freeModule({ panel, place, bay, rail: railOf(fit, bay), suits }, facts);
   if (module === null) return [];
   const text = decimal(module, 3);
   const title = `module: ${text} (${name})`;
   return [{ title, edits: [facts.edit(spanOf(use.written, "module"), text)] }];
 };
 
-const GROUPS = new WeakMap<FitFacts, readonly BodyGroup[]>();
+const RAILS = new WeakMap<FitFacts, Map<string, RailScene>>();
 
-const groupsOf = (fit: FitFacts): readonly BodyGroup[] => {
-  const known = GROUPS.get(fit);
-  if (known !== undefined) return known;
-  const made = bodyGroups(fit.bodies);
-  GROUPS.set(fit, made);
+const railOf = (fit: FitFacts, { id, frame }: BayLayout): RailScene => {
+  const known = RAILS.get(fit) ?? new Map<string, RailScene>();
+  RAILS.set(fit, known);
+  const made = known.get(id) ?? railScene(bodyGroups(fit.bodies), frame);
+  known.set(id, made);
   return made;
 };
 
@@ -50,7 +51,7 @@ interface Search {
   readonly panel: PlacedPanel;
   readonly place: PanelPlace & { readonly kind: "bay" };
   readonly bay: BayLayout;
-  readonly groups: readonly BodyGroup[];
+  readonly rail: RailScene;
   readonly suits: (frame: Frame) => boolean;
 }
 
@@ -87,13 +88,12 @@ const isOnFreeRails = (
 /** Nothing meets or touches, and nothing comes nearer than the table allows. */
 const isFree = (
   shift: number,
-  { panel, bay, groups, suits }: Search,
+  { panel, bay, rail, suits }: Search,
   facts: ConsoleFacts,
 ): boolean => {
-  const to = movedFrame(panel.frame, scaled(bay.frame.y, shift));
-  if (!suits(to)) return false;
-  const move = { panel: panel.name, from: panel.frame, to };
-  return dragStep(groups, move, searchedWithin(facts)).every(
+  if (!suits(movedFrame(panel.frame, scaled(bay.frame.y, shift)))) return false;
+  const within = searchedWithin(facts);
+  return dragStep(rail, { panel: panel.name, by: shift }, () => within).every(
     ({ a, b, relation }) =>
       relation.kind === "apart" &&
       relation.gap >= (nearLimit(a, b, facts)?.room ?? 0) - arithmeticNoise,

@@ -49,31 +49,53 @@ export const joinedBox = (a: SpaceBox, b: SpaceBox): SpaceBox => ({
 });
 
 /** The box round a box of a frame, seen from outside: no smaller, and as large as its turned corners. */
-export const boxOut = ({ x, y, z, origin }: Frame, box: SpaceBox): SpaceBox => {
-  const [midX, midY, midZ] = [
-    (box.minX + box.maxX) / 2,
-    (box.minY + box.maxY) / 2,
-    (box.minZ + box.maxZ) / 2,
-  ];
-  const [halfX, halfY, halfZ] = [
-    (box.maxX - box.minX) / 2,
-    (box.maxY - box.minY) / 2,
-    (box.maxZ - box.minZ) / 2,
-  ];
+export const boxOut = (frame: Frame, box: SpaceBox): SpaceBox => {
+  putBoxOut(frame, box, { into: OUT, at: 0 });
+  const [minX, minY, minZ, maxX, maxY, maxZ] = OUT;
+  return {
+    minX: mm(minX!),
+    minY: mm(minY!),
+    minZ: mm(minZ!),
+    maxX: mm(maxX!),
+    maxY: mm(maxY!),
+    maxZ: mm(maxZ!),
+  };
+};
+
+const OUT = new Float64Array(6);
+
+/** The same as six numbers, in the order of their names: for whoever looks at thousands of boxes once. */
+export const putBoxOut = (
+  { x, y, z, origin }: Frame,
+  box: SpaceBox,
+  { into, at }: { readonly into: Float64Array; readonly at: number },
+): void => {
+  const midX = (box.minX + box.maxX) / 2;
+  const midY = (box.minY + box.maxY) / 2;
+  const midZ = (box.minZ + box.maxZ) / 2;
+  const halfX = (box.maxX - box.minX) / 2;
+  const halfY = (box.maxY - box.minY) / 2;
+  const halfZ = (box.maxZ - box.minZ) / 2;
   const atX = origin.x + (x.x * midX + y.x * midY + z.x * midZ);
   const atY = origin.y + (x.y * midX + y.y * midY + z.y * midZ);
   const atZ = origin.z + (x.z * midX + y.z * midY + z.z * midZ);
   const wideX = Math.abs(x.x) * halfX + Math.abs(y.x) * halfY + Math.abs(z.x) * halfZ;
   const wideY = Math.abs(x.y) * halfX + Math.abs(y.y) * halfY + Math.abs(z.y) * halfZ;
   const wideZ = Math.abs(x.z) * halfX + Math.abs(y.z) * halfY + Math.abs(z.z) * halfZ;
-  return {
-    minX: mm(atX - wideX),
-    minY: mm(atY - wideY),
-    minZ: mm(atZ - wideZ),
-    maxX: mm(atX + wideX),
-    maxY: mm(atY + wideY),
-    maxZ: mm(atZ + wideZ),
-  };
+  into[at] = atX - wideX;
+  into[at + 1] = atY - wideY;
+  into[at + 2] = atZ - wideZ;
+  into[at + 3] = atX + wideX;
+  into[at + 4] = atY + wideY;
+  into[at + 5] = atZ + wideZ;
+};
+
+/** The distance between a box and one of six numbers. */
+export const gapToBoxAt = (box: SpaceBox, boxes: Float64Array, at: number): Mm => {
+  const x = Math.max(0, box.minX - boxes[at + 3]!, boxes[at]! - box.maxX);
+  const y = Math.max(0, box.minY - boxes[at + 4]!, boxes[at + 1]! - box.maxY);
+  const z = Math.max(0, box.minZ - boxes[at + 5]!, boxes[at + 2]! - box.maxZ);
+  return mm(Math.sqrt(x * x + y * y + z * z));
 };
 
 /** The distance between two boxes; 0 where they meet. */
