@@ -1,0 +1,111 @@
+// Several things on the sheet copied, lined up, spaced and set out by keys alone, in a real browser; the numbers of a row and its
+// members' legends typed in the ticket. Held against the design's text; each deed is one step, and said under the sheet.
+
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { graveAxeFindings } from "../support/axe.ts";
+import { type PageStand, standOf } from "../support/open-page.ts";
+import { benchWith, PANEL, textHas, textOf } from "../support/panel-bench.ts";
+
+let stand: PageStand;
+
+beforeAll(async () => {
+  stand = await standOf("dist/viewer");
+});
+
+afterAll(() => stand?.close());
+
+const PATIENCE = 120_000;
+
+const window = (name: string, x: number, y: number): string =>
+  `  - window: { name: ${name}, at: { x: ${x} mm, y: ${y} mm }, width: 8 mm, height: 6 mm, layers: [face] }\n`;
+
+const WINDOWS = `${PANEL}markings:\n${window("p", 30, 20)}${window("q", 50, 24)}${window("r", 60, 22)}`;
+
+const NEVER_READ = 15_000;
+
+describe("windows", () => {
+  test(
+    "are lined up, spaced and set out by keys, each as one step",
+    async () => {
+      const { page, complaints } = await benchWith(stand, WINDOWS);
+      const said = page.locator(".said");
+      const sheet = page.getByRole("application");
+      await sheet.focus();
+      await page.locator('.handle[data-owner="q"]').click();
+      await page.locator('.handle[data-owner="p"]').click({ modifiers: ["Shift"] });
+      await page.locator('.handle[data-owner="r"]').click({ modifiers: ["Shift"] });
+      await page.keyboard.press("l");
+      await textHas(page, /name: p, at: \{ x: 30 mm, y: 24 mm \}/);
+      expect(await said.textContent()).toBe("Level with q, y 24 mm.");
+      await page.keyboard.press("e");
+      await textHas(page, "name: q, at: { x: 45 mm, y: 24 mm }");
+      expect(await said.textContent()).toBe("Spaced evenly, 15 mm from centre to centre.");
+      await page.keyboard.press("Home");
+      await textHas(page, /name: r, at: \{ x: 30 mm/);
+      await page.keyboard.press("Control+z");
+      await textHas(page, /name: r, at: \{ x: 60 mm/);
+      // The text has rows of components alone: each window gets a place of its own.
+      await page.keyboard.press("o");
+      await expect
+        .poll(() => said.textContent(), { timeout: NEVER_READ })
+        .toMatch(/^Set out in a ring of 3, radius .* each by its own place: the text has rows of/);
+      await page.keyboard.press("Control+z");
+      await page.keyboard.press("Control+z");
+      await page.keyboard.press("Control+z");
+      await textHas(page, WINDOWS);
+      expect(complaints).toEqual([]);
+      await page.close();
+    },
+    PATIENCE,
+  );
+
+  test(
+    "are copied beside themselves, and the copy is picked",
+    async () => {
+      const { page, complaints } = await benchWith(stand, WINDOWS);
+      await page.locator('.handle[data-owner="r"]').click();
+      await page.keyboard.press("c");
+      // 8 mm wide and 5 mm apart.
+      await textHas(page, "name: r-2, at: { x: 73 mm, y: 22 mm }, width: 8 mm, height: 6 mm");
+      await page.locator(".ticket b").filter({ hasText: "r-2" }).waitFor();
+      await page.getByRole("button", { name: /^Undo/ }).click();
+      await textHas(page, WINDOWS);
+      expect(complaints).toEqual([]);
+      await page.close();
+    },
+    PATIENCE,
+  );
+});
+
+const ROW = PANEL.concat(
+  "  warn: { row: { part: led-5-bezel, count: 3, pitch: 20 mm, x: 40 mm, y: 20 mm } }\n",
+);
+
+test(
+  "a row's numbers and its members' legends are typed in the ticket, one behind the other",
+  async () => {
+    const { page, complaints } = await benchWith(stand, ROW);
+    await page.locator('[data-component="warn.2"]').first().click();
+    const ticket = page.locator(".ticket");
+    await ticket.getByLabel("legend of warn.1").fill("OIL");
+    await page.keyboard.press("Tab");
+    await ticket.getByLabel("legend of warn.3").fill("NO");
+    await page.keyboard.press("Enter");
+    await textHas(page, 'legends: [OIL, "", "NO"]');
+    await ticket.getByLabel("pitch", { exact: true }).fill("25 mm");
+    await page.keyboard.press("Enter");
+    await textHas(page, "pitch: 25 mm");
+    await ticket.getByLabel("count", { exact: true }).fill("2");
+    await page.keyboard.press("Enter");
+    await expect
+      .poll(() => page.locator(".said").textContent())
+      .toBe('Not done: "NO" would go with the members: take these legends off first.');
+    expect(await graveAxeFindings(page)).toEqual([]);
+    await page.getByRole("button", { name: /^Undo/ }).click();
+    await textHas(page, 'legends: [OIL, "", "NO"]');
+    expect(await textOf(page)).toContain("pitch: 20 mm");
+    expect(complaints).toEqual([]);
+    await page.close();
+  },
+  PATIENCE,
+);
