@@ -1,7 +1,11 @@
 // Can the machine make the strokes of filled letters at all.
 
+import type { MachineDesign } from "../../design/workshop-design.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { decimal } from "../../geometry/number.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import { cutWidthOf } from "../../layout/markings/style.ts";
+import { STROKE_SHARES } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
@@ -19,7 +23,7 @@ const entry: CodeEntry = {
   code: "checks/stroke-below-tool",
   severity: "fault",
   title: "strokes finer than the machine's spot or tool",
-  why: "A stroke that is narrower than the beam or cutter can't be filled: it comes out at the tool's width, or not at all. Take higher letters, a bolder font, a finer tool, or a single-line font.",
+  why: "A stroke that is narrower than the beam or cutter can't be filled: it comes out at the tool's width, or not at all. Take a finer tool, another process, a bolder or a single-line font; where little is missing, higher letters.",
   example: "lettering: { height: 1.2 mm }\nviewing-distance: 250 mm",
 };
 
@@ -38,20 +42,47 @@ export const strokeBelowTool: Rule = {
 const toolOf = (marking: Lettered, facts: PanelFacts): number =>
   cutWidthOf(facts.layout.layers.find(({ id }) => id === marking.layer)?.machine ?? null);
 
+/** Letters this much higher still go where they were meant to; beyond it the tool is wrong, not the height (house practice). */
+const MOST_GROWTH = 1.5;
+
 const tooFine = ({ cause, markings }: CauseGroup, facts: PanelFacts): Finding => {
   const [worst] = markings;
   const tool = toolOf(worst, facts);
-  const { text, remedies } = heightRemedy(cause, (cause.height * tool) / worst.strokeWidth, facts);
-  const machine = facts.layout.layers.find(({ id }) => id === worst.layer)?.machine;
+  const growth = tool / worst.strokeWidth;
+  const { text, remedies } = heightRemedy(cause, cause.height * growth, facts);
+  const machine = facts.layout.layers.find(({ id }) => id === worst.layer)?.machine ?? null;
+  const higher = `height: ${text} makes them as wide.`;
+  const others = otherWays(worst, tool, machine);
+  const ways = growth > MOST_GROWTH ? [...others, higher] : [higher, ...others];
   return finding(entry, {
-    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: strokes of ${millimetres(worst.strokeWidth, tool)} are finer than the ${millimetres(tool, worst.strokeWidth)} that ${machine?.id ?? "an engraver"} cuts, ${millimetres(tool - worst.strokeWidth, 0)} too fine. height: ${text} makes them as wide.`,
+    message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: strokes of ${millimetres(worst.strokeWidth, tool)} are finer than the ${millimetres(tool, worst.strokeWidth)} that ${machine?.id ?? "an engraver"} cuts, ${millimetres(tool - worst.strokeWidth, 0)} too fine. ${ways.join(" ")}`,
     span: cause.span,
     related: [{ what: worst.owner, span: worst.span }],
     subjects: [...new Set(markings.map(({ owner }) => owner))],
     measured: measureMm(worst.strokeWidth),
     limit: measureMm(tool),
     source: { kind: "machine", name: machine?.id ?? "a fine engraving spot (common practice)" },
-    remedies,
+    remedies: growth > MOST_GROWTH ? [] : remedies,
     suppressed: markings.length - 1,
   });
+};
+
+/** What a builder would sooner change than the size of the panel: the font, the tool, the process. */
+const otherWays = (
+  { strokeWidth, capHeight }: Lettered,
+  tool: number,
+  machine: MachineDesign | null,
+): readonly string[] => {
+  const finest = `${decimal(Math.floor(strokeWidth * 1000 + samePlace) / 1000, 3)} mm`;
+  const byTool =
+    machine?.kind === "router"
+      ? `A tool of ${finest} or less cuts them, and so does a laser with a spot as fine.`
+      : `A spot of ${finest} or less cuts them.`;
+  // A stroke of one pass is as wide as the tool: past a sixth of the height the counters of the letters close.
+  return tool > capHeight * STROKE_SHARES.darkOnLight
+    ? [byTool]
+    : [
+        `font: single-line, or an outline font with strokes of ${millimetres(tool)} at this height, needs no other tool.`,
+        byTool,
+      ];
 };
