@@ -3,7 +3,7 @@
 
 import { join } from "node:path";
 import { MOST_BINARY_BYTES, MOST_TEXT_BYTES } from "../design/file-caps.ts";
-import { binariesOf, includesOf } from "../design/includes.ts";
+import { binarySpans, includesOf } from "../design/includes.ts";
 import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
 import { OUTSIDE_ROOT, OVERSIZE_FILE, TOO_MANY_FILES, UNREADABLE_FILE } from "./codes.ts";
 import type { DesignPlace } from "./design-argument.ts";
@@ -50,17 +50,21 @@ export const loadDesign = (place: DesignPlace, disk: Disk): LoadedDesign => {
   return withShapes({ ...place, files, findings }, disk);
 };
 
-/** With the bytes that its texts name. */
+/**
+ * With the bytes that its texts name. What is refused is told where it is named: it is a trouble of that panel or console, and
+ * of no other.
+ */
 const withShapes = (loaded: Omit<LoadedDesign, "binaries">, disk: Disk): LoadedDesign => {
   const binaries = new Map<string, Uint8Array | null>();
   const findings = [...loaded.findings];
-  const named = new Set([...loaded.files].flatMap(([path, text]) => binariesOf(path, text)));
-  for (const path of named) {
+  const named = [...loaded.files].flatMap(([path, text]) => binarySpans(path, text));
+  for (const path of new Set(named.map((one) => one.path))) {
     const read = readBytes(path, loaded.root, { disk, most: MOST_BINARY_BYTES });
     if (read.kind === "bytes") binaries.set(path, read.bytes);
     if (read.kind !== "refused") continue;
     binaries.set(path, null);
-    findings.push(read.finding);
+    for (const one of named)
+      if (one.path === path) findings.push({ ...read.finding, span: one.span });
   }
   return { ...loaded, binaries, findings };
 };

@@ -21,7 +21,12 @@ export const includesOf = (file: string, text: string): readonly string[] => [
 ];
 
 /** Paths from the root of files of another kind than text: shapes of a console's obstacles and walls, a panel's photograph. */
-export const binariesOf = (file: string, text: string): readonly string[] => {
+export const binariesOf = (file: string, text: string): readonly string[] => [
+  ...new Set(binarySpans(file, text).map(({ path }) => path)),
+];
+
+/** The same with their places. */
+export const binarySpans = (file: string, text: string): readonly Include[] => {
   const { root } = readText(source(file, text));
   if (root?.kind !== "map") return [];
   const paths = root.entries.flatMap(({ key, value }): readonly TextNode[] => {
@@ -33,25 +38,24 @@ export const binariesOf = (file: string, text: string): readonly string[] => {
           .flatMap((entry) => shapesOf(entry.value))
       : [];
   });
-  const resolved = paths.map((node) =>
-    node.kind === "scalar" ? resolveInclude(file, node.text) : null,
-  );
-  return [...new Set(resolved.flatMap((one) => (one?.kind === "resolved" ? [one.path] : [])))];
+  return paths.flatMap((node) => resolvedAt(node, file));
 };
 
 const shapesOf = (list: TextNode): readonly TextNode[] =>
   list.kind === "list" ? list.items.flatMap((item) => valuesOf(item, "stl")) : [];
 
-/** The same with their places. What can't be resolved is left out here: reading the design says so. */
+/** Texts that a file names, with their places. What can't be resolved is left out here: reading the design says so. */
 export const includeSpans = (file: string, text: string): readonly Include[] => {
   const { root } = readText(source(file, text));
   if (root?.kind !== "map") {
     return [];
   }
-  return writtenPaths(root).flatMap((node) => {
-    const resolved = node.kind === "scalar" ? resolveInclude(file, node.text) : null;
-    return resolved?.kind === "resolved" ? [{ path: resolved.path, span: node.span }] : [];
-  });
+  return writtenPaths(root).flatMap((node) => resolvedAt(node, file));
+};
+
+const resolvedAt = (node: TextNode, file: string): readonly Include[] => {
+  const resolved = node.kind === "scalar" ? resolveInclude(file, node.text) : null;
+  return resolved?.kind === "resolved" ? [{ path: resolved.path, span: node.span }] : [];
 };
 
 /**

@@ -86,3 +86,42 @@ test("an obstacle's shape that leads out of the root is told of once", () => {
   const { findings } = compile({ ...loaded, entry: "panel.yaml" }, testLibrary());
   expect(findings.map(({ code }) => code)).toEqual([]);
 });
+
+test("a photograph that is a folder, a link out or closed is told of at the line that names it", () => {
+  const root = temporaryFolder();
+  const elsewhere = temporaryFolder();
+  writeFileSync(join(elsewhere, "secret.jpg"), "");
+  mkdirSync(join(root, "folder.jpg"));
+  symlinkSync(join(elsewhere, "secret.jpg"), join(root, "far.jpg"));
+  symlinkSync("round.jpg", join(root, "round.jpg"));
+  const told = ["folder.jpg", "far.jpg", "round.jpg"].map((name) => {
+    const text = `${head}photo:\n  file: ${name}\n`;
+    writeFileSync(join(root, "panel.yaml"), text);
+    return load(root).findings.map(({ code, span }) => [
+      code,
+      span.file,
+      text.slice(span.start, span.end),
+    ]);
+  });
+  expect(told).toEqual([
+    [["cli/unreadable-file", "panel.yaml", "folder.jpg"]],
+    [["cli/outside-root", "panel.yaml", "far.jpg"]],
+    [["cli/unreadable-file", "panel.yaml", "round.jpg"]],
+  ]);
+});
+
+test("a photograph that two panels name is told of in both, and in no other", () => {
+  const root = temporaryFolder();
+  mkdirSync(join(root, "old.jpg"));
+  writeFileSync(
+    join(root, "panel.yaml"),
+    "consolewright: 1\nkind: console\nname: c\npanels:\n  - { file: a.yaml }\n  - { file: b.yaml }\n  - { file: c.yaml }\n",
+  );
+  for (const name of ["a", "b"])
+    writeFileSync(join(root, `${name}.yaml`), `${head}photo: { file: old.jpg }\n`);
+  writeFileSync(join(root, "c.yaml"), head);
+  expect(load(root).findings.map(({ code, span }) => `${code} ${span.file}`)).toEqual([
+    "cli/unreadable-file a.yaml",
+    "cli/unreadable-file b.yaml",
+  ]);
+});
