@@ -51,3 +51,14 @@ test("a way far longer than what it passes costs no more than what it passes", (
   const far = { from: vector(-1e9, 0, 14), to: vector(1e9, 0, 14), radius: mm(4) };
   expect(metOnWay(far, [board(20)])[0]?.along).toBeCloseTo(1e9 + 2996, 0);
 });
+
+// It enters the boards where they begin, 20 mm on: that they are two there is nobody's way through.
+test("a line of sight does not pass between two boards that lie on one another", () => {
+  const square = solidRegion({ outline: rectangle(extent(0, -50, 3200, 50)), holes: [] });
+  const boards = madeBody(
+    "boards",
+    layered([solidLayer(0, 10, [square]), solidLayer(10, 20, [square])]),
+  );
+  const way = { from: vector(-20, 0, 10), to: vector(3300, 0, 10), radius: mm(0) };
+  expect(metOnWay(way, [boards])[0]?.along).toBeCloseTo(20, 1);
+});

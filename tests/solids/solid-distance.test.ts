@@ -10,11 +10,13 @@ import { meshDistance } from "../../src/geometry/solid/mesh-distance.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
 import {
   composed,
+  layered,
   lofted,
   placed,
   prism,
   revolved,
   type Solid,
+  solidLayer,
   solidRegion,
 } from "../../src/geometry/solid/solid.ts";
 import { solidDistance } from "../../src/geometry/solid/solid-distance.ts";
@@ -79,6 +81,82 @@ describe.each([
   });
 });
 
+// Where two layers or pieces touch there is no wall: the distance is the whole body's.
+describe("at the seam of", () => {
+  const square = (size: number) =>
+    solidRegion({ outline: rectangle(extent(-size, -size, size, size)), holes: [] });
+  const disc = (radius: number) => solidRegion({ outline: circle(point(0, 0), radius), holes: [] });
+  const slabs = layered([4, 8, 12].map((to) => solidLayer(to - 4, to, [square(20)])));
+  const post = layered([solidLayer(0, 4, [square(20)]), solidLayer(4, 14, [disc(5)])]);
+  const box = (fromX: number, toX: number) =>
+    prism(0, 10, solidRegion({ outline: rectangle(extent(fromX, 0, toX, 10)), holes: [] }));
+  test.each([
+    // Three slabs of 4 are a block of 40 x 40 x 12.
+    { what: "three slabs, in the middle", solid: slabs, at: vector(0, 0, 6), is: -6 },
+    { what: "three slabs, on a seam", solid: slabs, at: vector(1, 2, 4), is: -4 },
+    { what: "three slabs, just under a seam", solid: slabs, at: vector(0, 0, 7.9), is: -4.1 },
+    { what: "three slabs, beside a wall", solid: slabs, at: vector(18, 0, 8), is: -2 },
+    // A post of 10 on a plate of 4: on the axis at the seam the foot is 4 away, the ring of the plate's top 5.
+    { what: "a post on a plate, on its axis", solid: post, at: vector(0, 0, 4), is: -4 },
+    { what: "a post on a plate, by the ring", solid: post, at: vector(3, 0, 4), is: -2 },
+    // 1 below the plate's top, 3 from the axis: the ring begins 2 aside and 1 up.
+    {
+      what: "a post on a plate, under its rim",
+      solid: post,
+      at: vector(3, 0, 3),
+      is: -Math.sqrt(5),
+    },
+    { what: "a post on a plate, on the ring", solid: post, at: vector(6, 0, 4), is: 0 },
+    { what: "a post on a plate, in the air", solid: post, at: vector(8, 0, 8), is: 3 },
+    {
+      what: "two boxes side by side",
+      solid: composed([box(0, 10), box(10, 30)]),
+      at: vector(10, 5, 6),
+      is: -4,
+    },
+    {
+      what: "two boxes side by side, a hair beside it",
+      solid: composed([box(0, 10), box(10, 30)]),
+      at: vector(9.9, 5, 6),
+      is: -4,
+    },
+    {
+      what: "a box and a disc that is put on it",
+      solid: composed([
+        prism(0, 4, square(20)),
+        placed(prism(0, 10, disc(5)), { x: 0, y: 0, z: 4 }),
+      ]),
+      at: vector(0, 0, 4),
+      is: -4,
+    },
+    // A pocket of 20 x 10, 6 deep, open at the top: above its middle the nearest edge is 5 aside and 1 down.
+    {
+      what: "the mouth of a pocket",
+      solid: composed(
+        [prism(0, 10, solidRegion({ outline: rectangle(extent(0, 0, 40, 30)), holes: [] }))],
+        [prism(4, 10, solidRegion({ outline: rectangle(extent(10, 10, 30, 20)), holes: [] }))],
+      ),
+      at: vector(20, 15, 11),
+      is: Math.sqrt(26),
+    },
+    // A straight loft in two stretches is one cylinder of radius 8 and height 12.
+    {
+      what: "two stretches of a loft",
+      solid: lofted(
+        [0, 6, 12].map((height) => ({
+          height: mm(height),
+          outline: circle(point(0, 0), 8),
+          holes: [],
+        })),
+      ),
+      at: vector(0, 0, 6),
+      is: -6,
+    },
+  ])("$what it is $is mm", ({ solid, at, is }) => {
+    expect(solidDistance(solid, at)).toBeCloseTo(is, 6);
+  });
+});
+
 const anyPoint = fc
   .tuple(
     fc.integer({ min: -30, max: 60 }),
@@ -91,6 +169,19 @@ describe.each([
   { what: "a plate with a hole", solid: plate },
   { what: "a cone", solid: cone },
   { what: "a turned piece", solid: cylinder },
+  {
+    what: "a stepped stack with a hole through it",
+    solid: layered(
+      [12, 9, 4].map((size, index) =>
+        solidLayer(5 * index, 5 * index + 5, [
+          solidRegion({
+            outline: rectangle(extent(-size, -size, size, size)),
+            holes: [circle(point(0, 0), 3)],
+          }),
+        ]),
+      ),
+    ),
+  },
   {
     what: "a turned piece on a plate, with a hole through both",
     solid: composed(
