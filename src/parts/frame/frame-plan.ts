@@ -2,20 +2,20 @@
 // cheeks' outlines. Everything here is a sum over bays and a sheet's thickness; shapes and joints follow from it.
 
 import type { FrameDesign } from "../../design/frame-design.ts";
-import { type Point, point } from "../../geometry/contour.ts";
+import type { Point } from "../../geometry/contour.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
-import { type Board, boardRun, boardSection, type Span } from "./board.ts";
+import type { Board, Span } from "./board.ts";
 import { cheekCorners } from "./cheek-corners.ts";
-import { closingPlace } from "./closing-place.ts";
 import { convexMeet } from "./convex.ts";
-import { endBoards, plainBoard } from "./end-boards.ts";
+import { endBoards } from "./end-boards.ts";
 import { acrossBay, type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
 import { GAP, RIB_ARM } from "./frame-practice.ts";
 import { kneesOf } from "./knees.ts";
 import type { PlanOptions, PlanScene } from "./plan-options.ts";
 import { leastReach } from "./rail-reach.ts";
 import { ribBoards } from "./rib-boards.ts";
-import { stripBetween } from "./strips.ts";
+import { stepEdge } from "./steps.ts";
+import { topStrips, withoutStrips } from "./top-strips.ts";
 
 export interface FramePlan {
   /** Ends the ids of its parts where there are several units or sections. */
@@ -92,11 +92,16 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
   const knees = options.hasKnees ? kneesOf(scene) : null;
   const ends = endBoards(scene, knees);
   const ribs = bays.flatMap((bay) => ribBoards(bay, options));
-  const strips = design.panels.includes("top") ? stripsOf(scene, [...ends, ...ribs]) : NO_STRIPS;
+  const strips = design.panels.includes("top")
+    ? topStrips(scene, [...ends, ...ribs])
+    : withoutStrips(bays);
   const reach: Span = {
     from: inner.from - thickness - design.beyond,
     to: inner.to + thickness + design.beyond,
   };
+  const steps = strips.between.map((strip, index) =>
+    strip === null ? null : stepEdge(strip, [bays[index]!, bays[index + 1]!], options),
+  );
   return {
     suffix: options.suffix,
     design,
@@ -105,8 +110,8 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
     across,
     boards: [...ends, ...ribs, ...strips.boards],
     cheeks: {
-      left: cheekCorners(scene, { ends: reach, across: across.from, knees }),
-      right: cheekCorners(scene, { ends: reach, across: across.to, knees }),
+      left: cheekCorners(scene, { ends: reach, across: across.from, knees, steps }),
+      right: cheekCorners(scene, { ends: reach, across: across.to, knees, steps }),
     },
     ends: reach,
     below: {
@@ -117,8 +122,6 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
     kneeRoom: knees === null ? null : { deep: knees.deepest, high: knees.room },
   };
 };
-
-const NO_STRIPS = { boards: [], open: [] };
 
 /** What a bay fills of the profile: rails, room and ribs, from its beginning to its end. */
 const hullOf = (
@@ -146,45 +149,3 @@ export const crossingBays = (
       .filter((other) => convexMeet(hullOf(bay, options), hullOf(other, options)))
       .map((other) => [bay, other] as const),
   );
-
-const stripsOf = (
-  scene: PlanScene,
-  boards: readonly Board[],
-): { readonly boards: readonly Board[]; readonly open: readonly number[] } => {
-  const { bays, inner, hulls, thickness, suffix } = scene;
-  const first = bays[0]!;
-  const last = bays.at(-1)!;
-  const end = closingPlace(last, thickness);
-  const runs: readonly (readonly [Point, Point])[] = [
-    [point(inner.from, first.start.y), first.start],
-    ...bays.slice(1).map((bay, index) => {
-      const before = bays[index]!;
-      return [inBay(before, before.length, 0), bay.start] as const;
-    }),
-    [end, point(inner.to, end.y)],
-  ];
-  const inTheWay = [
-    ...hulls,
-    ...boards
-      .filter(({ role }) => role !== "rib")
-      .map((board) => boardSection(board, boardRun(board), { thickness })),
-  ];
-  const made: Board[] = [];
-  const open: number[] = [];
-  for (const [from, to] of runs) {
-    const strip = stripBetween(from, to, { thickness, inTheWay });
-    if (strip.kind === "closed") continue;
-    if (strip.kind === "open") open.push(strip.gap);
-    else
-      made.push(
-        plainBoard(scene, {
-          ...strip.run,
-          id: `top-${made.length + 1}${suffix}`,
-          role: "strip",
-          title: "Top strip",
-          faces: "left",
-        }),
-      );
-  }
-  return { boards: made, open };
-};

@@ -23,8 +23,12 @@ export interface StripRoom {
 const STEP = 0.5;
 const CLOSED = 4 * STEP;
 
+/** Nothing is to be closed between the two. */
+export const isClosed = (from: Point, to: Point): boolean =>
+  Math.abs(to.x - from.x) + Math.abs(to.y - from.y) < CLOSED;
+
 export const stripBetween = (from: Point, to: Point, room: StripRoom): Strip => {
-  if (Math.abs(to.x - from.x) + Math.abs(to.y - from.y) < CLOSED) return { kind: "closed" };
+  if (isClosed(from, to)) return { kind: "closed" };
   const { along, length } = between(from, to);
   const isFree = (low: number, high: number): boolean => {
     const section = boardSection(

@@ -1,0 +1,73 @@
+// Where a bay stands over or under the one before it in a step, a strip closes the step, and the cheeks stand beyond it as they
+// stand beyond the bays: its slots have wood round them, and everything still goes together.
+
+import { describe, expect, test } from "vitest";
+import { withKept } from "../../src/geometry/solid/kernel.ts";
+import { thinnestWeb } from "../../src/parts/frame/webs.ts";
+import { openKernel } from "../support/kernel.ts";
+import { type FrameText, framed } from "./framed.ts";
+import { blockedSteps, clashes, inRoomOf, looseSlots, piecesOf, standing } from "./put-together.ts";
+
+const kernel = await openKernel();
+
+const bay = (id: string, at: string, more = ""): string =>
+  `${id}: { mount: console-rail, at: [${at}], along: [1, 0, 0]${more}, length: 24 modules, depth: 80 mm }`;
+
+const wall = (id: string, at: string): string =>
+  `${id}: { mount: console-rail, at: [${at}], along: [0, 0, 1], length: 24 modules, depth: 80 mm }`;
+
+describe.each<readonly [string, Partial<FrameText>]>([
+  ["that rises", { bays: [bay("low", "0, 0, 620"), bay("high", "254, 0, 780")] }],
+  ["that rises steeply", { bays: [bay("low", "0, 0, 620"), bay("high", "243, 0, 780")] }],
+  ["that falls", { bays: [bay("high", "0, 0, 780"), bay("low", "254, 0, 620")] }],
+  [
+    "between canted bays",
+    { bays: [bay("low", "0, 0, 620", ", cant: 10"), bay("high", "254, 0, 780", ", cant: -6")] },
+  ],
+  [
+    "between sloped bays",
+    { bays: [bay("low", "0, 0, 620", ", slope: 10"), bay("high", "270, 0, 800", ", slope: 20")] },
+  ],
+  ["up to an upright bay", { bays: [bay("desk", "0, 0, 620"), wall("wall", "322, 0, 700")] }],
+  [
+    "of half-laps",
+    {
+      bays: [bay("low", "0, 0, 620"), bay("high", "254, 0, 780")],
+      frame: "{ type: side-console, sheet: birch-ply-12, joints: half-lap }",
+    },
+  ],
+])("a step %s", (_, said) => {
+  const { frame, findings, layout } = framed(said);
+
+  test("asks nobody about its slots", () => {
+    expect(findings.map(({ message }) => message)).toEqual([]);
+  });
+
+  test("goes together", () => {
+    if (frame === null) throw new Error("a frame without a fault is made");
+    const trouble = withKept((keep) => {
+      const bench = { kernel, keep };
+      const all = standing(piecesOf(frame), bench);
+      return [
+        ...clashes(all, bench),
+        ...looseSlots(frame, all, bench),
+        ...blockedSteps(frame, all, bench),
+        ...layout.bays.flatMap((each) => inRoomOf(each, all, bench)),
+      ];
+    });
+    expect(trouble).toEqual([]);
+  });
+});
+
+// 15 mm beyond the strip's face, less half the clearance, 0.1, and what reliefs of 3.175 take, 1.5875 (1 - 1/√2) = 0.465.
+test("the slots of a strip in a step lie as far in as those of any other board", () => {
+  const { frame } = framed({ bays: [bay("low", "0, 0, 620"), bay("high", "228.6, 0, 780")] });
+  const cheek = frame?.parts.find(({ id }) => id === "cheek-left");
+  const strip = frame?.parts.filter(({ role }) => role === "strip")[0];
+  if (cheek === undefined || strip === undefined) throw new Error("a cheek and a strip");
+  const web = thinnestWeb(cheek, {
+    from: (feature) => feature.startsWith(`slot.${strip.id}.`),
+    to: () => false,
+  });
+  expect(web?.gap).toBeCloseTo(15 - 0.1 - 1.5875 * (1 - Math.SQRT1_2), 2);
+});
