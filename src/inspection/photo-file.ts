@@ -29,7 +29,7 @@ export const photoFindings = (
   }
   const size = pictureSize(bytes);
   if (size.kind === "picture") return outside(photo, size, name);
-  const message = `${path} can't be laid under the drawing: ${size.why}. Save it again as JPEG or PNG.`;
+  const message = `${path} can't be laid under the drawing: ${size.why}. ${size.works}`;
   return [finding(PHOTO_PICTURE, { message, span, panel: name })];
 };
 

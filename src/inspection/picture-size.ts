@@ -1,10 +1,12 @@
 // How large a picture is, from its head alone: JPEG (ITU-T T.81, annex B), PNG (W3C PNG, 11.2.1), WebP (RFC 9649). Nothing
 // is decoded. Sizes are those of the picture upright: a JPEG's note of how the camera was held (Exif 2.32, tag 274) is
-// followed, as browsers do; notes in PNG and WebP, which browsers treat differently, are not.
+// followed, as browsers do. One that asks for a turn in a PNG (W3C PNG, third edition, 11.3.4.3: chunk eXIf) or a WebP
+// (RFC 9649, 2.7.1.5: chunk EXIF) some programs follow and some do not: such a picture has no one upright, and is refused.
 
 export type PictureSize =
   | { readonly kind: "picture"; readonly width: number; readonly height: number }
-  | { readonly kind: "refused"; readonly why: string };
+  /** With what makes it one that can be laid under a drawing. */
+  | { readonly kind: "refused"; readonly why: string; readonly works: string };
 
 export const pictureSize = (bytes: Uint8Array): PictureSize => {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -16,18 +18,31 @@ export const pictureSize = (bytes: Uint8Array): PictureSize => {
         ? webpSize(view)
         : null;
   if (size === null)
-    return { kind: "refused", why: "it is no JPEG, PNG or WebP picture, or its head is damaged" };
-  return size.width > 0 && size.height > 0
-    ? { kind: "picture", ...size }
-    : { kind: "refused", why: "its head says that it has no pixels" };
+    return refused("it is no JPEG, PNG or WebP picture, or its head is damaged", SAVED_AGAIN);
+  const { width, height, turn } = size;
+  if (turn !== USUAL)
+    return refused(
+      `a note in it asks that it be turned or mirrored (Exif orientation ${turn}), which only some programs do`,
+      "Turn it in a picture program until it is upright without the note, or save it as JPEG.",
+    );
+  return width > 0 && height > 0
+    ? { kind: "picture", width, height }
+    : refused("its head says that it has no pixels", SAVED_AGAIN);
 };
+
+const SAVED_AGAIN = "Save it again as JPEG or PNG.";
+
+const refused = (why: string, works: string): PictureSize => ({ kind: "refused", why, works });
 
 interface Size {
   readonly width: number;
   readonly height: number;
+  /** An orientation that is asked for and that width and height do not follow. */
+  readonly turn: number;
 }
 
 const PNG_SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
+const PNG_SIGNATURE_LENGTH = PNG_SIGNATURE.length;
 
 const starts = (bytes: Uint8Array, head: readonly number[]): boolean =>
   head.every((value, index) => bytes[index] === value);
@@ -40,7 +55,17 @@ const tagAt = (view: DataView, at: number): string =>
 const pngSize = (view: DataView): Size | null =>
   view.byteLength < 24 || tagAt(view, 12) !== "IHDR"
     ? null
-    : { width: view.getUint32(16), height: view.getUint32(20) };
+    : { width: view.getUint32(16), height: view.getUint32(20), turn: pngTurn(view) };
+
+/** Length, name, contents and check of each chunk (W3C PNG, 5.3); the note may stand on either side of the pixels. */
+const pngTurn = (view: DataView): number => {
+  let at = PNG_SIGNATURE_LENGTH;
+  while (at + 8 <= view.byteLength) {
+    if (tagAt(view, at + 4) === "eXIf") return orientationOf(view, at + 8);
+    at += 12 + view.getUint32(at);
+  }
+  return USUAL;
+};
 
 /** Markers of a frame's head: C0 to CF less the tables C4, C8 and CC (T.81, table B.1). */
 const isFrame = (marker: number): boolean =>
@@ -58,11 +83,13 @@ const jpegSize = (view: DataView): Size | null => {
       continue;
     }
     const length = view.getUint16(at + 2);
-    if (marker === 0xe1) isOnItsSide ||= ON_ITS_SIDE.includes(orientationAt(view, at + 4));
+    if (marker === 0xe1) isOnItsSide ||= ON_ITS_SIDE.includes(jpegOrientation(view, at + 4));
     if (isFrame(marker)) {
       if (at + 9 > view.byteLength) return null;
       const [height, width] = [view.getUint16(at + 5), view.getUint16(at + 7)];
-      return isOnItsSide ? { width: height, height: width } : { width, height };
+      return isOnItsSide
+        ? { width: height, height: width, turn: USUAL }
+        : { width, height, turn: USUAL };
     }
     at += 2 + length;
   }
@@ -73,12 +100,19 @@ const jpegSize = (view: DataView): Size | null => {
 const ON_ITS_SIDE: readonly number[] = [5, 6, 7, 8];
 const ORIENTATION = 274;
 const USUAL = 1;
+const MOST_ORIENTATION = 8;
 /** A short whole number, one of it (TIFF 6.0, section 2): as the tag must be written. */
 const [SHORT, ONE] = [3, 1];
 
-const orientationAt = (view: DataView, start: number): number => {
-  const tiff = start + 6;
-  if (tagAt(view, start) !== "Exif" || tiff + 8 > view.byteLength) return USUAL;
+/** "Exif" and two zeros stand before the note in a JPEG (Exif 2.32, 4.7.2), and in WebPs of some programs. */
+const EXIF_NAME_LENGTH = 6;
+
+const jpegOrientation = (view: DataView, at: number): number =>
+  tagAt(view, at) === "Exif" ? orientationOf(view, at + EXIF_NAME_LENGTH) : USUAL;
+
+/** Of the note that begins there with its order of bytes (TIFF 6.0, section 2). */
+const orientationOf = (view: DataView, tiff: number): number => {
+  if (tiff + 8 > view.byteLength) return USUAL;
   const isLittle = view.getUint16(tiff) === 0x4949;
   const directory = tiff + view.getUint32(tiff + 4, isLittle);
   if (directory + 2 > view.byteLength) return USUAL;
@@ -87,9 +121,11 @@ const orientationAt = (view: DataView, start: number): number => {
     const entry = directory + 2 + 12 * index;
     if (entry + 12 > view.byteLength) return USUAL;
     if (view.getUint16(entry, isLittle) !== ORIENTATION) continue;
+    const value = view.getUint16(entry + 8, isLittle);
     return view.getUint16(entry + 2, isLittle) === SHORT &&
-      view.getUint32(entry + 4, isLittle) === ONE
-      ? view.getUint16(entry + 8, isLittle)
+      view.getUint32(entry + 4, isLittle) === ONE &&
+      value <= MOST_ORIENTATION
+      ? Math.max(value, USUAL)
       : USUAL;
   }
   return USUAL;
@@ -99,19 +135,33 @@ const webpSize = (view: DataView): Size | null => {
   if (view.byteLength < 30) return null;
   switch (tagAt(view, 12)) {
     case "VP8X":
-      return { width: 1 + wordOf3(view, 24), height: 1 + wordOf3(view, 27) };
+      return { width: 1 + wordOf3(view, 24), height: 1 + wordOf3(view, 27), turn: webpTurn(view) };
     case "VP8 ":
       return {
         width: view.getUint16(26, true) & 0x3fff,
         height: view.getUint16(28, true) & 0x3fff,
+        turn: USUAL,
       };
     case "VP8L": {
       const packed = view.getUint32(21, true);
-      return { width: 1 + (packed & 0x3fff), height: 1 + ((packed >>> 14) & 0x3fff) };
+      return { width: 1 + (packed & 0x3fff), height: 1 + ((packed >>> 14) & 0x3fff), turn: USUAL };
     }
     default:
       return null;
   }
+};
+
+/** Name, size and contents of each chunk, filled up to an even size (RFC 9649, 2.3); only the extended form has a note. */
+const webpTurn = (view: DataView): number => {
+  let at = 12;
+  while (at + 8 <= view.byteLength) {
+    const note = at + 8;
+    if (tagAt(view, at) === "EXIF")
+      return orientationOf(view, tagAt(view, note) === "Exif" ? note + EXIF_NAME_LENGTH : note);
+    const size = view.getUint32(at + 4, true);
+    at = note + size + (size % 2);
+  }
+  return USUAL;
 };
 
 const wordOf3 = (view: DataView, at: number): number =>

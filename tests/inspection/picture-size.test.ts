@@ -33,11 +33,20 @@ const exif = (
   isLittle: boolean,
   entry: { readonly type: number; readonly count: number } = { type: 3, count: 1 },
 ): readonly number[] => {
+  const body = [...Buffer.from("Exif\0\0", "latin1"), ...tiff(orientation, isLittle, entry)];
+  return [0xff, 0xe1, 0, body.length + 2, ...body];
+};
+
+const tiff = (
+  orientation: number,
+  isLittle: boolean,
+  entry: { readonly type: number; readonly count: number } = { type: 3, count: 1 },
+): readonly number[] => {
   const short = (value: number): readonly number[] =>
     isLittle ? [value & 255, value >> 8] : [value >> 8, value & 255];
   const long = (value: number): readonly number[] =>
     isLittle ? [...short(value), 0, 0] : [0, 0, ...short(value)];
-  const tiff = [
+  return [
     ...(isLittle ? [0x49, 0x49] : [0x4d, 0x4d]),
     ...short(42),
     ...long(8),
@@ -50,9 +59,15 @@ const exif = (
     0,
     ...long(0),
   ];
-  const body = [...Buffer.from("Exif\0\0", "latin1"), ...tiff];
-  return [0xff, 0xe1, 0, body.length + 2, ...body];
 };
+
+/** Length, name, contents and check (W3C PNG, 5.3); nothing here reads the check. */
+const chunk = (name: string, contents: readonly number[]): readonly number[] => [
+  ...[0, 0, 0, contents.length],
+  ...Buffer.from(name, "latin1"),
+  ...contents,
+  ...[0, 0, 0, 0],
+];
 
 describe("the size of a picture", () => {
   test("PNG", () => {
@@ -126,6 +141,45 @@ describe("the size of a picture", () => {
         expect(["picture", "refused"]).toContain(pictureSize(mixed).kind);
       }),
     );
+  });
+});
+
+describe("a picture that asks to be turned, in a format whose note is not always followed", () => {
+  // Exif 2.32, tag 274, in the chunk eXIf of W3C PNG, third edition, 11.3.4.3, before or behind the pixels.
+  test.each([0, 1, 2, 3, 6, 8, 9])("PNG whose note asks for orientation %i", (orientation) => {
+    const pixels = [...chunk("IDAT", [1, 2, 3])];
+    for (const isLittle of [true, false]) {
+      const note = chunk("eXIf", tiff(orientation, isLittle));
+      for (const rest of [
+        [...note, ...pixels],
+        [...pixels, ...note],
+      ])
+        expect(pictureSize(bytes([...PNG], [8, 2, 0, 0, 0, 0, 0, 0, 0], rest))).toMatchObject(
+          orientation > 1 && orientation < 9
+            ? { kind: "refused", why: expect.stringContaining(`Exif orientation ${orientation}`) }
+            : { kind: "picture", width: 640, height: 480 },
+        );
+    }
+  });
+
+  // RFC 9649, 2.7.1.5: EXIF chunk behind the pixels; some programs write the name of a JPEG's note before it.
+  test.each([1, 6])("WebP whose note asks for orientation %i", (orientation) => {
+    for (const named of ["", "Exif\0\0"]) {
+      const body = [...Buffer.from(named, "latin1"), ...tiff(orientation, true)];
+      const webp = bytes(
+        ["RIFF", [0, 0, 0, 0], "WEBP", "VP8X", [10, 0, 0, 0], [8, 0, 0, 0]].flatMap((part) =>
+          typeof part === "string" ? [...Buffer.from(part, "latin1")] : part,
+        ),
+        [0xaf, 0x04, 0, 0x1f, 0x03, 0],
+        [...Buffer.from("ALPH", "latin1"), 3, 0, 0, 0, 7, 7, 7, 0],
+        [...Buffer.from("EXIF", "latin1"), body.length, 0, 0, 0, ...body],
+      );
+      expect(pictureSize(webp)).toMatchObject(
+        orientation === 6
+          ? { kind: "refused", works: expect.stringContaining("Turn it") }
+          : { kind: "picture", width: 1200, height: 800 },
+      );
+    }
   });
 });
 

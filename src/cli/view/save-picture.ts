@@ -27,7 +27,7 @@ export const savePicture = (
   const why = nameTrouble(path);
   if (why !== null) return refused(403, why);
   const size = pictureSize(bytes);
-  if (size.kind === "refused") return refused(403, `${path}: ${size.why}`);
+  if (size.kind === "refused") return refused(403, `${path}: ${size.why}. ${size.works}`);
   const written = attempt(() => writeBelow(place.root, path, { bytes, disk }));
   return written.kind === "done" ? written.result : refused(507, written.why);
 };
