@@ -66,6 +66,32 @@ export const pointPlaced = (
 export const sheetPlaced = (from: Source, axis: Axis, value: string): Edit =>
   replaced(from, ["photo", "sheet", "at", step(axis)], value);
 
+export interface SheetPlace {
+  readonly at: PlanePoint;
+  /** Degrees. */
+  readonly turn: number;
+}
+
+/** Where the sheet lay and how it was turned: what is as before stays as it is written. */
+export const sheetMoved = (from: Source, { before, after, unit }: SheetMove): Edit =>
+  rewritten(from, [
+    ...(before.at.x === after.at.x
+      ? []
+      : [(now: Source): Edit => sheetPlaced(now, "across", lengthIn(unit, after.at.x))]),
+    ...(before.at.y === after.at.y
+      ? []
+      : [(now: Source): Edit => sheetPlaced(now, "along", lengthIn(unit, after.at.y))]),
+    ...(before.turn === after.turn
+      ? []
+      : [(now: Source): Edit => sheetSaid(now, "turn", `${decimal(after.turn, 2)} deg`)]),
+  ]);
+
+export interface SheetMove {
+  readonly before: SheetPlace;
+  readonly after: SheetPlace;
+  readonly unit: WritingUnit;
+}
+
 const step = (axis: Axis): string => (axis === "across" ? "0" : "1");
 
 export const pointAdded = (

@@ -12,6 +12,7 @@ import {
   pointAdded,
   pointPlaced,
   pointTakenOff,
+  sheetMoved,
   sheetPlaced,
   sheetSaid,
   takenFromPhoto,
@@ -211,5 +212,41 @@ describe("taken from the photograph", () => {
     expect(edit === null ? "" : done(PANEL, edit)).toBe(
       PANEL.replace("y: 50 mm }", "y: 50 mm, residual: 0.4 mm }"),
     );
+  });
+});
+
+describe("a sheet of paper that is moved", () => {
+  const lain = (at: string, turn = ""): string =>
+    `${PANEL}photo:\n  file: a.png\n  sheet:\n    size: a4\n    corners: [[100, 3070], [2200, 3070], [2200, 100], [100, 100]]\n    at: ${at}\n${turn}`;
+  const before = { at: { x: 20, y: -38.1 }, turn: 0 };
+
+  test("gets the numbers that are new, and keeps what is as before in its own words", () => {
+    const text = lain("[20, -1 1/2 in]   # by the rule");
+    const across = sheetMoved(source(FILE, text), {
+      before,
+      after: { at: { x: 25.5, y: -38.1 }, turn: 0 },
+      unit: "mm",
+    });
+    expect(done(text, across)).toBe(lain("[25.5 mm, -1 1/2 in]   # by the rule"));
+    const turned = sheetMoved(source(FILE, text), {
+      before,
+      after: { at: before.at, turn: -1.5 },
+      unit: "mm",
+    });
+    expect(done(text, turned)).toBe(
+      lain("[20, -1 1/2 in]   # by the rule", "    turn: -1.5 deg\n"),
+    );
+  });
+
+  test("in inches where the file is in inches", () => {
+    const text = lain("[20, -38.1]", "    turn: 3\n");
+    const moved = sheetMoved(source(FILE, text), {
+      before: { ...before, turn: 3 },
+      after: { at: { x: 50.8, y: 25.4 }, turn: 0 },
+      unit: "in",
+    });
+    const { marks } = photoOf(done(text, moved));
+    expect(done(text, moved)).toContain("at: [2 in, 1 in]");
+    expect(marks).toMatchObject({ sheet: { at: { x: 50.8, y: 25.4 }, turn: 0 } });
   });
 });

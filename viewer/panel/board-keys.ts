@@ -2,6 +2,7 @@
 // control; arrows nudge; letters do what the buttons under the sheet do.
 
 import { redo, selection, undo } from "../desk.ts";
+import { paperKey } from "../photo/photo-state.ts";
 import { placePart, removeSelection, selectionWords, turnSelection } from "./acts.ts";
 import { gapSelection, lineUpSelection, makePattern, spaceSelection } from "./arrange-acts.ts";
 import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
@@ -29,7 +30,8 @@ const ARROWS: Readonly<Record<string, Shift>> = {
 
 export function boardKey(event: KeyboardEvent, keys: BoardKeys): void {
   const isTaken =
-    event.key in ARROWS ? arrow(event, keys) : commanded(event) || pressed(event, keys);
+    paperKey.value?.(event) === true ||
+    (event.key in ARROWS ? arrow(event, keys) : commanded(event) || pressed(event, keys));
   if (isTaken) {
     event.preventDefault();
     event.stopPropagation();

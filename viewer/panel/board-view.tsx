@@ -8,7 +8,7 @@ import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { PanelReading } from "../core-messages.ts";
 import { hidden } from "../desk.ts";
 import { lineClass } from "../layer-list.tsx";
-import { PhotoUnderSheet } from "../photo/photo-door.tsx";
+import { PaperOnSheet, PhotoUnderSheet } from "../photo/photo-door.tsx";
 import { drawingStrength, isOverPhoto } from "../photo/photo-state.ts";
 import { selectionWords } from "./acts.ts";
 import { drag, type Extra, extras, inHand, type Sight, sight, things } from "./board.ts";
@@ -81,6 +81,7 @@ export function BoardView(props: BoardProps): JSX.Element {
           <FindingMarks layout={layout} picture={picture} scale={now.scale} />
           <Guides scale={now.scale} />
           <HeldPart />
+          <PaperOnSheet scale={now.scale} />
         </g>
         <Rulers sight={now} room={room.value} />
       </svg>

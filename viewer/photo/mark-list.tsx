@@ -2,11 +2,17 @@
 
 import type { JSX } from "preact";
 import { lengthIn } from "../../src/design/length-text.ts";
-import { type PhotoMarks, SHEET_SIZES, type SheetSize } from "../../src/design/photo-design.ts";
+import {
+  type PhotoMarks,
+  type PhotoSheet,
+  SHEET_SIZES,
+  type SheetSize,
+} from "../../src/design/photo-design.ts";
 import { accuracyWords, photoTroubleWords } from "../../src/design/photo-words.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { decimal } from "../../src/geometry/number.ts";
 import { unit } from "../panel/board.ts";
+import { takePaper } from "./paper-acts.ts";
 import {
   addPoint,
   cornerWords,
@@ -16,10 +22,10 @@ import {
   typeMark,
   typePlace,
 } from "./photo-acts.ts";
-import { chosenMark, marks, plane, residualNow, spotsOf } from "./photo-state.ts";
+import { chosenMark, marks, paperKey, plane, residualNow, spotsOf } from "./photo-state.ts";
 import { chooseMark } from "./picture-view.tsx";
 
-export function MarkList(): JSX.Element | null {
+export function MarkList({ toSheet }: { readonly toSheet: () => void }): JSX.Element | null {
   const now = marks.value;
   if (now === null) return null;
   return (
@@ -35,7 +41,7 @@ export function MarkList(): JSX.Element | null {
           Add a point
         </button>
       ) : (
-        <Sheet sheet={now.sheet} />
+        <Sheet sheet={now.sheet} toSheet={toSheet} />
       )}
     </>
   );
@@ -151,10 +157,9 @@ function MarkRow({ of, index, spot }: RowProps): JSX.Element {
   );
 }
 
-function Sheet(props: {
-  readonly sheet: Extract<PhotoMarks, { readonly kind: "sheet" }>["sheet"];
-}): JSX.Element {
-  const { size, at, turn } = props.sheet;
+function Sheet(props: { readonly sheet: PhotoSheet; readonly toSheet: () => void }): JSX.Element {
+  const { sheet, toSheet } = props;
+  const { size, at, turn } = sheet;
   const said = (value: number): string => lengthIn(unit.value, value);
   return (
     <p class="paper">
@@ -191,6 +196,15 @@ function Sheet(props: {
         value={`${decimal(turn, 2)} deg`}
         change={saySheetTurn}
       />
+      <button
+        type="button"
+        aria-pressed={paperKey.value !== null}
+        onClick={() => {
+          if (takePaper()) toSheet();
+        }}
+      >
+        Move it on the panel
+      </button>
     </p>
   );
 }

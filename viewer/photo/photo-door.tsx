@@ -2,10 +2,11 @@
 
 import { effect, signal } from "@preact/signals";
 import type { ComponentType, JSX } from "preact";
-import { isPhotoOpen, photo, photoPath } from "./photo-state.ts";
+import { isPhotoOpen, paperKey, photo, photoPath } from "./photo-state.ts";
 
 const drawer = signal<ComponentType<{ readonly toSheet: () => void }> | null>(null);
 const under = signal<ComponentType | null>(null);
+const paper = signal<ComponentType<{ readonly scale: number }> | null>(null);
 
 effect(() => {
   if (photoPath.value !== null || isPhotoOpen.value) void load();
@@ -16,10 +17,13 @@ let isLoading = false;
 async function load(): Promise<void> {
   if (isLoading) return;
   isLoading = true;
-  const { PhotoDrawer, PhotoUnder, keepPicture } = await import("./photo-room.ts");
-  keepPicture();
+  const room = await import("./photo-room.ts");
+  const { PaperOnPanel, PhotoDrawer, PhotoUnder } = room;
+  room.keepPicture();
+  room.keepPaper();
   drawer.value = PhotoDrawer;
   under.value = PhotoUnder;
+  paper.value = PaperOnPanel;
 }
 
 export function PhotoButton(): JSX.Element {
@@ -44,4 +48,10 @@ export function PhotoBehindDoor(props: { readonly toSheet: () => void }): JSX.El
 export function PhotoUnderSheet(): JSX.Element | null {
   const Under = under.value;
   return photo.value === null || Under === null ? null : <Under />;
+}
+
+/** Over the drawing, while it is held there. */
+export function PaperOnSheet(props: { readonly scale: number }): JSX.Element | null {
+  const Paper = paper.value;
+  return paperKey.value === null || Paper === null ? null : <Paper {...props} />;
 }

@@ -44,7 +44,7 @@ export function PhotoDrawer({ toSheet }: { readonly toSheet: () => void }): JSX.
           Close
         </button>
       </p>
-      <Inside />
+      <Inside toSheet={toSheet} />
     </section>
   );
 }
@@ -65,7 +65,7 @@ function ChoosePicture(): JSX.Element {
   );
 }
 
-function Inside(): JSX.Element {
+function Inside({ toSheet }: { readonly toSheet: () => void }): JSX.Element {
   const shown = picture.value;
   if (photo.value === null)
     return (
@@ -106,7 +106,7 @@ function Inside(): JSX.Element {
           </p>
         </div>
         <KnownChoice />
-        <MarkList />
+        <MarkList toSheet={toSheet} />
         <Looks />
       </div>
     </>

@@ -9,7 +9,10 @@ import type { StraightReply, StraightRequest } from "./photo-messages.ts";
 import {
   isPhotoShown,
   markInHand,
+  marks,
+  type PaperPlace,
   type Picture,
+  paperInHand,
   photo,
   photoBytes,
   photoPath,
@@ -26,7 +29,7 @@ export function keepPicture(): void {
     const [shown, now, layout] = [picture.value, plane.value, panel.value?.layout ?? null];
     if (photo.value === null || shown === null || layout === null || now?.kind !== "plane")
       show(null);
-    else if (isPhotoShown.value && markInHand.value === null)
+    else if (isPhotoShown.value && markInHand.value === null && paperInHand.value === null)
       ask(shown, now.map, grownExtent(layout.nominal, MARGIN));
   });
 }
@@ -81,12 +84,16 @@ let drawing: StraightRequest | null = null;
 let waiting: StraightRequest | null = null;
 let latest = 0;
 let asked = "";
+/** Where the sheet of paper lies by the newest of them. */
+let paper: PaperPlace | null = null;
 
 function ask({ key, blob }: Picture, map: Homography, box: Extent): void {
   const wanted = JSON.stringify([key, map, box]);
   if (wanted === asked) return;
   asked = wanted;
   latest += 1;
+  const now = marks.peek();
+  paper = now?.kind === "sheet" ? now.sheet : null;
   waiting = { number: latest, key, blob, map, box };
   if (drawing === null) askNext();
 }
@@ -135,6 +142,6 @@ function show(data: Extract<StraightReply, { readonly kind: "straight" }> | null
   straight.value =
     data === null
       ? null
-      : { address: URL.createObjectURL(data.blob), box: data.box, perMm: data.perMm };
+      : { address: URL.createObjectURL(data.blob), box: data.box, perMm: data.perMm, paper };
   if (before !== null) forget(before.address);
 }

@@ -3,12 +3,13 @@
 
 import { computed, type ReadonlySignal, signal } from "@preact/signals";
 import { lengthIn } from "../../src/design/length-text.ts";
-import type { PhotoDesign, PhotoMarks } from "../../src/design/photo-design.ts";
+import type { PhotoDesign, PhotoMarks, PhotoSheet } from "../../src/design/photo-design.ts";
 import { type PhotoPlane, photoPlane } from "../../src/design/photo-plane.ts";
 import { accuracyWords } from "../../src/design/photo-words.ts";
 import { resolveInclude } from "../../src/design/resolve-include.ts";
 import type { Extent } from "../../src/geometry/extent.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
+import type { Degrees } from "../../src/geometry/quantity.ts";
 import { binaryAt, panel } from "../desk.ts";
 
 export const isPhotoOpen = signal(false);
@@ -30,6 +31,17 @@ export interface MarkInHand {
 
 /** A mark on its way, until the text has it. */
 export const markInHand = signal<MarkInHand | null>(null);
+/** The sheet of paper on its way over the panel, until the text has it. */
+export interface PaperInHand {
+  /** Of the panel whose photograph it is of. */
+  readonly file: string;
+  readonly at: PlanePoint;
+  readonly turn: Degrees;
+}
+
+export const paperInHand = signal<PaperInHand | null>(null);
+/** What a key on the panel does while the sheet of paper is held there, false where it is none of its keys; null: not held. */
+export const paperKey = signal<((event: KeyboardEvent) => boolean) | null>(null);
 /** Why the picture can't be shown; null: it can. */
 export const pictureTrouble = signal<string | null>(null);
 /** Why it can't be drawn straight with the marks as they are; null: it can. The marks stay to be set. */
@@ -68,9 +80,11 @@ export const picture = signal<Picture | null>(null);
 /** The marks as they are shown: with the one that is in hand where the hand is. */
 export const marks: ReadonlySignal<PhotoMarks | null> = computed(() => {
   const now = photo.value;
-  const held = markInHand.value;
+  const [held, paper, file] = [markInHand.value, paperInHand.value, panel.value?.file];
   if (now === null) return null;
-  return held === null || held.file !== panel.value?.file ? now.marks : withMark(now.marks, held);
+  if (paper !== null && paper.file === file && now.marks.kind === "sheet")
+    return { kind: "sheet", sheet: { ...now.marks.sheet, at: paper.at, turn: paper.turn } };
+  return held === null || held.file !== file ? now.marks : withMark(now.marks, held);
 });
 
 export const plane: ReadonlySignal<PhotoPlane | null> = computed(() =>
@@ -81,7 +95,11 @@ export interface Straight {
   readonly address: string;
   readonly box: Extent;
   readonly perMm: number;
+  /** Where the sheet of paper lay by the marks that it was drawn by; null where these are points. */
+  readonly paper: PaperPlace | null;
 }
+
+export type PaperPlace = Pick<PhotoSheet, "at" | "turn">;
 
 /** The picture as seen straight on; null while there is none. */
 export const straight = signal<Straight | null>(null);
