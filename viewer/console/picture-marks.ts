@@ -1,6 +1,8 @@
-// Bodies that are marked, drawn through whatever stands before them: a pattern on their faces and a line round them.
+// Bodies that are marked, drawn through whatever stands before them: a pattern on their faces and a line round them. A drag
+// marks much the same bodies at every step: what was drawn once is kept with its lot, and shown or hidden.
 
 import { BufferAttribute, BufferGeometry, Group, LineSegments, type Material, Mesh } from "three";
+import type { SceneLot } from "./console-messages.ts";
 import type { Look, Mark, MarkKind } from "./look.ts";
 import { markFace, markLine } from "./mark-material.ts";
 import type { ShownGroup, ShownLot } from "./picture-groups.ts";
@@ -11,38 +13,38 @@ export interface Marks {
 }
 
 export const pictureMarks = (): Marks => {
-  let shown: Group[] = [];
-  const inks = new Map<string, { readonly face: Material; readonly line: Material }>();
-  const inkOf = (kind: MarkKind, isDark: boolean): { face: Material; line: Material } => {
+  const inks = new Map<string, Ink>();
+  const inkOf = (kind: MarkKind, isDark: boolean): Ink => {
     const key = `${kind} ${isDark}`;
     const ink = inks.get(key) ?? { face: markFace(kind, isDark), line: markLine(kind, isDark) };
     inks.set(key, ink);
     return ink;
   };
-  const clear = (): void => {
-    for (const each of shown) {
-      each.removeFromParent();
-      for (const child of each.children)
-        if (child instanceof Mesh || child instanceof LineSegments) child.geometry.dispose();
-    }
-    shown = [];
-  };
+  /** By group as it was sent: gone with it. */
+  let marked = new Map<ShownGroup["lots"], MarkedGroup>();
   return {
     show: (groups, look) => {
-      clear();
+      marked = kept(marked, groups);
+      for (const { shown } of marked.values()) {
+        for (const part of shown) part.holder.visible = false;
+        shown.clear();
+      }
       for (const mark of strongest(look.marks)) {
         const group = groups.get(mark.group);
         if (group === undefined) continue;
-        for (const lot of group.lots) {
-          const made = markedPart(lot, group, { mark, ...inkOf(mark.kind, look.dark) });
-          if (made === null) continue;
-          lot.holder.add(made);
-          shown.push(made);
+        const known = marked.get(group.lots) ?? { parts: new Map(), shown: new Set() };
+        marked.set(group.lots, known);
+        const parts = known.parts.get(mark.body) ?? partsOf(group, mark.body);
+        known.parts.set(mark.body, parts);
+        for (const part of parts) {
+          show(part, mark.kind, inkOf(mark.kind, look.dark));
+          known.shown.add(part);
         }
       }
     },
     dispose: () => {
-      clear();
+      for (const { parts } of marked.values()) release(parts);
+      marked.clear();
       for (const { face, line } of inks.values()) {
         face.dispose();
         line.dispose();
@@ -51,46 +53,94 @@ export const pictureMarks = (): Marks => {
   };
 };
 
-/** A body that clashes with one thing and is near another is marked once, for the graver. */
-const strongest = (marks: readonly Mark[]): readonly Mark[] => {
-  const kept = new Map<string, Mark>();
-  for (const mark of [...marks].sort((a, b) => ORDER[b.kind] - ORDER[a.kind]))
-    kept.set(`${mark.group}\n${mark.body}`, mark);
-  return [...kept.values()];
-};
-
-const ORDER: Readonly<Record<MarkKind, number>> = { clash: 0, finding: 1, touching: 2, near: 3 };
-
-interface Marked {
-  readonly mark: Mark;
+interface Ink {
   readonly face: Material;
   readonly line: Material;
 }
 
-/** Shares the corners of its lot; null where the body is not in it. */
-const markedPart = (
-  { lot, mesh }: ShownLot,
-  { bodies }: ShownGroup,
-  { mark, face, line }: Marked,
-): Group | null => {
-  const ranges = lot.ranges.filter(({ body }) => bodies[body]?.id === mark.body);
-  if (ranges.length === 0) return null;
-  const made = new Group();
-  for (const { triangles, edges } of ranges) {
-    const faces = new BufferGeometry();
-    faces.setAttribute("position", mesh.geometry.getAttribute("position"));
-    const { from, count } = triangles;
-    faces.setIndex(new BufferAttribute(lot.triangles.slice(3 * from, 3 * (from + count)), 1));
-    const lines = new BufferGeometry();
-    const ends = lot.edges.slice(6 * edges.from, 6 * (edges.from + edges.count));
-    lines.setAttribute("position", new BufferAttribute(ends, 3));
-    // What is merely near is often large, a rib or a rail: its lines would hide the rest.
-    const parts =
-      mark.kind === "near"
-        ? [new Mesh(faces, face)]
-        : [new Mesh(faces, face), new LineSegments(lines, line)];
-    for (const part of parts) part.renderOrder = 10;
-    made.add(...parts);
+/** What is drawn of a body in one lot. */
+interface MarkedPart {
+  readonly holder: Group;
+  readonly faces: readonly Mesh[];
+  readonly lines: readonly LineSegments[];
+}
+
+interface MarkedGroup {
+  /** By the body's id. */
+  readonly parts: Map<string, readonly MarkedPart[]>;
+  readonly shown: Set<MarkedPart>;
+}
+
+/** Without those of groups that are no longer in the picture. */
+const kept = (
+  marked: ReadonlyMap<ShownGroup["lots"], MarkedGroup>,
+  groups: ReadonlyMap<string, ShownGroup>,
+): Map<ShownGroup["lots"], MarkedGroup> => {
+  const current = new Set([...groups.values()].map(({ lots }) => lots));
+  const left = new Map<ShownGroup["lots"], MarkedGroup>();
+  for (const [lots, group] of marked)
+    if (current.has(lots)) left.set(lots, group);
+    else release(group.parts);
+  return left;
+};
+
+const release = (parts: MarkedGroup["parts"]): void => {
+  for (const { holder, faces, lines } of [...parts.values()].flat()) {
+    holder.removeFromParent();
+    for (const { geometry } of [...faces, ...lines]) geometry.dispose();
   }
-  return made;
+};
+
+/** A body that clashes with one thing and is near another is marked once, for the graver. */
+const strongest = (marks: readonly Mark[]): readonly Mark[] => {
+  const strong = new Map<string, Mark>();
+  for (const mark of [...marks].sort((a, b) => ORDER[b.kind] - ORDER[a.kind]))
+    strong.set(`${mark.group}\n${mark.body}`, mark);
+  return [...strong.values()];
+};
+
+const ORDER: Readonly<Record<MarkKind, number>> = { clash: 0, finding: 1, touching: 2, near: 3 };
+
+const show = ({ holder, faces, lines }: MarkedPart, kind: MarkKind, { face, line }: Ink): void => {
+  holder.visible = true;
+  for (const each of faces) each.material = face;
+  for (const each of lines) {
+    each.material = line;
+    // What is merely near is often large, a rib or a rail: its lines would hide the rest.
+    each.visible = kind !== "near";
+  }
+};
+
+const partsOf = ({ lots, bodies }: ShownGroup, id: string): readonly MarkedPart[] =>
+  lots.flatMap((shown) => {
+    const ranges = shown.lot.ranges.filter(({ body }) => bodies[body]?.id === id);
+    return ranges.length === 0 ? [] : [markedPart(shown, ranges)];
+  });
+
+/** Shares the corners of its lot. */
+const markedPart = (
+  { lot, mesh, holder }: ShownLot,
+  ranges: readonly SceneLot["ranges"][number][],
+): MarkedPart => {
+  const faces = ranges.map(({ triangles: { from, count } }) => {
+    const made = new BufferGeometry();
+    made.setAttribute("position", mesh.geometry.getAttribute("position"));
+    made.setIndex(new BufferAttribute(lot.triangles.slice(3 * from, 3 * (from + count)), 1));
+    return new Mesh(made);
+  });
+  const lines = ranges.map(({ edges: { from, count } }) => {
+    const made = new BufferGeometry();
+    made.setAttribute(
+      "position",
+      new BufferAttribute(lot.edges.slice(6 * from, 6 * (from + count)), 3),
+    );
+    return new LineSegments(made);
+  });
+  const part = { holder: new Group(), faces, lines };
+  for (const each of [...faces, ...lines]) {
+    each.renderOrder = 10;
+    part.holder.add(each);
+  }
+  holder.add(part.holder);
+  return part;
 };
