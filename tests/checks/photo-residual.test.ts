@@ -77,3 +77,39 @@ test("two wrong ones of eight are none that could be named", () => {
 test("four are not judged: they always fit", () => {
   expect(found(A, WRONG, C, D)).toBeNull();
 });
+
+test("a mark far outside the panel is told with its distance and what is taken, and nothing else of it", () => {
+  const points = [
+    [0, 0],
+    [120, 0],
+    [120, 80],
+    [0, 80],
+    [60, 400],
+  ].map(
+    ([x, y]) =>
+      `{ in-picture: [${100 + 10 * x!}, ${900 - Math.min(y!, 90) * 10}], on-panel: [${x} mm, ${y} mm] }`,
+  );
+  const of = checked(`photo: { file: old.png, points: [${points.join(", ")}] }\n`, PANEL);
+  const photo = of.findings.filter(({ code }) => code.startsWith("checks/photo"));
+  // 400 mm up, on a panel 80 mm high and 120 mm long.
+  expect(photo.map(({ code, message }) => `${code} ${message}`)).toEqual([
+    "checks/photo-mark-far old.png: point 5 lies 320 mm outside the panel by its figures; a mark up to 120 mm from it is taken for one beside it. Measure its place again from the panel's lower left corner.",
+  ]);
+});
+
+test("marks beside the panel, as far as it is long, and a sheet that overhangs it are sound; a sheet far away is not", () => {
+  expect(found([0, 0], [120, 0], [120, 80], [0, 80], [60, 200])).toBeNull();
+  const sheet = (at: string): readonly string[] =>
+    ofCode(
+      checked(
+        `photo: { file: old.png, sheet: { size: a3, corners: [[90, 800], [700, 810], [690, 90], [100, 80]], at: ${at} } }\n`,
+        PANEL,
+      ),
+      "checks/photo-mark-far",
+    ).map(({ message }) => message);
+  // 297 by 420 mm: its corners lie more than 120 mm outside, and the panel lies under it.
+  expect(sheet("[-100 mm, -200 mm]")).toEqual([]);
+  expect(sheet("[300 mm, 0]")).toEqual([
+    expect.stringContaining("old.png: the sheet lies 180 mm outside the panel"),
+  ]);
+});

@@ -11,6 +11,7 @@ import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isOver } from "../limits.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { farMarks } from "./photo-mark-far.ts";
 
 const entry: CodeEntry = {
   code: "checks/photo-residual",
@@ -38,6 +39,8 @@ export const photoResidual: Rule = {
     const { photo } = facts.layout.design;
     const plane = photo === null ? null : photoPlane(photo.marks);
     if (photo?.marks.kind !== "points" || plane?.kind !== "plane") return [];
+    // A figure with a digit too many is told as that.
+    if (farMarks(facts.layout).length > 0) return [];
     const { check } = plane;
     const { limit, source } = houseLimit(facts, RULE);
     if (check.kind === "unchecked" || !isOver(check.disagreement, limit)) return [];

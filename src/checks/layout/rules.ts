@@ -28,6 +28,7 @@ import { mountInAcrylic } from "./mount-in-acrylic.ts";
 import { mountWeb } from "./mount-web.ts";
 import { offPanel } from "./off-panel.ts";
 import { overFixing } from "./over-fixing.ts";
+import { photoMarkFar } from "./photo-mark-far.ts";
 import { photoPlacesUnmeasured } from "./photo-places.ts";
 import { photoResidual } from "./photo-residual.ts";
 import { railStrip } from "./rail-strip.ts";
@@ -80,6 +81,7 @@ export const LAYOUT_RULES: readonly Rule[] = [
   strokeBelowTool,
   unmeasuredPart,
   unmeasuredSheet,
+  photoMarkFar,
   photoResidual,
   photoPlacesUnmeasured,
 ];
