@@ -206,56 +206,58 @@ const OPERATOR: Field<OperatorDesign> = mapped(
   ({ "seat-height": seatHeight, ...operator }) => ({ seatHeight, ...operator }),
 );
 
+/** The bays that can be read, and the names of the others. */
+const BAYS = mapped(mapById("bays by name", BAY), (entries) => ({
+  read: lookupOf(
+    entries.flatMap((entry) =>
+      entry.kind === "read" ? [[entry.id, { id: entry.id, ...entry.value }] as const] : [],
+    ),
+  ),
+  unread: entries.flatMap(({ kind, id }) => (kind === "unreadable" ? [id] : [])),
+}));
+
+const CONSOLE_KEYS = {
+  ...FILE_KEYS,
+  title: dispensable(optional(text("a title"), "What people call it")),
+  revision: dispensable(
+    usual(revisionMark("a revision"), {
+      value: REVISION,
+      about: "Changes whenever the console or its frame changes",
+    }),
+  ),
+  dated: dispensable(optional(date("a date"), "Date of the revision")),
+  workshop: dispensable(optional(filePath("the path of a file"), "The workshop that makes it")),
+  catalogue: dispensable(
+    usual(list("a list of files", filePath("the path of a file"), { leaveOut: true }), {
+      value: [],
+      about: "Files of your own parts",
+    }),
+  ),
+  operator: dispensable(optional(OPERATOR, "Who sits at it, and where")),
+  bays: dispensable(
+    usual(BAYS, {
+      value: { read: lookupOf<BayDesign>([]), unread: [] },
+      about: "Pairs of rails that panels stand on",
+    }),
+  ),
+  panels: dispensable(usual(PANELS, { value: [], about: "The panels and where they stand" })),
+  envelope: dispensable(
+    optional(
+      ENVELOPE,
+      "The inside of the console, where it stands already; written beside a frame it counts in place of what the frame's cheeks enclose",
+    ),
+  ),
+  frame: dispensable(optional(FRAME, "The parts that make the console")),
+  obstacles: dispensable(
+    usual(list("obstacles", OBSTACLE, { leaveOut: true }), {
+      value: [],
+      about: "What is in the way",
+    }),
+  ),
+};
+
 export const CONSOLE: Field<ConsoleDesign> = refined(
-  recordWithUnread("a console", {
-    ...FILE_KEYS,
-    title: dispensable(optional(text("a title"), "What people call it")),
-    revision: dispensable(
-      usual(revisionMark("a revision"), {
-        value: REVISION,
-        about: "Changes whenever the console or its frame changes",
-      }),
-    ),
-    dated: dispensable(optional(date("a date"), "Date of the revision")),
-    workshop: dispensable(optional(filePath("the path of a file"), "The workshop that makes it")),
-    catalogue: dispensable(
-      usual(list("a list of files", filePath("the path of a file"), { leaveOut: true }), {
-        value: [],
-        about: "Files of your own parts",
-      }),
-    ),
-    operator: dispensable(optional(OPERATOR, "Who sits at it, and where")),
-    bays: dispensable(
-      usual(
-        mapped(mapById("bays by name", BAY), (entries) => ({
-          read: lookupOf(
-            entries.flatMap((entry) =>
-              entry.kind === "read" ? [[entry.id, { id: entry.id, ...entry.value }] as const] : [],
-            ),
-          ),
-          unread: entries.flatMap(({ kind, id }) => (kind === "unreadable" ? [id] : [])),
-        })),
-        {
-          value: { read: lookupOf<BayDesign>([]), unread: [] },
-          about: "Pairs of rails that panels stand on",
-        },
-      ),
-    ),
-    panels: dispensable(usual(PANELS, { value: [], about: "The panels and where they stand" })),
-    envelope: dispensable(
-      optional(
-        ENVELOPE,
-        "The inside of the console, where it stands already; written beside a frame it counts in place of what the frame's cheeks enclose",
-      ),
-    ),
-    frame: dispensable(optional(FRAME, "The parts that make the console")),
-    obstacles: dispensable(
-      usual(list("obstacles", OBSTACLE, { leaveOut: true }), {
-        value: [],
-        about: "What is in the way",
-      }),
-    ),
-  }),
+  recordWithUnread("a console", CONSOLE_KEYS),
   (values, node, { file }) => {
     const { panels, title, ...rest } = values;
     return read(

@@ -34,55 +34,57 @@ const PROCESS_COLOURS: Field<Readonly<Record<string, string>>> = mapped(
 
 const NONE: Readonly<Record<string, never>> = lookupOf<never>([]);
 
+const WORKSHOP_KEYS = {
+  ...FILE_KEYS,
+  stock: dispensable(
+    usual(
+      lookup("stock by name", STOCK, (stock, id) => ({ id, ...stock })),
+      { value: NONE, about: "Sheet and filament" },
+    ),
+  ),
+  finishes: dispensable(
+    usual(
+      lookup("finishes by name", FINISH, (finish, id) => ({ id, ...finish })),
+      { value: NONE, about: "Paint and other finishes" },
+    ),
+  ),
+  machines: dispensable(
+    usual(
+      lookup("machines by name", MACHINE, (machine, id) => ({ id, ...machine })),
+      { value: NONE, about: "Machines and what was measured on them" },
+    ),
+  ),
+  use: dispensable(
+    usual(
+      lookup("machines by layer", name("the name of a machine"), (machine) => machine),
+      { value: NONE, about: "Which machine makes which layer; `default` for all others" },
+    ),
+  ),
+  "house-rules": dispensable(
+    usual(HOUSE_RULES_FIELD, {
+      value: NONE,
+      about: "Your own limits in place of the usual ones",
+    }),
+  ),
+  "process-colours": dispensable(
+    usual(PROCESS_COLOURS, { value: NONE, about: "Colours that your cutter's software expects" }),
+  ),
+  inside: dispensable(
+    usual(oneOf("what makes a light box white inside", ["white-body", "liner", "paint"]), {
+      value: "paint",
+      about: "A second material in the print, a loose white liner, or paint",
+    }),
+  ),
+  paper: dispensable(
+    usual(oneOf("a size of paper", ["A4", "Letter"]), {
+      value: "A4",
+      about: "Paper for templates and drawings",
+    }),
+  ),
+};
+
 export const WORKSHOP: Field<WorkshopDesign> = refined(
-  record("a workshop", {
-    ...FILE_KEYS,
-    stock: dispensable(
-      usual(
-        lookup("stock by name", STOCK, (stock, id) => ({ id, ...stock })),
-        { value: NONE, about: "Sheet and filament" },
-      ),
-    ),
-    finishes: dispensable(
-      usual(
-        lookup("finishes by name", FINISH, (finish, id) => ({ id, ...finish })),
-        { value: NONE, about: "Paint and other finishes" },
-      ),
-    ),
-    machines: dispensable(
-      usual(
-        lookup("machines by name", MACHINE, (machine, id) => ({ id, ...machine })),
-        { value: NONE, about: "Machines and what was measured on them" },
-      ),
-    ),
-    use: dispensable(
-      usual(
-        lookup("machines by layer", name("the name of a machine"), (machine) => machine),
-        { value: NONE, about: "Which machine makes which layer; `default` for all others" },
-      ),
-    ),
-    "house-rules": dispensable(
-      usual(HOUSE_RULES_FIELD, {
-        value: NONE,
-        about: "Your own limits in place of the usual ones",
-      }),
-    ),
-    "process-colours": dispensable(
-      usual(PROCESS_COLOURS, { value: NONE, about: "Colours that your cutter's software expects" }),
-    ),
-    inside: dispensable(
-      usual(oneOf("what makes a light box white inside", ["white-body", "liner", "paint"]), {
-        value: "paint",
-        about: "A second material in the print, a loose white liner, or paint",
-      }),
-    ),
-    paper: dispensable(
-      usual(oneOf("a size of paper", ["A4", "Letter"]), {
-        value: "A4",
-        about: "Paper for templates and drawings",
-      }),
-    ),
-  }),
+  record("a workshop", WORKSHOP_KEYS),
   (values, node, { file }) =>
     read(
       {

@@ -156,48 +156,46 @@ export const supplyField: Field<Supply> = mapped(
   ({ volts, milliamps }) => ({ volts, milliamps }),
 );
 
+const FAMILY = oneOf("a family of parts", [
+  "toggle",
+  "rocker",
+  "lever",
+  "rotary-switch",
+  "thumbwheel",
+  "push-button",
+  "key",
+  "keypad",
+  "potentiometer",
+  "slide",
+  "encoder",
+  "lamp",
+  "display",
+  "instrument",
+  "servo",
+  "connector",
+  "fuse-holder",
+  "key-switch",
+  "speaker",
+]);
+
+const HAND = oneOf("how a hand takes hold", [
+  "push-button",
+  "toggle",
+  "lever-lock-toggle",
+  "rotary-selector",
+  "knob",
+  "thumbwheel",
+  "slide",
+  "key-operated",
+  "none",
+]);
+
 /** Reads everything but the part's name, which is the key it stands under. */
 export const partField: Field<Omit<Part, "id">> = mapped(
   record("a part", {
     title: required(titleField, "what it is called in lists"),
-    family: required(
-      oneOf("a family of parts", [
-        "toggle",
-        "rocker",
-        "lever",
-        "rotary-switch",
-        "thumbwheel",
-        "push-button",
-        "key",
-        "keypad",
-        "potentiometer",
-        "slide",
-        "encoder",
-        "lamp",
-        "display",
-        "instrument",
-        "servo",
-        "connector",
-        "fuse-holder",
-        "key-switch",
-        "speaker",
-      ]),
-      "its family",
-    ),
-    hand: required(
-      oneOf("how a hand takes hold", [
-        "push-button",
-        "toggle",
-        "lever-lock-toggle",
-        "rotary-selector",
-        "knob",
-        "thumbwheel",
-        "slide",
-        "key-operated",
-        "none",
-      ]),
-      "how a hand takes hold of it",
-    ),
+    family: required(FAMILY, "its family"),
+    hand: required(HAND, "how a hand takes hold of it"),
     hold: required(holdField, "how it is held"),
     openings: required(openingsField, "the openings that it needs"),
     bodies: required(

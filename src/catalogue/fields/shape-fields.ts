@@ -23,8 +23,9 @@ const corner = usual(noOrSomeMillimetres("a radius"), {
 
 const diameter = required(size, "its diameter");
 
-/** `{ round: 6.4 }`, `{ rectangle: [50.3, 19], corner: 0.5 }` ... */
-export const shapeField: Field<Shape> = byKey<Shape>("a shape", {
+type ShapeFields = Readonly<Record<string, Field<Shape>>>;
+
+const ROUND_SHAPES = {
   round: mapped(record("a round shape", { round: diameter }), (value) => ({
     kind: "round",
     diameter: value.round,
@@ -70,6 +71,9 @@ export const shapeField: Field<Shape> = byKey<Shape>("a shape", {
       clock: value.clock,
     }),
   ),
+} satisfies ShapeFields;
+
+const STRAIGHT_SHAPES = {
   rectangle: mapped(
     record("a rectangle", { rectangle: required(sizePair, "width and height"), corner }),
     ({ rectangle: [width, height], corner: radius }) => ({
@@ -93,6 +97,12 @@ export const shapeField: Field<Shape> = byKey<Shape>("a shape", {
     }),
     (value) => ({ kind: "polygon", points: value.polygon, corner: value.corner }),
   ),
+} satisfies ShapeFields;
+
+/** `{ round: 6.4 }`, `{ rectangle: [50.3, 19], corner: 0.5 }` ... */
+export const shapeField: Field<Shape> = byKey<Shape>("a shape", {
+  ...ROUND_SHAPES,
+  ...STRAIGHT_SHAPES,
 });
 
 const place = record("a place", {
