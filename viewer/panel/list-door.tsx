@@ -1,7 +1,7 @@
 // The other door: a component list, pasted or dropped as CSV, becomes a panel text that is opened in the page.
 
 import { signal } from "@preact/signals";
-import type { JSX } from "preact";
+import type { JSX, RefObject } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { askPanel } from "../core-client.ts";
 import type { PlacedFinding } from "../core-messages.ts";
@@ -37,53 +37,16 @@ export function ListDoor(): JSX.Element | null {
       class="list-door"
       aria-label="New panel from a list"
       onDragOver={(event) => event.preventDefault()}
-      onDrop={(event) => {
-        const [file] = event.dataTransfer?.files ?? [];
-        if (file === undefined) return;
-        event.preventDefault();
-        event.stopPropagation();
-        void takeFile(file);
-      }}
+      onDrop={dropped}
     >
       <h2>New panel from a list</h2>
       <p>
         Paste a table, or drop a CSV file here. Its first line names the columns: part, quantity,
         legend, group, note.
       </p>
-      <label>
-        The list
-        <textarea
-          ref={field}
-          rows={8}
-          spellcheck={false}
-          placeholder={SAMPLE}
-          value={list.value}
-          onInput={(event) => {
-            list.value = event.currentTarget.value;
-          }}
-        />
-      </label>
+      <ListField field={field} />
       <p class="fields">
-        <label>
-          Name of the panel{" "}
-          <input
-            value={panelName.value}
-            onInput={(event) => {
-              panelName.value = event.currentTarget.value;
-            }}
-          />
-        </label>
-        <MountFields />
-        <label>
-          <input
-            type="checkbox"
-            checked={isLit.value}
-            onChange={(event) => {
-              isLit.value = event.currentTarget.checked;
-            }}
-          />{" "}
-          lit from behind
-        </label>
+        <PanelFields />
         <button type="button" onClick={() => void arrange()}>
           Arrange it
         </button>
@@ -96,17 +59,81 @@ export function ListDoor(): JSX.Element | null {
           Close
         </button>
       </p>
-      <div role="status">
-        {trouble.value}
-        <ul>
-          {found.value.map(({ finding, line }) => (
-            <li key={`${finding.span.start} ${finding.message}`}>
-              line {line}: {finding.message}
-            </li>
-          ))}
-        </ul>
-      </div>
+      <Outcome />
     </section>
+  );
+}
+
+function dropped(event: DragEvent): void {
+  const [file] = event.dataTransfer?.files ?? [];
+  if (file === undefined) return;
+  event.preventDefault();
+  event.stopPropagation();
+  void takeFile(file);
+}
+
+function ListField({
+  field,
+}: {
+  readonly field: RefObject<HTMLTextAreaElement | null>;
+}): JSX.Element {
+  return (
+    <label>
+      The list
+      <textarea
+        ref={field}
+        rows={8}
+        spellcheck={false}
+        placeholder={SAMPLE}
+        value={list.value}
+        onInput={(event) => {
+          list.value = event.currentTarget.value;
+        }}
+      />
+    </label>
+  );
+}
+
+/** What the list does not say of the panel. */
+function PanelFields(): JSX.Element {
+  return (
+    <>
+      <label>
+        Name of the panel{" "}
+        <input
+          value={panelName.value}
+          onInput={(event) => {
+            panelName.value = event.currentTarget.value;
+          }}
+        />
+      </label>
+      <MountFields />
+      <label>
+        <input
+          type="checkbox"
+          checked={isLit.value}
+          onChange={(event) => {
+            isLit.value = event.currentTarget.checked;
+          }}
+        />{" "}
+        lit from behind
+      </label>
+    </>
+  );
+}
+
+function Outcome(): JSX.Element {
+  return (
+    <div role="status">
+      {trouble.value}
+      <ul>
+        {found.value.map(({ finding, line }) => (
+          <li key={`${finding.span.start} ${finding.message}`}>
+            line {line}: {finding.message}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

@@ -123,31 +123,7 @@ function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.E
       >
         Whole panel <kbd>0</kbd>
       </button>
-      <details
-        class="show"
-        name="page-menu"
-        onKeyDown={(event) => {
-          if (event.key === "Escape") event.currentTarget.open = false;
-        }}
-      >
-        <summary>Show</summary>
-        <div>
-          <LayerList />
-          <fieldset>
-            <legend>Kept free</legend>
-            {EXTRAS.map(({ name, words }) => (
-              <label key={name}>
-                <input
-                  type="checkbox"
-                  checked={extras.value.has(name)}
-                  onChange={(event) => showExtra(name, event.currentTarget.checked)}
-                />{" "}
-                {words}
-              </label>
-            ))}
-          </fieldset>
-        </div>
-      </details>
+      <ShowMenu />
       <label>
         <input
           type="checkbox"
@@ -160,6 +136,37 @@ function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.E
       </label>
       <TwiceUsed reading={reading} />
     </div>
+  );
+}
+
+/** Which layers are shown, and what is kept free round components. */
+function ShowMenu(): JSX.Element {
+  return (
+    <details
+      class="show"
+      name="page-menu"
+      onKeyDown={(event) => {
+        if (event.key === "Escape") event.currentTarget.open = false;
+      }}
+    >
+      <summary>Show</summary>
+      <div>
+        <LayerList />
+        <fieldset>
+          <legend>Kept free</legend>
+          {EXTRAS.map(({ name, words }) => (
+            <label key={name}>
+              <input
+                type="checkbox"
+                checked={extras.value.has(name)}
+                onChange={(event) => showExtra(name, event.currentTarget.checked)}
+              />{" "}
+              {words}
+            </label>
+          ))}
+        </fieldset>
+      </div>
+    </details>
   );
 }
 

@@ -19,17 +19,9 @@ export const isDrawerOpen = signal(false);
 const MOST = 60;
 
 export function PartsDrawer({ toSheet }: { readonly toSheet: () => void }): JSX.Element | null {
-  const field = useRef<HTMLInputElement>(null);
-  const isOpen = isDrawerOpen.value;
-  useEffect(() => {
-    if (!isOpen) return;
-    field.current?.focus();
-    void loadCards();
-  }, [isOpen]);
-  if (!isOpen) return null;
-  const found = matching(cards.value, search.value);
-  const take = (card: PartCard): void => {
-    takeInHand(card);
+  if (!isDrawerOpen.value) return null;
+  const close = (): void => {
+    isDrawerOpen.value = false;
     toSheet();
   };
   return (
@@ -39,10 +31,36 @@ export function PartsDrawer({ toSheet }: { readonly toSheet: () => void }): JSX.
       onKeyDown={(event) => {
         if (event.key !== "Escape") return;
         event.stopPropagation();
-        isDrawerOpen.value = false;
-        toSheet();
+        close();
       }}
     >
+      <Search
+        take={(card) => {
+          takeInHand(card);
+          toSheet();
+        }}
+      />
+      <button type="button" onClick={close}>
+        Close the drawer
+      </button>
+    </section>
+  );
+}
+
+interface SearchProps {
+  readonly take: (card: PartCard) => void;
+}
+
+/** The field, and what it finds; Enter takes the first one. */
+function Search({ take }: SearchProps): JSX.Element {
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    field.current?.focus();
+    void loadCards();
+  }, []);
+  const found = matching(cards.value, search.value);
+  return (
+    <>
       <label>
         Find a part{" "}
         <input
@@ -66,27 +84,24 @@ export function PartsDrawer({ toSheet }: { readonly toSheet: () => void }): JSX.
       <ul>
         {found.slice(0, MOST).map((card) => (
           <li key={card.id}>
-            <button type="button" onClick={() => take(card)}>
-              <Preview card={card} />
-              <span>
-                <b>{card.id}</b>
-                <span class="title">{card.title}</span>
-                <small>{card.sizes}</small>
-              </span>
-            </button>
+            <Card card={card} take={take} />
           </li>
         ))}
       </ul>
-      <button
-        type="button"
-        onClick={() => {
-          isDrawerOpen.value = false;
-          toSheet();
-        }}
-      >
-        Close the drawer
-      </button>
-    </section>
+    </>
+  );
+}
+
+function Card({ card, take }: SearchProps & { readonly card: PartCard }): JSX.Element {
+  return (
+    <button type="button" onClick={() => take(card)}>
+      <Preview card={card} />
+      <span>
+        <b>{card.id}</b>
+        <span class="title">{card.title}</span>
+        <small>{card.sizes}</small>
+      </span>
+    </button>
   );
 }
 

@@ -95,7 +95,6 @@ function MarkRow({ of, index, spot }: RowProps): JSX.Element {
   const held = check?.marks[index];
   const name = of.kind === "sheet" ? cornerWords(index) : `Point ${index + 1}`;
   const point = of.kind === "points" ? of.points[index] : undefined;
-  const said = (value: number): string => lengthIn(unit.value, value);
   return (
     <li class={chosenMark.value === index ? "chosen" : ""}>
       <fieldset>
@@ -120,22 +119,7 @@ function MarkRow({ of, index, spot }: RowProps): JSX.Element {
           value={decimal(spot.y, 1)}
           change={(typed) => typeMark(index, "along", typed)}
         />
-        {point !== undefined && (
-          <>
-            <Figure
-              label="on panel across"
-              name={`${name}, on the panel across`}
-              value={said(point.onPanel.x)}
-              change={(typed) => typePlace(index, "across", typed)}
-            />
-            <Figure
-              label="up"
-              name={`${name}, on the panel up`}
-              value={said(point.onPanel.y)}
-              change={(typed) => typePlace(index, "along", typed)}
-            />
-          </>
-        )}
+        {point !== undefined && <PointPlace at={point.onPanel} index={index} name={name} />}
         {held !== undefined && (
           <output>
             {held.kind === "put"
@@ -154,6 +138,31 @@ function MarkRow({ of, index, spot }: RowProps): JSX.Element {
         )}
       </fieldset>
     </li>
+  );
+}
+
+function PointPlace(props: {
+  readonly at: PlanePoint;
+  readonly index: number;
+  /** Of the mark. */
+  readonly name: string;
+}): JSX.Element {
+  const { at, index, name } = props;
+  return (
+    <>
+      <Figure
+        label="on panel across"
+        name={`${name}, on the panel across`}
+        value={lengthIn(unit.value, at.x)}
+        change={(typed) => typePlace(index, "across", typed)}
+      />
+      <Figure
+        label="up"
+        name={`${name}, on the panel up`}
+        value={lengthIn(unit.value, at.y)}
+        change={(typed) => typePlace(index, "along", typed)}
+      />
+    </>
   );
 }
 

@@ -46,7 +46,7 @@ export function takePaper(): boolean {
   return true;
 }
 
-export function putPaperDown(): void {
+function putPaperDown(): void {
   settlePaper();
   paperKey.value = null;
   say("The sheet of paper is put down.");
