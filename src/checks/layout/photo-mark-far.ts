@@ -12,6 +12,7 @@ import {
   extentGap,
   extentHeight,
   extentWidth,
+  joinedExtent,
 } from "../../geometry/extent.ts";
 import { isOver } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
