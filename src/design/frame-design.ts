@@ -34,7 +34,7 @@ export interface FrameDesign {
   readonly beyond: Mm;
   readonly ribs: RibsDesign;
   readonly rails: RailsDesign;
-  /** Before a front desk: how deep the knee space is, and how high. */
+  /** Before a front desk: how deep the knee space is from where the bays begin, and how high. */
   readonly knees: readonly [Mm, Mm];
   readonly hatch: FrameSide | "none";
   readonly cables: CablesDesign;

@@ -102,7 +102,7 @@ const KEYS = {
   knees: usual(tuple("a knee space", someMillimetres("a length"), ["depth", "height"]), {
     value: KNEES,
     shown: "[440, 620]",
-    about: "Before a front desk where its operator sits: how deep, and how high",
+    about: "Before a front desk where its operator sits: how deep from the bays on, and how high",
   }),
   hatch: usual(oneOf("a side", ["left", "right", "front", "back", "none"]), {
     value: "right",

@@ -52,11 +52,12 @@ describe("what the cheeks enclose", () => {
     expect(parted).toBeCloseTo(2 * along * 635 * 188, 3);
   });
 
-  // Knees of 150 by 620 are taken off the desk's block, 520 wide: along 20 x 9.525 + 54.2, up 800 + 15.
+  // Knees of 122.9 from the bay's beginning, 150 from the desk's own, by 620 are taken off its block, 520 wide: along 20 x 9.525 +
+  // 54.2, up 800 + 15.
   test("of a desk leaves out the knees", () => {
     const near =
       "near: { mount: console-rail, at: [480, 0, 800], along: [1, 0, 0], length: 20 modules, depth: 80 mm }";
-    const frame = "{ type: front-desk, sheet: birch-ply-12, knees: [150, 620] }";
+    const frame = "{ type: front-desk, sheet: birch-ply-12, knees: [122.9, 620] }";
     const side = (20 * 9.525 + 54.2) * 815 - 150 * 620;
     expect(volumeInside({ bays: [near], frame })).toBeCloseTo(side * 520, 3);
   });
@@ -129,9 +130,9 @@ const outsideOf = (
 };
 
 describe("what hangs out of a frame", () => {
-  const OPEN = "{ type: front-desk, sheet: ply, knees: [150, 620], panels: [top] }";
+  const OPEN = "{ type: front-desk, sheet: ply, knees: [122.9, 620], panels: [top] }";
 
-  // The desk begins 27.1 before its bay, at 452.9; the knees go 150 in, to 602.9, and 620 up.
+  // The desk begins 27.1 before its bay, at 452.9; the knees go 122.9 in from the bay, to 602.9, and 620 up.
   test("into its knee space", () => {
     const [fact, ...others] = outsideOf(TEXTS(OPEN), { low: [520, -5, 600], high: [530, 5, 760] });
     expect(others).toEqual([]);

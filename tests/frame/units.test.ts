@@ -271,18 +271,18 @@ describe("a front desk of three narrow columns", () => {
     expect(trouble(frame)).toEqual([]);
   });
 
-  // Knees begin at the desk's edge, 500. Cheeks begin 27.1 before it and are cut out 440 deep and 620 high: 412.9 are left
-  // before them. The outer cheeks' inner faces stand 212 + 94 aside of the middle.
+  // Knees begin at the desk's edge, 500, and cheeks are cut out 440 deep from there and 620 high: nothing
+  // stands beside the knees before that. Where nothing does, 1200 are looked through.
   test("leaves the operator the room that its cut-out cheeks leave", () => {
     const { layout, frame } = framed(seated("[0, 0]"));
     const { knees } = operatorFacts(
       layout,
       consoleBodies({ layout, frame, printedParts: new Map() }),
     );
-    expect(knees?.depthAtKnee.has).toBeCloseTo(412.9, 6);
-    expect(knees?.depthAtFoot.has).toBeCloseTo(412.9, 6);
+    expect(knees?.depthAtKnee.has).toBeCloseTo(440, 6);
+    expect(knees?.depthAtFoot.has).toBeCloseTo(440, 6);
     expect(knees?.height.has).toBeCloseTo(620, 6);
-    expect(knees?.width.has).toBeCloseTo(2 * (212 + 94), 6);
+    expect(knees?.width.has).toBe(1200);
   });
 
   test("has none beneath the one that is past his knees", () => {

@@ -1,16 +1,12 @@
 // The surfaces of a console that an operator works at: each bay, and each panel on feet of its own, as a rectangle in space;
 // and whether the operator sits before it or beside it.
 
-import { type Extent, extent, extentWidth } from "../../geometry/extent.ts";
+import { type Extent, extent } from "../../geometry/extent.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import { type Frame, pointOut } from "../../geometry/space/frame.ts";
 import { boxRound, type SpaceBox } from "../../geometry/space/space-box.ts";
 import { plus, scaled, type Vector, vector } from "../../geometry/space/vector.ts";
-import type {
-  BayLayout,
-  ConsoleLayout,
-  PosedOperator,
-} from "../../layout/console/console-layout.ts";
+import type { ConsoleLayout, PosedOperator } from "../../layout/console/console-layout.ts";
 import { KNEE_BOX } from "../../standards/reach.ts";
 
 export interface Surface {
@@ -29,7 +25,7 @@ export interface Surface {
 
 export const surfacesOf = (layout: ConsoleLayout, operator: PosedOperator): readonly Surface[] => [
   ...layout.bays.map((bay) => {
-    const half = widthOf(bay, layout) / 2;
+    const half = bay.width / 2;
     return surface(operator, {
       name: bay.id,
       frame: bay.frame,
@@ -40,16 +36,6 @@ export const surfacesOf = (layout: ConsoleLayout, operator: PosedOperator): read
     place.kind === "stand" ? [surface(operator, { name, frame, extent: nominal })] : [],
   ),
 ];
-
-/** Of a mount that leaves the width open, the widest panel's. */
-const widthOf = ({ id, width }: BayLayout, { panels }: ConsoleLayout): number =>
-  panels.reduce<number>(
-    (most, { place, layout: { nominal } }) =>
-      place.kind === "bay" && place.bay === id && width === 0
-        ? Math.max(most, extentWidth(nominal))
-        : most,
-    width,
-  );
 
 const surface = (
   operator: PosedOperator,

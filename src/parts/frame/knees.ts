@@ -1,5 +1,8 @@
-// The knee space before a front desk: where its boards stand, and how high the bays above let it be.
+// The knee space before a front desk: where its boards stand, and how high the bays above let it be. It is as deep as its text
+// says from where the bays begin, which is where the fit looks for knees from: cheeks may stand before the middle of an operator,
+// so that they are cut out so far, and the boards stand behind their edges.
 
+import { inBay } from "./frame-bay.ts";
 import { GAP, SHORTEST_STRIP } from "./frame-practice.ts";
 import type { PlanScene } from "./plan-options.ts";
 
@@ -15,10 +18,13 @@ export interface Knees {
   readonly deepest: number;
 }
 
-export const kneesOf = ({ design, thickness, inner, hulls }: PlanScene): Knees => {
+export const kneesOf = ({ design, thickness, inner, hulls, bays }: PlanScene): Knees => {
   const { beyond } = design;
   const [deep, height] = design.knees;
-  const depth = inner.from - thickness - beyond + deep;
+  const begin = Math.min(
+    ...bays.flatMap((bay) => [inBay(bay, 0, 0).x, inBay(bay, bay.length, 0).x]),
+  );
+  const depth = begin + deep;
   const back = depth + beyond;
   const above = hulls.flat().filter(({ x }) => x < back + thickness + GAP);
   const lowest = Math.min(...above.map(({ y }) => y));
@@ -29,6 +35,6 @@ export const kneesOf = ({ design, thickness, inner, hulls }: PlanScene): Knees =
     height,
     room: lowest - GAP - thickness - beyond,
     // Behind it a floor board with room for a tab and its webs.
-    deepest: inner.to - inner.from - 2 * GAP - SHORTEST_STRIP,
+    deepest: inner.to - begin - beyond - thickness - 2 * GAP - SHORTEST_STRIP,
   };
 };
