@@ -88,10 +88,11 @@ const boardItems = (board: ShownBoard, scene: Scene): readonly DrawingItem[] => 
     outline: onFace(part.region.outline),
     holes: part.region.holes.map(onFace),
   };
-  const edges = edgesSeen(board, scene);
   return [
-    filled(edges, EDGE[look]),
-    outlined(edges, { ink: "line", width: HAIR }),
+    ...edgesSeen(board, scene).flatMap((edge) => [
+      filled([edge], EDGE[look]),
+      outlined([edge], { ink: "line", width: HAIR }),
+    ]),
     areas([region], FACE[look]),
     outlined([region.outline, ...region.holes], { ink: "line", width: HAIR }),
   ];
@@ -100,12 +101,15 @@ const boardItems = (board: ShownBoard, scene: Scene): readonly DrawingItem[] => 
 const FACE: Readonly<Record<ShownBoard["look"], Ink>> = { there: "paper", new: "rail" };
 const EDGE: Readonly<Record<ShownBoard["look"], Ink>> = { there: "backdrop", new: "shadow" };
 
-/** The strips of the board's rim that look toward the viewer; of its outline alone, which runs counter-clockwise. */
+/**
+ * The strips of the board's rim that look toward the viewer, from the furthest to the nearest, so that a tab's end covers what is
+ * behind it; of its outline alone, which runs counter-clockwise.
+ */
 const edgesSeen = (board: ShownBoard, scene: Scene): readonly Contour[] => {
   const { part } = board;
   const seen = inPicture(board, scene);
   const corners = flattened(part.region.outline, CHORD);
-  return corners.flatMap((from, index) => {
+  const strips = corners.flatMap((from, index) => {
     const to = corners[(index + 1) % corners.length]!;
     const outward = plus(scaled(part.frame.x, to.y - from.y), scaled(part.frame.y, from.x - to.x));
     if (dot(outward, scene.toward) <= 0) return [];
@@ -115,8 +119,11 @@ const edgesSeen = (board: ShownBoard, scene: Scene): readonly Contour[] => {
       seen(to.x, to.y, -part.thickness),
       seen(from.x, from.y, -part.thickness),
     ];
-    return [loop(strip.map(({ x, y }) => vertex(x, y)))];
+    const middle = vector((from.x + to.x) / 2, (from.y + to.y) / 2, -part.thickness / 2);
+    const depth = dot(pointOut(part.frame, middle), scene.toward);
+    return [{ depth, contour: loop(strip.map(({ x, y }) => vertex(x, y))) }];
   });
+  return strips.toSorted((a, b) => a.depth - b.depth).map(({ contour }) => contour);
 };
 
 /** Of its box; of a rib the middle of what stands below the panels' room, which is cut out of the rest. */

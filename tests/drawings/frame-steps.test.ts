@@ -7,6 +7,10 @@ import { frameSteps } from "../../src/drawings/frame-steps.ts";
 import { frameView, towardViewer } from "../../src/drawings/frame-view.ts";
 import { paintOrder } from "../../src/drawings/paint-order.ts";
 import type { ShownBoard } from "../../src/drawings/shown-board.ts";
+import { containsPoint } from "../../src/geometry/containment.ts";
+import type { Contour } from "../../src/geometry/contour.ts";
+import { extentCentre } from "../../src/geometry/extent.ts";
+import { contourExtent } from "../../src/geometry/measure.ts";
 import { vector } from "../../src/geometry/space/vector.ts";
 import { soundFrame } from "../frame/framed.ts";
 import { testLibrary } from "../support/test-library.ts";
@@ -53,6 +57,34 @@ test.each(["left", "right"] as const)(
     expect(order.indexOf("rail-aft-left")).toBeGreaterThan(order.indexOf("rib-aft-2"));
   },
 );
+
+test("a tab's end covers what of its board lies behind it", () => {
+  const rib = shown.find(({ part }) => part.id === "rib-aft-2")!;
+  const { items } = frameView([rib], { scale: 0.1, side: "left" });
+  const drawn = items.flatMap((item) =>
+    item.kind === "outline" || item.kind === "fill" ? [item.kind] : [],
+  );
+  // Each strip of the rim is filled and then drawn round, before the next one; the face comes last.
+  expect(drawn).toHaveLength(items.length);
+  expect(drawn.slice(0, -2)).toEqual(
+    Array.from({ length: drawn.length - 2 }, (_, index) => (index % 2 === 0 ? "fill" : "outline")),
+  );
+  // What is seen furthest to the left of the picture is a tab's end, which looks to the left: nothing of the rim is drawn over it.
+  const rims = items.flatMap((item) =>
+    item.kind === "outline" && item.contours.length === 1 ? item.contours : [],
+  );
+  const left = (rim: Contour): number => contourExtent(rim).minX;
+  const leftmost = Math.min(...rims.map(left));
+  const ends = rims.flatMap((rim, index) =>
+    left(rim) < leftmost + 0.5 && contourExtent(rim).maxY - contourExtent(rim).minY > 2
+      ? [{ rim, index }]
+      : [],
+  );
+  expect(ends.length).toBeGreaterThan(0);
+  for (const { rim, index } of ends)
+    for (const later of rims.slice(index + 1))
+      expect(containsPoint(rim, extentCentre(contourExtent(later)))).toBe(false);
+});
 
 test("an edge is drawn as long as what of it lies square to the view", () => {
   // Parallel projection, Pythagoras: drawn² = scale² (|e|² - (e · t)²). The left cheek's foot runs straight forward.

@@ -63,7 +63,9 @@ export const finishedPart = (piece: Piece, number: number, making: Making): Fram
   };
 };
 
-const titleOf = ({ title }: Piece, { unit }: Making): string => `${title}${unit.ofBoard}`;
+/** A rib or a rail is of a bay, and no two units have one of the same name. */
+const titleOf = ({ title, role }: Piece, { unit }: Making): string =>
+  role === "rib" || role === "rail-bar" ? title : `${title}${unit.ofBoard}`;
 
 const clockwise = (contour: Contour): Contour =>
   contour.kind === "loop" && contourArea(contour) > 0 ? reversedContour(contour) : contour;

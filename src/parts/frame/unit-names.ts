@@ -7,7 +7,7 @@ export interface UnitName {
   readonly number: number;
   /** Ends the ids of its parts: `-u2`. A number and not a bay's name, so that no two ids can be spelled alike. */
   readonly suffix: string;
-  /** `, unit 2`: after the title of a board. */
+  /** ` of unit 2`: after the title of a board that names no bay. */
   readonly ofBoard: string;
   /** `unit 2 (centre)`: it and its first bay. */
   readonly words: string;
@@ -17,5 +17,5 @@ export const unitName = ({ number, bays }: FrameUnit, count: number): UnitName =
   const words = `unit ${number} (${bays[0]?.id ?? ""})`;
   return count === 1
     ? { number, suffix: "", ofBoard: "", words }
-    : { number, suffix: `-u${number}`, ofBoard: `, unit ${number}`, words };
+    : { number, suffix: `-u${number}`, ofBoard: ` of unit ${number}`, words };
 };
