@@ -77,6 +77,52 @@ describe("windows", () => {
   );
 });
 
+const FRAMED = `${PANEL}markings:
+  - border: { name: frame, around: [main, aux], legend: BILGE }
+  - legend: { name: word, text: SEA, at: { x: 60 mm, y: 16 mm } }
+`;
+
+test(
+  "by the keyboard alone several are picked, a border is copied with what it goes round, a word is written and turned",
+  async () => {
+    const { page, complaints } = await benchWith(stand, FRAMED);
+    const said = page.locator(".said");
+    await page.getByRole("application").focus();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("a");
+    expect(await said.textContent()).toMatch(/^main stays picked: Tab goes on/);
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Tab");
+    await page.locator(".ticket b").filter({ hasText: "2 selected:" }).waitFor();
+    expect(await page.locator(".ticket").textContent()).toContain("main, frame");
+    // Main alone is not all that the frame goes round.
+    await page.keyboard.press("c");
+    await page.getByRole("button", { name: "Copy aux too" }).click();
+    await textHas(page, "border: { name: frame-2, around: [main-2, aux-2], legend: BILGE }");
+    expect(await textOf(page)).toContain("at: { right-of: main-2, centres: 40 mm }");
+    await page.getByRole("application").focus();
+    await page.keyboard.press("Control+z");
+    await textHas(page, FRAMED);
+    expect(await said.textContent()).toBe("Taken back: copy main, frame.");
+
+    await page.locator('.handle[data-owner="word"]').click({ force: true });
+    const words = page.getByLabel("words", { exact: true });
+    await words.fill("SEA\nWATER");
+    await words.press("Enter");
+    await textHas(page, "text: [SEA, WATER]");
+    const angle = page.locator(".ticket").getByLabel("turned", { exact: true });
+    await angle.fill("30");
+    await angle.press("Enter");
+    await textHas(page, "turn: 30 deg");
+    await page.locator(".ticket").getByLabel("turned", { exact: true }).fill("steep");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => said.textContent()).toBe('"steep" is no angle; write 15 deg.');
+    expect(complaints).toEqual([]);
+    await page.close();
+  },
+  PATIENCE,
+);
+
 const ROW = PANEL.concat(
   "  warn: { row: { part: led-5-bezel, count: 3, pitch: 20 mm, x: 40 mm, y: 20 mm } }\n",
 );

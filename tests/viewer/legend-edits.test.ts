@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { source } from "../../src/design/source.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
-import { legendTyped } from "../../viewer/panel/legend-edits.ts";
+import { legendTyped, titleTyped, wordsTyped } from "../../viewer/panel/legend-edits.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
 
 const PLACE = "part: led-5-bezel, at: { x: 40 mm, y: 50 mm }";
@@ -73,5 +73,43 @@ describe("a legend that is typed", () => {
     expect(legendTyped(bare, "a", "A\n\nB").kind).toBe("refused");
     expect(legendTyped(bare, "a", "").kind).toBe("refused");
     expect(legendTyped(bare, "b", "B").kind).toBe("refused");
+  });
+});
+
+describe("the words of a marking", () => {
+  const text = panelText({
+    height: "16 modules",
+    fixings: "",
+    components: [`a: { ${PLACE} }`],
+    markings: [
+      "legend: { text: [FIRE, ROOM], height: 5 mm, at: { x: 40 mm, y: 90 mm } }",
+      "border: { around: [a], legend: DRIVE }",
+    ],
+  });
+  const from = source("panel.yaml", text);
+
+  test("of a legend by itself are its lines, and it keeps the rest", () => {
+    const made = wordsTyped(from, ["markings", "0", "legend"], "NO\nENTRY: 2");
+    if (made.kind === "refused") throw new Error(made.why);
+    const applied = applyEdits(text, [made.edit]);
+    if (applied.kind === "refused") throw new Error(applied.why);
+    const [legend] = layoutOf(applied.text).design.markings;
+    expect(legend).toMatchObject({ legend: { text: "NO\nENTRY: 2", height: 5 } });
+    expect(wordsTyped(from, ["markings", "0", "legend"], " ")).toEqual({
+      kind: "refused",
+      why: "a legend by itself has words: take it off instead",
+    });
+  });
+
+  test("the title of a border is typed, and taken off with nothing typed", () => {
+    const typed = (words: string): string => {
+      const made = titleTyped(from, ["markings", "1", "border"], words);
+      if (made.kind === "refused") throw new Error(made.why);
+      const applied = applyEdits(text, [made.edit]);
+      if (applied.kind === "refused") throw new Error(applied.why);
+      return applied.text;
+    };
+    expect(layoutOf(typed("12")).design.markings[1]).toMatchObject({ legend: { text: "12" } });
+    expect(layoutOf(typed("")).design.markings[1]).toMatchObject({ legend: null });
   });
 });

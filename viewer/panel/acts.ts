@@ -1,11 +1,8 @@
 // What can be done to the open panel, each as one step of the history: the edits are worked out from the text and the
 // layout, handed to the desk, and told in words.
 
-import { type Edit, replaceValue } from "../../src/design/edit.ts";
+import { replaceValue } from "../../src/design/edit.ts";
 import { isLengthText, lengthIn } from "../../src/design/length-text.ts";
-import { pathAt } from "../../src/design/path-at.ts";
-import { rewritten } from "../../src/design/rewriting.ts";
-import type { Source } from "../../src/design/source.ts";
 import type { Written } from "../../src/design/written.ts";
 import type { Remedy } from "../../src/diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
@@ -13,9 +10,9 @@ import { moveEdits } from "../../src/layout/move-edits.ts";
 import { isCurrent, selection } from "../desk.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
 import { inHand, offer, say, selectedEntries, selectedThings, unit } from "./board.ts";
-import { componentAdded, turned } from "./component-edits.ts";
+import { componentAdded } from "./component-edits.ts";
 import { componentRenamed } from "./naming-edits.ts";
-import { type Open, open, STILL_READING } from "./open-panel.ts";
+import { open, STILL_READING } from "./open-panel.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { freshNames, named, namesOn, selectEntries } from "./panel-names.ts";
 import { thingsRemoved } from "./removal-edits.ts";
@@ -54,29 +51,6 @@ export function takeOffer(): void {
   const now = offer.value;
   offer.value = null;
   if (now !== null) take(now.edits, now.what, now.title);
-}
-
-export function turnSelection(by: number): void {
-  const on = open();
-  const entries = selectedEntries.value;
-  if (on === null || entries.length === 0) return;
-  const steps = entries.map((entry) => (now: Source) => turnedBy(now, entry, { by, on }));
-  takeEdit(rewritten(on.from, steps), `turn ${named(entries)}`);
-}
-
-function turnedBy(
-  from: Source,
-  entry: string,
-  { by, on }: { readonly by: number; readonly on: Open },
-): Edit {
-  const component = on.layout.components.find((one) => one.entry === entry);
-  if (component !== undefined)
-    return turned(from, ["components", entry], component.common.turn + by);
-  const marking = on.layout.design.markings.find(({ id }) => id === entry);
-  const path = marking === undefined ? null : pathAt(on.from, marking.written.span);
-  return marking?.kind !== "legend" || path === null
-    ? { kind: "refused", why: `${entry} has no way to be turned` }
-    : turned(from, path, marking.legend.turn + by);
 }
 
 /** At once where nothing else changes; what names it changes only with the person's word. */

@@ -1,14 +1,16 @@
 // The sheet from the keyboard. Tab goes from thing to thing and, past the last one or after Escape, on to the next
 // control; arrows nudge; letters do what the buttons under the sheet do.
 
-import { redo, selection, undo } from "../desk.ts";
+import { nextRedo, nextUndo, redo, refusedStep, selection, undo } from "../desk.ts";
 import { paperKey } from "../photo/photo-state.ts";
-import { placePart, removeSelection, selectionWords, turnSelection } from "./acts.ts";
+import { placePart, removeSelection, selectionWords } from "./acts.ts";
 import { gapSelection, lineUpSelection, makePattern, spaceSelection } from "./arrange-acts.ts";
 import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
 import { copySelection } from "./copy-acts.ts";
 import { giveUp, nudge, settleNudge } from "./dragging.ts";
+import { keepPick, pickWithKept } from "./kept-picks.ts";
 import type { Shift } from "./snap.ts";
+import { turnSelection } from "./turn-acts.ts";
 
 /** Ten small steps: half a millimetre becomes five. */
 const LARGE = 10;
@@ -61,11 +63,11 @@ function commanded(event: KeyboardEvent): boolean {
   settleNudge();
   switch (event.key.toLowerCase()) {
     case "z":
-      if (event.shiftKey) redo();
-      else undo();
+      if (event.shiftKey) redone();
+      else undone();
       return true;
     case "y":
-      redo();
+      redone();
       return true;
     case "a":
       selection.value = things.value.map(({ id }) => id);
@@ -75,6 +77,25 @@ function commanded(event: KeyboardEvent): boolean {
       return false;
   }
 }
+
+function undone(): void {
+  const what = nextUndo.value;
+  undo();
+  say(told(what, "Taken back", "There is nothing to take back."));
+}
+
+function redone(): void {
+  const what = nextRedo.value;
+  redo();
+  say(told(what, "Done again", "There is nothing to do again."));
+}
+
+const told = (what: string | null, words: string, nothing: string): string =>
+  refusedStep.value !== null
+    ? `Not done: ${refusedStep.value}.`
+    : what === null
+      ? nothing
+      : `${words}: ${what}.`;
 
 /** After Escape, Tab leaves the sheet: nobody is held in it. */
 let leavesNext = false;
@@ -89,6 +110,7 @@ function pressed(event: KeyboardEvent, keys: BoardKeys): boolean {
     Delete: removeSelection,
     Backspace: removeSelection,
     t: () => turnSelection(event.shiftKey ? -QUARTER : QUARTER),
+    a: keepPick,
     c: copySelection,
     e: spaceSelection,
     g: gapSelection,
@@ -149,7 +171,7 @@ function tabbed(by: 1 | -1): boolean {
   const next = now < 0 ? (by > 0 ? 0 : all.length - 1) : now + by;
   const thing = all[next];
   if (thing === undefined) return false;
-  selection.value = [thing.id];
+  pickWithKept(thing.id);
   say(selectionWords());
   return true;
 }

@@ -14,16 +14,26 @@ import { replacement, type Source } from "../../src/design/source.ts";
 import type { TextNode } from "../../src/design/text-node.ts";
 
 /** Nothing typed takes the legend off, with all that is said of it. */
-export function legendTyped(from: Source, entry: string, typed: string): Edit {
-  const path = ["components", entry];
+export const legendTyped = (from: Source, entry: string, typed: string): Edit =>
+  titleTyped(from, ["components", entry], typed);
+
+/** The same of whatever has a legend at a path: the title of a border. */
+export function titleTyped(from: Source, path: Path, typed: string): Edit {
   const legend = nodeAt(from, [...path, "legend"]);
   if (typed.trim() === "")
-    return legend === null ? refused(`${entry} has no legend`) : removeKey(from, path, "legend");
+    return legend === null ? refused("it has no legend") : removeKey(from, path, "legend");
   const value = legendValue(typed);
   if (value === null) return refused(NO_WORDS);
   return legend?.kind === "map"
     ? setKey(from, [...path, "legend"], { key: "text", value })
     : setKey(from, path, { key: "legend", value });
+}
+
+/** The words of a legend by itself. */
+export function wordsTyped(from: Source, path: Path, typed: string): Edit {
+  if (typed.trim() === "") return refused("a legend by itself has words: take it off instead");
+  const value = legendValue(typed);
+  return value === null ? refused(NO_WORDS) : setKey(from, path, { key: "text", value });
 }
 
 const NO_WORDS = "a line of the legend has no words";

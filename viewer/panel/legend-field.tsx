@@ -3,21 +3,25 @@
 
 import type { JSX } from "preact";
 import type { Edit } from "../../src/design/edit.ts";
-import type { ComponentPattern } from "../../src/design/panel-design.ts";
+import type { ComponentPattern, MarkingDesign } from "../../src/design/panel-design.ts";
+import { pathAt } from "../../src/design/path-at.ts";
 import type { Source } from "../../src/design/source.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import { panel } from "../desk.ts";
 import { whenCurrent } from "../when-current.ts";
-import { legendTyped, memberLegendTyped } from "./legend-edits.ts";
+import { legendTyped, memberLegendTyped, titleTyped, wordsTyped } from "./legend-edits.ts";
 import { open } from "./open-panel.ts";
 import { takeEdit } from "./told-edit.ts";
 
-/** Of a single component; a pattern's members have theirs in one list. */
+/** Of a single component or a marking; a pattern's members have theirs in one list. */
 export function LegendField(props: {
   readonly entry: string;
   readonly layout: PanelLayout;
 }): JSX.Element | null {
   const { entry, layout } = props;
   const component = layout.design.components.find(({ id }) => id === entry);
+  const marking = layout.design.markings.find(({ id }) => id === entry);
+  if (marking !== undefined) return <MarkingLegend marking={marking} />;
   if (component?.kind !== "component") return null;
   return (
     <Words
@@ -26,6 +30,28 @@ export function LegendField(props: {
       id={entry}
       said={component.legend?.text ?? ""}
       made={(from, typed) => legendTyped(from, entry, typed)}
+    />
+  );
+}
+
+/** The words of a legend by itself, the title of a border or a bracket. */
+function MarkingLegend({ marking }: { readonly marking: MarkingDesign }): JSX.Element | null {
+  if (!("legend" in marking)) return null;
+  const { id, kind } = marking;
+  return (
+    <Words
+      label={kind === "legend" ? "words" : "legend"}
+      name={kind === "legend" ? "words" : "legend"}
+      id={id}
+      said={marking.legend?.text ?? ""}
+      made={(from, typed) => {
+        // Where it is written now.
+        const now = panel.value?.design.markings.find((one) => one.id === id);
+        const path = now === undefined ? null : pathAt(from, now.written.span);
+        if (path === null)
+          return { kind: "refused", why: `the text does not say where ${id} is written` };
+        return kind === "legend" ? wordsTyped(from, path, typed) : titleTyped(from, path, typed);
+      }}
     />
   );
 }
@@ -78,7 +104,7 @@ function Words({ label, name, id, said, made }: WordsProps): JSX.Element {
       {label}{" "}
       <textarea
         rows={said.split("\n").length}
-        cols={label === "legend" ? 18 : 10}
+        cols={/^\d/.test(label) ? 10 : 18}
         spellcheck={false}
         aria-label={name}
         key={`${id} ${said}`}

@@ -2,11 +2,13 @@
 // a deed takes the person's word first.
 
 import type { JSX } from "preact";
-import { removeSelection, takeOffer, turnSelection } from "./acts.ts";
+import { removeSelection, takeOffer } from "./acts.ts";
 import { gapSelection, lineUpSelection, makePattern, spaceSelection } from "./arrange-acts.ts";
 import type { LineUp } from "./arrangements.ts";
 import { offer, selectedEntries, selectedThings } from "./board.ts";
 import { copySelection } from "./copy-acts.ts";
+import type { SheetThing } from "./sheet-things.ts";
+import { turnSelection } from "./turn-acts.ts";
 
 export function Offered(): JSX.Element | null {
   const now = offer.value;
@@ -32,7 +34,7 @@ export function Offered(): JSX.Element | null {
 export function Deeds(): JSX.Element | null {
   const count = selectedEntries.value.length;
   if (count === 0) return null;
-  const turns = selectedThings.value.some(({ kind }) => kind === "component" || kind === "legend");
+  const turns = selectedThings.value.some(({ kind }) => !UNTURNED.includes(kind));
   return (
     <div class="deeds">
       {turns && <Deed words="Turn a quarter" letter="T" act={() => turnSelection(90)} />}
@@ -47,6 +49,8 @@ export function Deeds(): JSX.Element | null {
     </div>
   );
 }
+
+const UNTURNED: readonly SheetThing["kind"][] = ["border", "bracket", "screw", "dowel"];
 
 const LINES: readonly { readonly how: LineUp; readonly words: string; readonly letter: string }[] =
   [

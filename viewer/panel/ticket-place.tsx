@@ -3,9 +3,10 @@
 
 import type { JSX } from "preact";
 import { dragOf } from "../../src/design/drag-table.ts";
-import { figureIn, lengthIn } from "../../src/design/length-text.ts";
+import { lengthIn } from "../../src/design/length-text.ts";
 import type { AxisPlace } from "../../src/design/panel-design.ts";
 import type { Span } from "../../src/diagnostics/finding.ts";
+import { decimal } from "../../src/geometry/number.ts";
 import type { MovableThing } from "../../src/layout/movable-things.ts";
 import { lowestCentre } from "../../src/layout/place-moves.ts";
 import { MM_PER_INCH } from "../../src/standards/inch.ts";
@@ -13,6 +14,7 @@ import { panel, texts } from "../desk.ts";
 import { moveSelection, stateNumber } from "./acts.ts";
 import { say, unit } from "./board.ts";
 import { NumberField } from "./number-field.tsx";
+import { turnTo } from "./turn-acts.ts";
 
 /** What stands in a span of the design's text. */
 export const textIn = (span: Span | undefined): string =>
@@ -62,7 +64,8 @@ function heldWords(place: AxisPlace, axis: "across" | "along"): string {
 /** Where it stands from the lower left corner, where the design says it otherwise; a new number moves it by the key that does. */
 export function Coordinates(props: {
   readonly thing: MovableThing;
-  readonly turn: number;
+  /** As the design says it, degrees; null where it has no angle. */
+  readonly turn: number | null;
 }): JSX.Element | null {
   const { thing, turn } = props;
   const layout = panel.value?.layout ?? null;
@@ -88,7 +91,13 @@ export function Coordinates(props: {
           }}
         />
       ))}
-      <small>{turn === 0 ? "" : `turned ${figureIn("mm", turn)}°`}</small>
+      {turn !== null && (
+        <NumberField
+          label="turned"
+          value={`${decimal(turn, 2)} deg`}
+          change={(typed) => turnTo(turn, typed)}
+        />
+      )}
     </p>
   );
 }

@@ -1,4 +1,4 @@
-// What the design says of what is selected beside its place: the sizes of a window, the numbers of a row or a ring and its
+// What the design says of what is selected beside its place: the sizes of a window or a marking, the numbers of a row or a ring and its
 // members' legends, each to be written over.
 
 import type { JSX } from "preact";
@@ -26,7 +26,7 @@ export function Sizes({ thing, layout }: SizesProps): JSX.Element | null {
   return component?.kind === "pattern" ? (
     <PatternNumbers pattern={component} picked={thing.id} />
   ) : (
-    <WindowSizes thing={thing} layout={layout} />
+    <MarkingSizes thing={thing} layout={layout} />
   );
 }
 
@@ -63,14 +63,14 @@ function statePattern(entry: string, number: PatternNumber): void {
   });
 }
 
-/** Of a window, as the design says them. */
-function WindowSizes({ thing, layout }: SizesProps): JSX.Element | null {
+/** Of a window or a marking, those that the design says. */
+function MarkingSizes({ thing, layout }: SizesProps): JSX.Element | null {
   const marking = layout.design.markings.find(({ id }) => id === thing.id);
-  if (marking?.kind !== "window") return null;
+  if (marking === undefined) return null;
   const { written } = marking;
   return (
     <p>
-      {["width", "height", "corner"].flatMap((key) =>
+      {["width", "height", "corner", "gap"].flatMap((key) =>
         written.keys[key] === undefined
           ? []
           : [

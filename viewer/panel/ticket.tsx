@@ -38,7 +38,8 @@ function Sentence(): JSX.Element {
     return (
       <p class="hint">
         Pick a component, a marking, a window or a screw: click it, or press Tab on the sheet. Arrow
-        keys nudge, with Shift ten times as far; P takes a part from the drawer.
+        keys nudge, with Shift ten times as far; A keeps what is picked while Tab picks more; P
+        takes a part from the drawer.
       </p>
     );
   if (entries.length > 1)
@@ -55,7 +56,7 @@ function Sentence(): JSX.Element {
       <p>
         {first.kind === "component" ? <NameField thing={first} /> : <b>{first.entry}</b>}
         {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.words}{" "}
-        {first.kind === "component" && <LegendField entry={first.entry} layout={layout} />}
+        <LegendField entry={first.entry} layout={layout} />
       </p>
       {places.map((place) => (
         <p key={place.end}>
@@ -78,10 +79,11 @@ function placesOf(thing: SheetThing, layout: PanelLayout): readonly MovableThing
   return movableThings(layout).filter(({ id }) => id === thing.id);
 }
 
-function turnOf({ id }: SheetThing, { components, design }: PanelLayout): number {
+/** null where it has no angle of its own. */
+function turnOf({ id, kind }: SheetThing, { components, design }: PanelLayout): number | null {
   const marking = design.markings.find((one) => one.id === id);
   if (marking?.kind === "legend") return marking.legend.turn;
-  return components.find((one) => one.id === id)?.turn ?? 0;
+  return kind === "component" ? (components.find((one) => one.id === id)?.common.turn ?? 0) : null;
 }
 
 /** What has no place of its own: what holds it. */
