@@ -4,7 +4,7 @@
 import { readFileSync, rmSync } from "node:fs";
 import { unzipSync } from "fflate";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
 import { launchBrowser } from "../support/browser.ts";
 import { buildDeskPage, replaceIn, textIn } from "../support/desk-page.ts";
 import { soundDesign } from "../support/page-designs.ts";
@@ -171,4 +171,103 @@ test("edits in a folder are told of where to begin, because only the person can 
   await again.getByRole("button", { name: "Open a folder and save into it" }).click();
   await again.getByRole("button", { name: /^Restore/ }).click();
   await expect.poll(() => textIn(again, PANEL)).toContain("revision: B");
+});
+
+const bytesIn = (page: Page, file: string): Promise<string | undefined> =>
+  page.evaluate((path) => window.desk.bytes(path), file);
+
+test("a picture that was added to loose files goes with their recovery copy", async () => {
+  const page = await openHost(async () => undefined);
+  await chooseFiles(page);
+  await page.evaluate(() => window.desk.add("front.png", [137, 80, 78, 71]));
+  await replaceIn(page, { file: "bilge.yaml", from: "revision: A", to: "revision: B" });
+  await page.waitForTimeout(3000);
+  const again = await page.context().newPage();
+  await page.close();
+  await again.goto(host.address);
+  await again.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
+  expect(await bytesIn(again, "front.png")).toBe("137 80 78 71");
+  // And where the same files are opened without it.
+  await chooseFiles(again);
+  expect(await bytesIn(again, "front.png")).toBeUndefined();
+  await again
+    .getByRole("button", { name: /^Restore/ })
+    .first()
+    .click();
+  await expect.poll(() => textIn(again, "bilge.yaml")).toContain("revision: B");
+  expect(await bytesIn(again, "front.png")).toBe("137 80 78 71");
+});
+
+test("a picture that is too large for the recovery copy is named, and the texts are kept all the same", async () => {
+  const page = await openHost(async () => undefined);
+  await chooseFiles(page);
+  await page.evaluate(() => {
+    window.desk.add("small.png", [1]);
+    // More than a copy holds.
+    window.desk.add("large.png", 100_000_001);
+  });
+  await replaceIn(page, { file: "bilge.yaml", from: "revision: A", to: "revision: B" });
+  await page.getByText("Not in the recovery copy: large.png. It holds 100 MB").waitFor();
+  const again = await page.context().newPage();
+  await page.close();
+  await again.goto(host.address);
+  await again.getByText("large.png was not kept").waitFor();
+  await again.getByText("Not kept with them: large.png").waitFor();
+  expect(await bytesIn(again, "small.png")).toBe("1");
+});
+
+describe("pictures in a folder", () => {
+  const PICTURE = "panels/front.png";
+
+  const keepPicture = (page: Page, bytes: readonly number[]) =>
+    page.evaluate(({ path, wanted }) => window.desk.keepPicture(path, wanted), {
+      path: PICTURE,
+      wanted: bytes,
+    });
+
+  test("are read where a text names them, and left alone where none does", async () => {
+    const page = await openHost(withPicker);
+    const named = `${soundDesign.files[PANEL]}photo: { file: front.png }\n`;
+    await writeInFolder(page, PANEL, named);
+    await writeInFolder(page, SHED, soundDesign.files[SHED] ?? "");
+    await writeInFolder(page, PICTURE, "abc");
+    await writeInFolder(page, "panels/holiday.png", "sea");
+    await page.locator(".open-menu summary").click();
+    await page.getByRole("button", { name: "Open a folder and save into it" }).click();
+    await expect.poll(() => bytesIn(page, PICTURE), { timeout: 10_000 }).toBe("97 98 99");
+    expect(await bytesIn(page, "panels/holiday.png")).toBeUndefined();
+  });
+
+  test("are put beside the texts at once, and never over another one", async () => {
+    const page = await inFolder();
+    expect(await keepPicture(page, [97, 98])).toEqual({ kind: "kept" });
+    expect(await readInFolder(page, PICTURE)).toBe("ab");
+    // The same one again is no other one.
+    expect(await keepPicture(page, [97, 98])).toEqual({ kind: "kept" });
+    const other = await keepPicture(page, [120]);
+    expect(other.kind).toBe("refused");
+    expect(other.why).toContain(`another picture is called ${PICTURE}`);
+    expect(await readInFolder(page, PICTURE)).toBe("ab");
+  });
+
+  test.each([
+    ["NotAllowedError", "the browser does not allow it"],
+    ["QuotaExceededError", "no room"],
+  ])(
+    "that a folder refuses with a %s are told of, and nothing of them stays",
+    async (name, why) => {
+      const page = await inFolder();
+      // As WHATWG File System has it: the stream refuses, and what was written so far is dropped.
+      await page.evaluate((kind) => {
+        FileSystemFileHandle.prototype.createWritable = async () => {
+          throw new DOMException("there is no room", kind);
+        };
+      }, name);
+      const refused = await keepPicture(page, [97]);
+      expect(refused.kind).toBe("refused");
+      expect(refused.why).toContain("can't be written");
+      expect(refused.why).toContain(why);
+      expect(await readInFolder(page, PICTURE).catch(() => null)).toBe(null);
+    },
+  );
 });

@@ -19,9 +19,13 @@ const withDesk: Plugin = {
     id.endsWith("viewer/main.tsx")
       ? `${code}
 import * as desk from "./desk.ts";
+import { store } from "./files/stored-state.ts";
 import { textHash } from "../src/diagnostics/text-edit.ts";
 window.desk = {
   text: (file) => desk.texts.value.get(file),
+  bytes: (file) => desk.binaries.value.get(file)?.join(" "),
+  add: (file, bytes) => desk.addBinary(file, new Uint8Array(bytes)),
+  keepPicture: (file, bytes) => store.value.keepPicture(file, new Uint8Array(bytes)),
   begin: desk.begin,
   commit: desk.commit,
   replace: (file, from, to) => {
@@ -86,6 +90,14 @@ export function layDesign({ entry, files }: DesignInput): DeskDesign {
 
 interface DeskWindow {
   readonly text: (file: string) => string | undefined;
+  /** Of a shape or a picture, in decimals; undefined where it is not there. */
+  readonly bytes: (file: string) => string | undefined;
+  /** As the photograph's drawer does when a picture was chosen; a number: so many bytes of nothing. */
+  readonly add: (file: string, bytes: readonly number[] | number) => void;
+  readonly keepPicture: (
+    file: string,
+    bytes: readonly number[],
+  ) => Promise<{ readonly kind: string; readonly why?: string }>;
   readonly begin: (what: string) => void;
   readonly commit: () => void;
   readonly replace: (

@@ -1,7 +1,7 @@
 // What the browser keeps for the page (W3C IndexedDB): recovery copies and snapshots, whole records by their key. Each
 // call opens, works and closes, so that no window stands in another's way.
 
-export type KeepName = "recovery" | "snapshots";
+export type KeepName = "recovery" | "recovery-bytes" | "snapshots";
 
 export async function keep(name: KeepName, record: object): Promise<void> {
   await work(name, "readwrite", (store) => store.put(record));
@@ -17,7 +17,11 @@ export async function kept(name: KeepName): Promise<readonly unknown[]> {
   return Array.isArray(found) ? found : [];
 }
 
-const NAMES: readonly KeepName[] = ["recovery", "snapshots"];
+/** The one of this key; undefined where there is none. */
+export const keptAt = (name: KeepName, key: string): Promise<unknown> =>
+  work(name, "readonly", (store) => store.get(key));
+
+const NAMES: readonly KeepName[] = ["recovery", "recovery-bytes", "snapshots"];
 
 async function work(
   name: KeepName,
@@ -37,9 +41,12 @@ async function work(
 }
 
 function opened(): Promise<IDBDatabase> {
-  const request = indexedDB.open("consolewright", 1);
+  const request = indexedDB.open("consolewright", 2);
   request.addEventListener("upgradeneeded", () => {
-    for (const each of NAMES) request.result.createObjectStore(each, { keyPath: "key" });
+    // What an earlier version of the page has kept stays.
+    const there = request.result.objectStoreNames;
+    for (const each of NAMES)
+      if (!there.contains(each)) request.result.createObjectStore(each, { keyPath: "key" });
   });
   return answered(request);
 }

@@ -4,8 +4,16 @@
 import { useSignal } from "@preact/signals";
 import type { ComponentChildren, JSX } from "preact";
 import { locks, texts } from "../desk.ts";
+import { MOST_KEPT_BYTES } from "./kept-bytes.ts";
 import type { Conflict } from "./reconcile.ts";
-import { dismiss, offered, type RecoveryCopy, recoveryTrouble, restore } from "./recovery.ts";
+import {
+  dismiss,
+  notKept,
+  offered,
+  type RecoveryCopy,
+  recoveryTrouble,
+  restore,
+} from "./recovery.ts";
 import { keepMine, takeTheirs } from "./saving.ts";
 import { conflicts, stored, storeTroubles } from "./stored-state.ts";
 import { TextDifferences } from "./text-differences.tsx";
@@ -36,6 +44,11 @@ const plainWords = (): readonly string[] => {
     ...(design === null ? [] : [`Nothing can be edited: ${design}.`]),
     ...(design === null ? [...files.values()].map((why) => `${why}: it can't be edited.`) : []),
     ...storeTroubles.value,
+    ...(notKept.value.length === 0
+      ? []
+      : [
+          `Not in the recovery copy: ${notKept.value.join(", ")}. It holds ${MOST_KEPT_BYTES / 1_000_000} MB of shapes and photographs at most, where the browser has room for them.`,
+        ]),
     ...(trouble === null ? [] : [`No recovery copies are kept: ${trouble}. Save often.`]),
   ];
 };
@@ -70,7 +83,7 @@ function RecoveryCard({ copy }: { readonly copy: RecoveryCopy }): JSX.Element {
   const when = new Date(copy.when).toLocaleString();
   return (
     <Card
-      words={`Edits of ${when} were not saved: ${files.map(([file]) => file).join(", ") || "none that differ from what is stored"}.`}
+      words={`Edits of ${when} were not saved: ${files.map(([file]) => file).join(", ") || "none that differ from what is stored"}.${leftOutWords(copy)}`}
       see="See what differs"
       about={when}
       acts={[
@@ -89,6 +102,11 @@ function RecoveryCard({ copy }: { readonly copy: RecoveryCopy }): JSX.Element {
     </Card>
   );
 }
+
+const leftOutWords = ({ leftOut }: RecoveryCopy): string =>
+  leftOut.length === 0
+    ? ""
+    : ` Not kept with them: ${leftOut.join(", ")}. Choose the files again with these, and they are there.`;
 
 interface CardProps {
   readonly words: string;

@@ -136,13 +136,8 @@ async function save(
       if (there !== before) other.set(file, there);
     }
     if (other.size > 0) return { kind: "changed-outside", files: other };
-    for (const { file, after } of changes) {
-      const handle = await handleAt(folder, file, true);
-      // What is written is put in the file's place when it is closed, whole.
-      const writing = await handle.createWritable();
-      await writing.write(after);
-      await writing.close();
-    }
+    for (const { file, before, after } of changes)
+      await write(folder, file, { content: after, isNew: before === null });
     return { kind: "saved", how: "Saved" };
   } catch (reason) {
     return { kind: "refused", why: `${folder.name} can't be written: ${wordsOf(reason)}` };
@@ -160,12 +155,31 @@ async function keepPicture(
       return isSameBytes(new Uint8Array(await there.arrayBuffer()), bytes)
         ? { kind: "kept" }
         : { kind: "refused", why: `another picture is called ${path}; give this one another name` };
-    const writing = await (await handleAt(folder, path, true)).createWritable();
-    await writing.write(bytes);
-    await writing.close();
+    await write(folder, path, { content: bytes, isNew: true });
     return { kind: "kept" };
   } catch (reason) {
     return { kind: "refused", why: `${folder.name} can't be written: ${wordsOf(reason)}` };
+  }
+}
+
+/** Put in the file's place when it is closed, whole; of a new one that can't be written no empty file stays. */
+async function write(
+  folder: FileSystemDirectoryHandle,
+  path: string,
+  {
+    content,
+    isNew,
+  }: { readonly content: string | Uint8Array<ArrayBuffer>; readonly isNew: boolean },
+): Promise<void> {
+  const { within, name } = await placeOf(folder, path, true);
+  const handle = await within.getFileHandle(name, { create: true });
+  try {
+    const writing = await handle.createWritable();
+    await writing.write(content);
+    await writing.close();
+  } catch (reason) {
+    if (isNew) await within.removeEntry(name).catch(() => undefined);
+    throw reason;
   }
 }
 
@@ -177,22 +191,23 @@ async function textAt(folder: FileSystemDirectoryHandle, path: string): Promise<
 /** null where there is none. */
 async function fileAt(folder: FileSystemDirectoryHandle, path: string): Promise<File | null> {
   try {
-    return await (await handleAt(folder, path, false)).getFile();
+    const { within, name } = await placeOf(folder, path, false);
+    return await (await within.getFileHandle(name)).getFile();
   } catch (reason) {
     if (reason instanceof DOMException && reason.name === "NotFoundError") return null;
     throw reason;
   }
 }
 
-async function handleAt(
+async function placeOf(
   folder: FileSystemDirectoryHandle,
   path: string,
   create: boolean,
-): Promise<FileSystemFileHandle> {
+): Promise<{ readonly within: FileSystemDirectoryHandle; readonly name: string }> {
   const names = path.split("/");
-  let inner = folder;
-  for (const name of names.slice(0, -1)) inner = await inner.getDirectoryHandle(name, { create });
-  return inner.getFileHandle(names.at(-1) ?? path, { create });
+  let within = folder;
+  for (const name of names.slice(0, -1)) within = await within.getDirectoryHandle(name, { create });
+  return { within, name: names.at(-1) ?? path };
 }
 
 /** How often the folder is looked at, ms. */

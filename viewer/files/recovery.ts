@@ -1,11 +1,13 @@
 // Recovery copies: while there are edits that are not saved, texts and history go into the browser's keep, at most two
-// seconds behind. A copy whose window is gone is offered when its design is opened again.
+// seconds behind; with them the shapes and photographs of a design that lies in the page alone. A copy whose window is gone is
+// offered when its design is opened again.
 
 import { effect, signal } from "@preact/signals";
-import type { DesignTexts } from "../core-messages.ts";
-import { history, settleAll, texts } from "../desk.ts";
+import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
+import { binaries, history, settleAll, texts } from "../desk.ts";
 import type { History } from "../history.ts";
-import { forget, keep, kept } from "./browser-keep.ts";
+import { forget, keep, kept, keptAt } from "./browser-keep.ts";
+import { keptBytes } from "./kept-bytes.ts";
 import { looseStore } from "./loose-store.ts";
 import { restoreDesk } from "./saving.ts";
 import type { Store } from "./store.ts";
@@ -22,12 +24,16 @@ export interface RecoveryCopy {
   readonly stored: DesignTexts;
   readonly texts: DesignTexts;
   readonly history: History;
+  /** Shapes and photographs that are not in it. */
+  readonly leftOut: readonly string[];
 }
 
 /** Copies of the open design that no window holds any more, newest first. */
 export const offered = signal<readonly RecoveryCopy[]>([]);
 /** Why no copies are kept; null: they are. */
 export const recoveryTrouble = signal<string | null>(null);
+/** Shapes and photographs of the open design that its copy does not hold. */
+export const notKept = signal<readonly string[]>([]);
 
 const EVERY_MS = 2000;
 const thisWindow = `window ${crypto.randomUUID()}`;
@@ -60,11 +66,12 @@ export function keepRecovery(): void {
 /** For the design that was just opened; what this window has kept of an earlier opening is left over too. */
 export async function findRecovery(): Promise<void> {
   opening += 1;
+  told([]);
   const design = store.value?.id;
   try {
     const [records, held] = await Promise.all([kept("recovery"), heldWindows()]);
     offered.value = records
-      .filter(isCopy)
+      .flatMap(copyOf)
       .filter(
         (copy) => copy.design === design && (copy.window === thisWindow || !held.has(copy.window)),
       )
@@ -89,13 +96,13 @@ export async function leftOver(): Promise<LeftOver | null> {
   try {
     const [records, held] = await Promise.all([kept("recovery"), heldWindows()]);
     const [copy] = records
-      .filter(isCopy)
+      .flatMap(copyOf)
       .filter(({ window, design }) => !held.has(window) && (isLoose(design) || isFolder(design)))
       .toSorted((a, b) => b.when - a.when);
     if (copy === undefined) return null;
     const { name, design } = copy;
     if (isLoose(design))
-      return { kind: "texts", name, store: { ...looseStore(name, copy.stored), id: design } };
+      return { kind: "texts", name, store: { ...(await storeOf(copy)), id: design } };
     waitingFolder.value = copy;
     return { kind: "folder", name };
   } catch {
@@ -104,12 +111,25 @@ export async function leftOver(): Promise<LeftOver | null> {
   }
 }
 
+/** Of files that lay in the page alone: as they were, with what was kept of their shapes and photographs. */
+const storeOf = async (copy: RecoveryCopy): Promise<Store> => {
+  const troubles = copy.leftOut.map(
+    (path) => `${path} was not kept: choose it again with the rest`,
+  );
+  return looseStore(copy.name, copy.stored, { binaries: await bytesOf(copy), troubles });
+};
+
+const bytesOf = async ({ key }: RecoveryCopy): Promise<DesignBinaries> => {
+  const record = await keptAt("recovery-bytes", key);
+  return isBytes(record) ? record.files : new Map();
+};
+
 /** As the stores name their designs. */
 const isLoose = (design: string): boolean => design.startsWith("loose ");
 const isFolder = (design: string): boolean => design.startsWith("folder ");
 
 export async function restore(copy: RecoveryCopy): Promise<void> {
-  await restoreDesk(copy.name, copy);
+  await restoreDesk(copy.name, { ...copy, binaries: await bytesOf(copy) });
   // Kept under this window's name before the old copy goes.
   await keepNow();
   await dismiss(copy);
@@ -118,18 +138,25 @@ export async function restore(copy: RecoveryCopy): Promise<void> {
 export async function dismiss(copy: RecoveryCopy): Promise<void> {
   offered.value = offered.value.filter(({ key }) => key !== copy.key);
   if (waitingFolder.value?.key === copy.key) waitingFolder.value = null;
-  await forget("recovery", copy.key).catch((reason) => {
+  await forgetCopy(copy.key).catch((reason) => {
     recoveryTrouble.value = wordsOf(reason);
   });
 }
+
+const forgetCopy = async (key: string): Promise<void> => {
+  if (lastBytes?.key === key) lastBytes = null;
+  await forget("recovery", key);
+  await forget("recovery-bytes", key);
+};
 
 /** At once: before another design takes the desk. */
 export async function keepNow(): Promise<void> {
   const { value: open } = store;
   if (open === null) return;
   settleAll();
-  const copy: RecoveryCopy = {
-    key: copyKey(),
+  const key = copyKey();
+  const copy: Omit<RecoveryCopy, "leftOut"> = {
+    key,
     window: thisWindow,
     design: open.id,
     name: open.name,
@@ -139,21 +166,58 @@ export async function keepNow(): Promise<void> {
     history: history.value,
   };
   try {
-    if (unsaved.value.length === 0) await forget("recovery", copyKey());
-    else await keep("recovery", copy);
+    if (unsaved.value.length === 0) {
+      told([]);
+      await forgetCopy(key);
+    }
+    // Bytes first: no copy speaks of what is not there.
+    else await keep("recovery", { ...copy, leftOut: await keepBytes(key, open.id) });
     recoveryTrouble.value = null;
   } catch (reason) {
     recoveryTrouble.value = wordsOf(reason);
   }
 }
 
+/** What was last kept, and under which key: megabytes are not written anew for every word that is typed. */
+let lastBytes: { readonly key: string; readonly of: DesignBinaries } | null = null;
+
+/** Gives the names of what is not kept. A folder and the server have theirs already, and give them again. */
+async function keepBytes(key: string, design: string): Promise<readonly string[]> {
+  if (!isLoose(design)) return told([]);
+  const of = binaries.value;
+  if (lastBytes?.key === key && lastBytes.of === of) return notKept.value;
+  const { files, leftOut } = keptBytes(of);
+  try {
+    if (files.size === 0) await forget("recovery-bytes", key);
+    else await keep("recovery-bytes", { key, files });
+    lastBytes = { key, of };
+    return told(leftOut);
+  } catch {
+    // No room for them: the texts may still find some.
+    return told([...of.keys()].toSorted());
+  }
+}
+
+const told = (leftOut: readonly string[]): readonly string[] => {
+  notKept.value = leftOut;
+  return leftOut;
+};
+
 async function heldWindows(): Promise<ReadonlySet<string>> {
   const held = (await navigator.locks?.query())?.held ?? [];
   return new Set(held.map(({ name }) => name ?? ""));
 }
 
-/** Records of this page's own making; one of another version is left alone. */
-const isCopy = (value: unknown): value is RecoveryCopy =>
+const isBytes = (value: unknown): value is { readonly files: DesignBinaries } =>
+  typeof value === "object" && value !== null && "files" in value && value.files instanceof Map;
+
+/** Records of this page's own making; one of another version is left alone. The first version kept no bytes and said nothing of it. */
+const copyOf = (value: unknown): readonly RecoveryCopy[] =>
+  isCopy(value) ? [{ ...value, leftOut: value.leftOut ?? [] }] : [];
+
+const isCopy = (
+  value: unknown,
+): value is Omit<RecoveryCopy, "leftOut"> & Partial<Pick<RecoveryCopy, "leftOut">> =>
   typeof value === "object" &&
   value !== null &&
   "texts" in value &&

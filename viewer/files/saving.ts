@@ -2,6 +2,7 @@
 // is told of while a save is under way is looked at after it.
 
 import { effect } from "@preact/signals";
+import type { DesignBinaries } from "../core-messages.ts";
 import {
   carryOut,
   isStepOpen,
@@ -78,6 +79,8 @@ export async function restoreDesk(
     readonly texts: ReadonlyMap<string, string>;
     readonly stored: ReadonlyMap<string, string>;
     readonly history: History;
+    /** That were kept with it: what the store has is as the store has it. */
+    readonly binaries: DesignBinaries;
   },
 ): Promise<void> {
   await inTurn(async () => {
@@ -88,7 +91,8 @@ export async function restoreDesk(
       return;
     }
     stored.value = copy.stored;
-    void openDesign(what, { ...theirs, texts: copy.texts }, { history: copy.history, first: null });
+    const binaries = new Map([...copy.binaries, ...theirs.binaries]);
+    void openDesign(what, { texts: copy.texts, binaries }, { history: copy.history, first: null });
     tell("Restored what was not saved.");
     takeOver(theirs);
   });

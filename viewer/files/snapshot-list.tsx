@@ -53,7 +53,10 @@ function OpenList(): JSX.Element {
           Keep a snapshot
         </button>
       </form>
-      <p>Kept in this browser, not in the design's folder.</p>
+      <p>
+        Kept in this browser, not in the design's folder: the texts alone, without shapes and
+        photographs.
+      </p>
       <ul>
         {snapshots.value.map((snapshot) => (
           <SnapshotItem key={snapshot.key} snapshot={snapshot} />
