@@ -2,6 +2,7 @@
 
 import type { Measure, Span } from "../diagnostics/finding.ts";
 import { decimal, decimalBeside } from "../geometry/number.ts";
+import { samePlace } from "../geometry/tolerance.ts";
 import { MM_PER_INCH } from "../standards/inch.ts";
 import type { PanelFacts } from "./rule.ts";
 
@@ -13,6 +14,10 @@ export const millimetres: LengthWords = (value, beside) => `${figure(value, besi
 
 const figure = (value: number, beside: number | undefined, places: number): string =>
   beside === undefined ? decimal(value, places) : decimalBeside(value, beside, places);
+
+/** The most that a tool may be, never more than it is: down to the micrometre. */
+export const atMost = (value: number): string =>
+  `${decimal(Math.floor(value * 1000 + samePlace) / 1000, 3)} mm`;
 
 export const measureMm = (value: number): Measure => ({
   value: Math.round(value * 1e6) / 1e6,

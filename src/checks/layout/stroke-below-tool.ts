@@ -2,13 +2,11 @@
 
 import type { MachineDesign } from "../../design/workshop-design.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import { decimal } from "../../geometry/number.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
 import { cutWidthOf } from "../../layout/markings/style.ts";
 import { STROKE_SHARES } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { atMost, measureMm, millimetres } from "../words.ts";
 import {
   andOthers,
   byCause,
@@ -73,7 +71,7 @@ const otherWays = (
   tool: number,
   machine: MachineDesign | null,
 ): readonly string[] => {
-  const finest = `${decimal(Math.floor(strokeWidth * 1000 + samePlace) / 1000, 3)} mm`;
+  const finest = atMost(strokeWidth);
   const byTool =
     machine?.kind === "router"
       ? `A tool of ${finest} or less cuts them, and so does a laser with a spot as fine.`

@@ -1,5 +1,6 @@
 // Sheets whose thickness nobody has measured, where nuts, protrusion or depth hang on it.
 
+import { limitOfFigures } from "../../catalogue/limit-of-figures.ts";
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { LayerLayout, PlacedComponent } from "../../layout/panel-layout.ts";
@@ -53,7 +54,10 @@ const sheetFinding = (
       span: spanOf(first.design.written, "sheet"),
       related: others.map((layer) => ({ what: layer.id, span: layer.design.written.span })),
       subjects: layers.map(({ id }) => id),
-      source: { kind: "standard", name: record?.figures.source ?? "the material's usual range" },
+      source:
+        record === undefined
+          ? { kind: "practice", name: "the material's usual range" }
+          : limitOfFigures(record.figures),
       suppressed: others.length,
     }),
   ];

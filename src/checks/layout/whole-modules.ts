@@ -2,7 +2,7 @@
 
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
-import { decimal } from "../../geometry/number.ts";
+import { decimalBeside } from "../../geometry/number.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -34,7 +34,7 @@ export const wholeModules: Rule = {
     const counts = other < 1 ? [whole] : [whole, other];
     return [
       finding(entry, {
-        message: `${key}: ${words(size, wanted)} is ${decimal(count, 3)} ${unit}; ${whole} ${unit} are ${words(wanted, size)}, ${words(Math.abs(wanted - size))} ${wanted > size ? "more" : "less"}.`,
+        message: `${key}: ${words(size, wanted)} is ${decimalBeside(count, whole, 3)} ${unit}; ${whole} ${unit} are ${words(wanted, size)}, ${words(Math.abs(wanted - size), 0)} ${wanted > size ? "more" : "less"}.`,
         span,
         subjects: [design.name],
         measured: measureMm(size),

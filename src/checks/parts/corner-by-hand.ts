@@ -8,7 +8,7 @@ import { insetRegions } from "../../geometry/inset.ts";
 import { offsetContour } from "../../geometry/offset.ts";
 import { isUnder } from "../limits.ts";
 import type { Rule } from "../rule.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { atMost, measureMm, millimetres } from "../words.ts";
 import { type InnerCut, type Machined, machinedParts, onePerCut, toolRadius } from "./machined.ts";
 
 const entry: CodeEntry = {
@@ -70,7 +70,7 @@ const stopped = (
 ): Finding => {
   const tightest = tightestInsideRadius(cut.contour) ?? 0;
   return finding(entry, {
-    message: `${cutOut.owner}: the finest tool of ${machine.id} leaves a radius of ${millimetres(radius, tightest)} in the corners of its opening in ${layer.id}, where ${millimetres(tightest, radius)} is drawn; ${millimetres(LEFT_STANDING * (radius - tightest))} stays in the part's way. File the corners, let the cutter run a dogbone into them, or take a tool of ${millimetres(2 * tightest > 0 ? 2 * tightest : SMALL_TOOL)}.`,
+    message: `${cutOut.owner}: the finest tool of ${machine.id} leaves a radius of ${millimetres(radius, tightest)} in the corners of its opening in ${layer.id}, where ${millimetres(tightest, radius)} is drawn; ${millimetres(LEFT_STANDING * (radius - tightest))} stays in the part's way. File the corners, let the cutter run a dogbone into them, or take a tool of ${atMost(2 * tightest > 0 ? 2 * tightest : SMALL_TOOL)}.`,
     span: cutOut.span,
     related: [{ what: machine.id, span: machine.written.span }],
     subjects: [cutOut.owner],

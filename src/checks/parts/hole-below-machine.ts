@@ -6,7 +6,7 @@ import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import { isUnder } from "../limits.ts";
 import type { Rule } from "../rule.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { atMost, measureMm, millimetres } from "../words.ts";
 import { machinedParts, onePerCut } from "./machined.ts";
 
 const entry: CodeEntry = {
@@ -33,7 +33,7 @@ export const holeBelowMachine: Rule = {
         const size = Math.min(extentWidth(box), extentHeight(box));
         if (!isUnder(size, least)) return null;
         return finding(entry, {
-          message: `${cutOut.owner}: an opening in ${layer.id} is ${millimetres(size, least)} wide and the least that ${machine.id} makes is ${millimetres(least, size)}, ${millimetres(least - size, 0)} more. A tool of ${millimetres(size, least)} or less makes it.`,
+          message: `${cutOut.owner}: an opening in ${layer.id} is ${millimetres(size, least)} wide and the least that ${machine.id} makes is ${millimetres(least, size)}, ${millimetres(least - size, 0)} more. ${finerWords(machine, size)} or less makes it.`,
           span: cutOut.span,
           related: [{ what: machine.id, span: machine.written.span }],
           subjects: [cutOut.owner],
@@ -43,6 +43,19 @@ export const holeBelowMachine: Rule = {
         });
       });
     }),
+};
+
+const finerWords = (machine: MachineDesign, size: number): string => {
+  switch (machine.kind) {
+    case "co2-laser":
+    case "diode-laser":
+      return `A spot of ${atMost(size / SPOTS)}`;
+    case "drill-bench":
+      return `A drill of ${atMost(size)}`;
+    case "router":
+    case "printer":
+      return `A tool of ${atMost(size)}`;
+  }
 };
 
 const leastHole = (machine: MachineDesign): number => {

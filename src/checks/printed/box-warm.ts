@@ -2,9 +2,10 @@
 // coefficient stands for. A comparison, not a promise: measure a box that comes near its limit.
 
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
-import { decimal } from "../../geometry/number.ts";
-import { heatOf } from "../../light/box-heat.ts";
+import { decimal, decimalBeside } from "../../geometry/number.ts";
+import { type BoxHeat, heatOf } from "../../light/box-heat.ts";
 import { SOFTENING } from "../../standards/softening.ts";
+import { isOver } from "../limits.ts";
 import type { Rule } from "../rule.ts";
 import { measureOf } from "../words.ts";
 
@@ -27,10 +28,11 @@ export const boxWarm: Rule = {
     printedParts.flatMap((part) => {
       const heat = heatOf(part, catalogue);
       const softens = SOFTENING[part.stock.material];
-      if (heat === null || softens === undefined || heat.temperature <= softens.from) return [];
+      if (heat === null || softens === undefined || !isOver(heat.temperature, softens.from))
+        return [];
       return [
         finding(entry, {
-          message: `${part.owner}: ${decimal(heat.watts, 1)} W in a closed box of ${decimal(heat.area * 1e4, 0)} cm² make it about ${decimal(heat.temperature, 0)} °C in a room of ${decimal(heat.room, 0)} °C; ${part.stock.material} softens from ${decimal(softens.from, 0)} °C, ${decimal(heat.temperature - softens.from, 0)} less.`,
+          message: `${part.owner}: ${decimal(heat.watts, 1)} W in a closed box of ${decimal(heat.area * 1e4, 0)} cm² make it about ${decimalBeside(heat.temperature, softens.from, 0)} °C in a room of ${decimal(heat.room, 0)} °C; ${part.stock.material} softens from ${decimalBeside(softens.from, heat.temperature, 0)} °C, ${decimalBeside(heat.temperature - softens.from, 0, 0)} less. ${wattsBorne(heat, softens.from)} W or less keep it from softening.`,
           span: part.span,
           subjects: [part.owner],
           measured: measureOf(heat.temperature, "celsius"),
@@ -43,3 +45,7 @@ export const boxWarm: Rule = {
       ];
     }),
 };
+
+/** The difference from the room grows as the watts do. Rounded down: what is written does it. */
+const wattsBorne = ({ watts, temperature, room }: BoxHeat, most: number): string =>
+  decimal(Math.floor((watts * (most - room) * 10) / (temperature - room)) / 10, 1);
