@@ -1,6 +1,7 @@
 // The page's end of the worker: one call reads a design. While the worker reads, only the newest question waits: what it
 // replaces is answered with null, so that a row of quick edits costs two readings and not one each.
 
+import type { ConsoleAnswer, ConsoleQuestion, ConsoleReply } from "./console/console-messages.ts";
 import type {
   CoreFailure,
   CoreReply,
@@ -24,24 +25,32 @@ let latest = 0;
 let latestQuestion = 0;
 
 const questions = new Map<number, (answer: PanelAnswer) => void>();
+const onConsole = new Map<number, (reply: ConsoleReply | null) => void>();
 
 /** Of the last reading, whether or not anybody still wanted it: the next one names what has stayed. */
 let panels: readonly PanelReading[] = [];
 
-type Answer = SentReading | CoreFailure | PanelAnswer;
+type Answer = SentReading | CoreFailure | PanelAnswer | ConsoleAnswer;
 
 let worker = started();
 
 function started(): Worker {
   const next = new Worker(new URL("./core.worker.ts", import.meta.url), { type: "module" });
   next.addEventListener("message", ({ data }: MessageEvent<Answer>) => take(data));
-  next.addEventListener("error", ({ message }) =>
-    settle({ kind: "failed", number: asked?.request.number ?? 0, why: message }),
-  );
+  next.addEventListener("error", ({ message: why }) => {
+    for (const answer of onConsole.values()) answer({ kind: "failed", why });
+    onConsole.clear();
+    settle({ kind: "failed", number: asked?.request.number ?? 0, why });
+  });
   return next;
 }
 
 function take(data: Answer): void {
+  if (data.kind === "console") {
+    onConsole.get(data.number)?.(data.reply);
+    onConsole.delete(data.number);
+    return;
+  }
   const answer = questions.get(data.number);
   questions.delete(data.number);
   if (data.kind === "read") {
@@ -55,14 +64,22 @@ function take(data: Answer): void {
 
 /** Ends whatever the worker is at, by another one in its place: nothing else stops a reading. Whoever waits is told. */
 export function giveUpAll(): void {
+  for (const question of [asked, waiting]) question?.answer(null);
+  asked = null;
+  waiting = null;
+  giveUpQuestions();
+}
+
+/** The same of all but the reading, which the other worker is asked for. */
+export function giveUpQuestions(): void {
   worker.terminate();
   worker = started();
   panels = [];
   for (const [number, answer] of questions) answer({ kind: "failed", number, why: "given up" });
   questions.clear();
-  for (const question of [asked, waiting]) question?.answer(null);
-  asked = null;
-  waiting = null;
+  for (const answer of onConsole.values()) answer(null);
+  onConsole.clear();
+  if (asked !== null) worker.postMessage(asked.request);
 }
 
 /** Where something is being read: another design need not wait for the reading of one that nobody looks at any more. */
@@ -93,6 +110,16 @@ export function askPanel(question: Numberless<PanelQuestion>): Promise<PanelAnsw
   return new Promise((answer) => {
     questions.set(number, answer);
     worker.postMessage({ ...question, number });
+  });
+}
+
+/** What the console's view asks of the design; null where all was given up. */
+export function askOnConsole(question: ConsoleQuestion): Promise<ConsoleReply | null> {
+  latestQuestion -= 1;
+  const number = latestQuestion;
+  return new Promise((answer) => {
+    onConsole.set(number, answer);
+    worker.postMessage({ kind: "console", number, question });
   });
 }
 

@@ -34,7 +34,7 @@ export interface PanelReading {
   readonly picture: PanelPicture | null;
 }
 
-/** A console that the design holds. Where its panels lie, its own view asks its own worker. */
+/** A console that the design holds. Where its panels lie, its own view asks. */
 export interface ConsoleReading {
   readonly design: ConsoleDesign;
 }

@@ -1,10 +1,12 @@
-// The program in a worker: reads a design's texts and answers with its panels and findings. The same code as the
-// command line runs, on the same library data, which is fetched once.
+// The program in a worker: reads a design's texts and answers with its panels and findings, and whatever else is asked of the
+// same compilation. The same code as the command line runs, on the same library data, which is fetched once.
 
 import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
-import { compile, type PanelProject, type Project } from "../src/project.ts";
+import type { PanelProject, Project } from "../src/project.ts";
+import { compiledTexts } from "./compiled-texts.ts";
+import type { ConsoleAnswer, ConsoleAsked } from "./console/console-messages.ts";
 import type {
   CoreFailure,
   CoreRequest,
@@ -13,35 +15,69 @@ import type {
   PlacedFinding,
   SentReading,
 } from "./core-messages.ts";
-import { firstFiles } from "./first-files.ts";
+import { kept } from "./kept.ts";
 import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
 import { panelPicture } from "./panel/panel-picture.ts";
 import { shapeData } from "./panel/shape-data.ts";
 import { panelUpdates } from "./panel-updates.ts";
-import { openedLibrary } from "./worker-library.ts";
+import { openedKernel, openedLibrary } from "./worker-library.ts";
 
 // On its way before anybody asks; whoever does is told why it failed.
 openedLibrary().catch(() => undefined);
 
 /** Kept from reading to reading: what was written of a shape holds for its copies. */
 const shapes = shapeData();
-let lastRead: readonly Project[] = [];
+const compiled = compiledTexts();
 /** As the page has them. */
 let lastSent: readonly PanelReading[] = [];
 
-self.addEventListener("message", async ({ data }: MessageEvent<CoreRequest | PanelQuestion>) => {
-  self.postMessage(await ("kind" in data ? answerTo(data) : replyTo(data)));
+self.addEventListener(
+  "message",
+  ({ data }: MessageEvent<CoreRequest | PanelQuestion | ConsoleAsked>) => {
+    if (!("kind" in data)) void replyTo(data).then((reply) => self.postMessage(reply));
+    else if (data.kind !== "console")
+      void answerTo(data).then((answer) => self.postMessage(answer));
+    // In their order: a step of a drag is of the console that was opened before it.
+    else consoleQueue = consoleQueue.then(() => answerOnConsole(data));
+  },
+);
+
+let consoleQueue: Promise<void> = Promise.resolve();
+
+/** Loaded when a console is first looked at. */
+const onConsole = kept(async () => {
+  const { consoleAnswers, handedOver } = await import("./console/console-answers.ts");
+  const answers = consoleAnswers({
+    compiled: async (sources) => compiled.of(sources, await openedLibrary()),
+    kernel: openedKernel,
+  });
+  return { answers, handedOver };
 });
+
+async function answerOnConsole({ number, question }: ConsoleAsked): Promise<void> {
+  const send = (answer: ConsoleAnswer, transfer: ArrayBufferLike[] = []): void =>
+    self.postMessage(answer, { transfer });
+  try {
+    const { answers, handedOver } = await onConsole();
+    const reply = await answers(question);
+    send({ kind: "console", number, reply }, handedOver(reply));
+  } catch (reason) {
+    send({ kind: "console", number, reply: { kind: "failed", why: wordsOf(reason) } });
+  }
+}
+
+const wordsOf = (reason: unknown): string =>
+  reason instanceof Error ? reason.message : `${reason}`;
 
 async function answerTo(question: PanelQuestion): Promise<PanelAnswer> {
   const { number } = question;
   try {
     // Sections and lists are drawn when they are asked for: the first picture is shown without them.
     const { panelAnswer } = await import("./panel/panel-answers.ts");
-    const scene = { library: await openedLibrary(), projects: lastRead, data: shapes };
+    const scene = { library: await openedLibrary(), projects: compiled.last(), data: shapes };
     return panelAnswer(question, scene);
   } catch (reason) {
-    return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
+    return { kind: "failed", number, why: wordsOf(reason) };
   }
 }
 
@@ -51,16 +87,10 @@ async function replyTo({
   binaries,
 }: CoreRequest): Promise<SentReading | CoreFailure> {
   try {
-    const opened = await openedLibrary();
-    // Whatever an edit leaves alone is not worked out again: a tenth of the time for one panel of a dozen.
-    const before = new Map(lastRead.flatMap(({ memory }) => [...memory]));
-    const projects = firstFiles(texts).map((entry) =>
-      compile({ entry, files: texts, binaries }, opened, before),
-    );
-    lastRead = projects;
+    const projects = compiled.of({ texts, binaries }, await openedLibrary());
     return readingOf(number, texts, projects);
   } catch (reason) {
-    return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
+    return { kind: "failed", number, why: wordsOf(reason) };
   }
 }
 

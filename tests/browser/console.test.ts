@@ -67,6 +67,35 @@ describe("the tug trainer's console", () => {
     expect(shot.length).toBeGreaterThan(15_000);
   });
 
+  test("is of what the page's one worker has compiled", () => {
+    expect(page.workers().map((worker) => /[a-z]+\.worker/.exec(worker.url())?.[0])).toEqual([
+      "core.worker",
+    ]);
+  });
+
+  test("has the name of every panel where it can be read, at first sight", async () => {
+    await page.setViewportSize({ width: 1280, height: 720 });
+    await viewFrom("Whole");
+    const names = page.locator(".console-labels .panel");
+    const boxes = await names.evaluateAll((all) =>
+      all
+        .filter((one) => one.checkVisibility({ visibilityProperty: true }))
+        .map((one) => one.getBoundingClientRect())
+        .map(({ left, right, top, bottom }) => ({ left, right, top, bottom })),
+    );
+    expect(boxes).toHaveLength(13);
+    for (const [index, one] of boxes.entries())
+      for (const other of boxes.slice(index + 1))
+        expect(
+          one.right <= other.left ||
+            other.right <= one.left ||
+            one.bottom <= other.top ||
+            other.bottom <= one.top,
+        ).toBe(true);
+    await page.setViewportSize({ width: 1200, height: 900 });
+    await still();
+  });
+
   test("draws nothing while nobody touches it", async () => {
     const before = await still();
     await page.waitForTimeout(1000);
@@ -311,27 +340,13 @@ interface Place {
   readonly y: number;
 }
 
-async function labelPlace(look: string, words: string): Promise<Place> {
-  const label = page.locator(`.console-labels .${look}`).getByText(words, { exact: true });
-  const box = await label.boundingBox();
-  if (box === null) throw new Error(`${words} is not in the picture`);
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
-
-/**
- * The middle of a panel's face in bay aft. Names stand 14 mm left of their panels, the bay's own 30 mm right of a panel
- * of 146 mm, in the middle of the bay: between winch and alarms.
- */
+/** The middle of a panel's face, to which its name is led, from the upper left of the window. */
 async function placeOf(name: string): Promise<Place> {
-  const [bay, winch, alarms, own] = [
-    await labelPlace("bay", "bay aft"),
-    await labelPlace("panel", "winch"),
-    await labelPlace("panel", "alarms"),
-    await labelPlace("panel", name),
-  ];
-  const share = (14 + 146 / 2) / (14 + 146 + 30);
-  return {
-    x: own.x + (bay.x - (winch.x + alarms.x) / 2) * share,
-    y: own.y + (bay.y - (winch.y + alarms.y) / 2) * share,
-  };
+  const label = page.locator(".console-labels .panel").getByText(name, { exact: true });
+  const [x = Number.NaN, y = Number.NaN] = ((await label.getAttribute("data-names")) ?? "")
+    .split(" ")
+    .map(Number);
+  const stage = await page.locator(".stage").boundingBox();
+  if (stage === null) throw new Error("there is no picture");
+  return { x: stage.x + x, y: stage.y + y };
 }

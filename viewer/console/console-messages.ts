@@ -1,5 +1,5 @@
-// What the view of a console and its worker say to each other: shapes as typed arrays, each once; frames as often as they
-// change; what a drag meets, what a drop would write, what the fit has found. Plain data both ways.
+// What the view of a console and the page's worker say to each other: shapes as typed arrays, each once; frames as often as they
+// change; what a drag meets, what a drop would write. What the worker of the fit has found. Plain data both ways.
 
 import type { Finding } from "../../src/diagnostics/finding.ts";
 import type { TextEdit } from "../../src/diagnostics/text-edit.ts";
@@ -8,13 +8,13 @@ import type { Frame } from "../../src/geometry/space/frame.ts";
 import type { Vector } from "../../src/geometry/space/vector.ts";
 import type { DesignSources } from "../core-messages.ts";
 
-export type ConsoleRequest =
-  | ({ readonly kind: "open"; readonly number: number } & DesignSources)
-  | { readonly kind: "drag"; readonly number: number; readonly move: PanelMove }
-  | { readonly kind: "settle"; readonly number: number; readonly move: PanelMove }
+/** What the view of a console asks of the page's worker, which has compiled the same texts for the page's own reading. */
+export type ConsoleQuestion =
+  | ({ readonly kind: "open" } & DesignSources)
+  | { readonly kind: "drag"; readonly move: PanelMove }
+  | { readonly kind: "settle"; readonly move: PanelMove }
   /** Composed solids as they are, by the solid kernel. */
-  | { readonly kind: "true-shapes"; readonly number: number }
-  | ({ readonly kind: "fit"; readonly number: number } & DesignSources);
+  | { readonly kind: "true-shapes" };
 
 export interface PanelMove {
   readonly panel: string;
@@ -22,14 +22,33 @@ export interface PanelMove {
 }
 
 export type ConsoleReply =
-  | { readonly kind: "scene"; readonly number: number; readonly scene: ConsoleScene }
+  | { readonly kind: "scene"; readonly scene: ConsoleScene }
   /** The design holds no console. */
-  | { readonly kind: "no-console"; readonly number: number }
-  | { readonly kind: "dragged"; readonly number: number; readonly step: DragReading }
-  | { readonly kind: "settled"; readonly number: number; readonly settlement: Settlement }
-  | { readonly kind: "progress"; readonly number: number; readonly words: string }
-  | { readonly kind: "fitted"; readonly number: number; readonly findings: readonly FitFinding[] }
-  | { readonly kind: "failed"; readonly number: number; readonly why: string };
+  | { readonly kind: "no-console" }
+  | { readonly kind: "dragged"; readonly step: DragReading }
+  | { readonly kind: "settled"; readonly settlement: Settlement }
+  | { readonly kind: "failed"; readonly why: string };
+
+/** A question of the console's view, and what is answered. */
+export interface ConsoleAsked {
+  readonly kind: "console";
+  readonly number: number;
+  readonly question: ConsoleQuestion;
+}
+
+export interface ConsoleAnswer {
+  readonly kind: "console";
+  readonly number: number;
+  readonly reply: ConsoleReply;
+}
+
+/** From the worker of the fit, which is sent the sources and nothing else. */
+export type FitReply = { readonly kind: "progress"; readonly words: string } | FitOutcome;
+
+export type FitOutcome =
+  | { readonly kind: "fitted"; readonly findings: readonly FitFinding[] }
+  | { readonly kind: "no-console" }
+  | { readonly kind: "failed"; readonly why: string };
 
 export interface ConsoleScene {
   readonly name: string;

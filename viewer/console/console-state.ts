@@ -49,10 +49,7 @@ export const changeLook = (change: Partial<Look>): void => {
   look.value = { ...look.value, ...change };
 };
 
-/**
- * Follows the texts until it is told to stop. The page's own reading comes first: two workers that read the same edit at once
- * take the processor from each other.
- */
+/** Follows the texts until it is told to stop. The page's own reading comes first, and the picture is of what it has compiled. */
 export const followDesign = (): (() => void) =>
   effect(() => {
     if (isCurrent.value) build(sourcesOf(texts.value));
@@ -64,7 +61,7 @@ const build = (sources: DesignSources): void => {
   });
 };
 
-/** The building of the first picture: its worker is ended. A change of the design, or the person, begins it again. */
+/** The building of the first picture is ended with its worker. A change of the design, or the person, begins it again. */
 export const giveUpBuilding = (): void => {
   client.giveUp();
   opening.value = { kind: "given-up" };
@@ -89,8 +86,6 @@ const take = (reply: ConsoleReply): void => {
       return;
     case "dragged":
     case "settled":
-    case "progress":
-    case "fitted":
       return;
   }
 };
