@@ -123,6 +123,37 @@ describe("the demo", () => {
   });
 });
 
+describe("the guide of the demo, in which nothing is found", () => {
+  test("has a fault made by hand, shown, and taken back", async () => {
+    const { page, complaints } = await openPage(stand);
+    page.setDefaultTimeout(60_000);
+    await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
+    const says = (words: string): Promise<void> =>
+      expect.poll(() => guideWords(page), { timeout: 60_000 }).toContain(words);
+    await says("1 of 8: Pick something");
+    expect(await page.locator(".findings h2").textContent()).toContain("0 faults");
+    await page.getByRole("application").focus();
+    await page.keyboard.press("Tab");
+    await says("Move it");
+    await page.keyboard.press("ArrowRight");
+    await says("Take it back");
+    await page.keyboard.press("Control+z");
+    await says("4 of 8: Do something wrong");
+    // Onto its neighbour, wherever that is, or over the edge.
+    for (let step = 0; step < 12; step += 1) await page.keyboard.press("Shift+ArrowRight");
+    await says("5 of 8: See what is found");
+    const finding = page.locator(".finding.fault button").first();
+    await finding.press("Enter");
+    await says("6 of 8: Put it right");
+    await page.keyboard.press("Control+z");
+    await says("7 of 8: Step into the console");
+    await page.getByRole("button", { name: "Next", exact: true }).click();
+    await says("8 of 8: Begin your own");
+    expect(complaints).toEqual([]);
+    await page.close();
+  }, 200_000);
+});
+
 describe("a list", () => {
   test("that is pasted makes a panel on the mount that is chosen, which is kept to be saved", async () => {
     const { page, complaints } = await openPage(stand);

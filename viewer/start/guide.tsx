@@ -15,8 +15,10 @@ export function Guide(): JSX.Element | null {
   const step = number === null ? undefined : GUIDE_STEPS[number];
   usePointing(step);
   if (number === null || step === undefined) return null;
+  if (number === 0) passed.clear();
+  passed.add(step);
   // Of a design without findings or console those steps are no steps.
-  const there = GUIDE_STEPS.filter((each) => each === step || each.isThere());
+  const there = GUIDE_STEPS.filter((each) => passed.has(each) || each.isThere() || each.isComing());
   const place = there.indexOf(step) + 1;
   return (
     <section
@@ -51,6 +53,9 @@ export function Guide(): JSX.Element | null {
     </section>
   );
 }
+
+/** Steps that were shown: they count, whatever has become of what they were about. */
+const passed = new Set<GuideStep>();
 
 /** On to the next step that this design has something for. */
 function next(): void {
