@@ -12,7 +12,7 @@ import {
   vector,
 } from "../../src/geometry/space/vector.ts";
 import { type CameraGoal, cameraPlace, framingGoal } from "../../viewer/console/camera-goal.ts";
-import { partedSpots } from "../../viewer/console/picture-labels.ts";
+import { leadOf, partedSpots, type Spot, spotRound } from "../../viewer/console/name-spots.ts";
 
 const OPENING = { across: 60, upright: 38 };
 
@@ -64,34 +64,109 @@ describe("a camera that frames a box", () => {
   });
 });
 
-describe("names that would lie over each other", () => {
-  const name = (key: string, x: number, y: number, rank = 2) => ({
+const isOver = (a: Spot, b: Spot): boolean =>
+  Math.abs(a.x - b.x) < (a.width + b.width) / 2 && Math.abs(a.y - b.y) < (a.height + b.height) / 2;
+
+describe("words that would lie over each other", () => {
+  const ground = { width: 776, height: 426, covered: [] };
+  const word = (key: string, x: number, y: number, rank = 2) => ({
     key,
     rank,
-    x,
-    y,
+    x: x + 100,
+    y: y + 100,
     width: 80,
     height: 16,
+    isLed: false,
   });
 
   test("stay where they are while there is room", () => {
-    const spots = partedSpots([name("a", 0, 0), name("b", 0, 30)]);
-    expect([spots.get("a")?.y, spots.get("b")?.y]).toEqual([0, 30]);
+    const spots = partedSpots([word("a", 0, 0), word("b", 0, 30)], ground);
+    expect([spots.get("a")?.y, spots.get("b")?.y]).toEqual([100, 130]);
   });
 
-  test("give way to the higher by their own height, and are left out where that is taken too", () => {
-    const spots = partedSpots([
-      name("a", 0, 0),
-      name("b", 10, 4),
-      name("c", 20, 0),
-      name("d", 20, 2),
-      name("chosen", 0, 2, 3),
-    ]);
-    expect(spots.get("chosen")?.y).toBe(2);
+  test("give way to the higher by rows of their own height, and are left out where that is taken too", () => {
+    const spots = partedSpots(
+      [
+        ...["a", "b", "c", "d", "e"].map((key, index) => word(key, 5 * index, 2 * index)),
+        word("chosen", 0, 2, 3),
+      ],
+      ground,
+    );
+    expect(spots.get("chosen")?.y).toBe(102);
     const kept = [...spots.values()];
     for (const [index, one] of kept.entries())
-      for (const other of kept.slice(index + 1))
-        expect(Math.abs(one.x - other.x) >= 80 || Math.abs(one.y - other.y) >= 16).toBe(true);
-    expect(spots.has("d")).toBe(false);
+      for (const other of kept.slice(index + 1)) expect(isOver(one, other)).toBe(false);
+    expect(spots.has("e")).toBe(false);
   });
 });
+
+describe("names of panels", () => {
+  /** Thirteen panels in a row of the picture, narrower than their names. */
+  const panels = Array.from(
+    { length: 13 },
+    (_, index): Spot => ({ x: 190 + index * 30, y: 200 + index * 4, width: 28, height: 40 }),
+  );
+  const names = panels.map(({ x, y }, index) => ({
+    key: `${index}`,
+    rank: index === 4 ? 3 : 2,
+    x,
+    y,
+    width: 86,
+    height: 15,
+    isLed: true,
+  }));
+  const ground = { width: 776, height: 426, covered: panels };
+  const spots = partedSpots(names, ground);
+
+  test("are all there, in the picture, over no panel and no other name", () => {
+    expect(spots.size).toBe(13);
+    const all = [...spots.values()];
+    for (const [index, spot] of all.entries()) {
+      expect(spot.x - spot.width / 2).toBeGreaterThanOrEqual(0);
+      expect(spot.x + spot.width / 2).toBeLessThanOrEqual(776);
+      expect(spot.y - spot.height / 2).toBeGreaterThanOrEqual(0);
+      expect(spot.y + spot.height / 2).toBeLessThanOrEqual(426);
+      for (const other of [...panels, ...all.slice(index + 1)])
+        expect(isOver(spot, other)).toBe(false);
+    }
+  });
+
+  test("are led to their panels by lines that cross no other", () => {
+    const turn = (a: Point, b: Point, c: Point): number =>
+      (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+    const lines = names.map((name) => leadOf(spots.get(name.key)!, name)!);
+    for (const [index, { from, to }] of lines.entries())
+      for (const other of lines.slice(index + 1)) {
+        const isCrossing =
+          turn(from, to, other.from) * turn(from, to, other.to) < 0 &&
+          turn(other.from, other.to, from) * turn(other.from, other.to, to) < 0;
+        expect(isCrossing).toBe(false);
+      }
+  });
+
+  test("stand over panels where these fill the picture, and are left out where there is no picture", () => {
+    const covered = [
+      spotRound([
+        { x: 0, y: 0 },
+        { x: 776, y: 426 },
+      ])!,
+    ];
+    expect(partedSpots(names, { ...ground, covered }).size).toBe(13);
+    expect(partedSpots(names, { width: 40, height: 10, covered: [] }).size).toBe(0);
+  });
+
+  test("have no line where they stand on what they name", () => {
+    const spot = { x: 100, y: 100, width: 80, height: 16 };
+    expect(leadOf(spot, { x: 120, y: 104 })).toBe(null);
+    // From the middle of its right edge.
+    expect(leadOf(spot, { x: 200, y: 100 })).toEqual({
+      from: { x: 140, y: 100 },
+      to: { x: 200, y: 100 },
+    });
+  });
+});
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}

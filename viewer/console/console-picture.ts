@@ -226,9 +226,11 @@ export class ConsolePicture {
     this.#aim();
     this.#renderer.render(this.#scene, this.#camera);
     if (this.#shown !== null)
-      showLabels(this.#labels, labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)), (at) =>
-        this.#onScreen(at),
-      );
+      showLabels(this.#labels, labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)), {
+        place: (at) => this.#onScreen(at),
+        width: this.#canvas.clientWidth,
+        height: this.#canvas.clientHeight,
+      });
     this.#frames += 1;
     const { target, distance, side, rise } = this.#goal;
     this.#canvas.dataset["frames"] = `${this.#frames}`;

@@ -5,6 +5,7 @@ import { dot, plus, scaled, type Vector } from "../../src/geometry/space/vector.
 import type { ConsoleScene } from "./console-messages.ts";
 import { floorGrid } from "./floor-grid.ts";
 import type { Cut, Look } from "./look.ts";
+import { leadOf, type Point, partedSpots, type Spot, spotRound } from "./name-spots.ts";
 import { crossesBox } from "./space-point.ts";
 
 export interface Label {
@@ -14,6 +15,8 @@ export interface Label {
   readonly look: string;
   /** Which stays where two would lie over each other: the higher. */
   readonly rank: number;
+  /** Corners of the panel that it names; none of what is no name of one. */
+  readonly over: readonly Vector[];
 }
 
 /** `eye`: numbers of the floor that the console hides from there are left out. */
@@ -21,41 +24,45 @@ export const labelsOf = (scene: ConsoleScene, look: Look, eye: Vector): readonly
   ...(look.showNames ? names(scene, look) : []),
   ...floorGrid(scene)
     .numbers.filter(({ at }) => !crossesBox(eye, at, scene.box))
-    .map(({ at, words }) => ({ key: `floor ${at.x} ${at.y}`, at, words, look: "floor", rank: 0 })),
+    .map(({ at, words }) => ({
+      key: `floor ${at.x} ${at.y}`,
+      at,
+      words,
+      look: "floor",
+      rank: 0,
+      over: [],
+    })),
   ...look.notes.map(({ kind, at, words }, index) => ({
     key: `note ${index}`,
     at,
     words,
     look: `note ${kind}`,
     rank: 4,
+    over: [],
   })),
 ];
-
-/** From the left edge of a panel to the middle of its name, mm. */
-const BESIDE = 14;
 
 const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Label[] => [
   ...bays.flatMap(({ id, frame, width, length }) =>
     firstKept(look.cut, [
       plus(plus(frame.origin, scaled(frame.x, width / 2 + 30)), scaled(frame.y, length / 2)),
-    ]).map((at) => ({ key: `bay ${id}`, at, words: `bay ${id}`, look: "bay", rank: 1 })),
+    ]).map((at) => ({ key: `bay ${id}`, at, words: `bay ${id}`, look: "bay", rank: 1, over: [] })),
   ),
   ...panels.flatMap(({ name, width, height }) => {
     const frame = look.moved.get(name) ?? groups.find(({ key }) => key === name)?.frame;
     if (frame === undefined) return [];
-    // Beside its edges: over the panel it would hide what it names.
-    const places = [-BESIDE, width + BESIDE].flatMap((aside) =>
-      [height / 2, 0, height].map((up) =>
-        plus(frame.origin, plus(scaled(frame.x, aside), scaled(frame.y, up))),
-      ),
-    );
+    const onFace = (across: number, up: number): Vector =>
+      plus(frame.origin, plus(scaled(frame.x, across * width), scaled(frame.y, up * height)));
+    const corners = [onFace(0, 0), onFace(1, 0), onFace(1, 1), onFace(0, 1)];
     const isChosen = name === look.chosen;
-    return firstKept(look.cut, places).map((at) => ({
+    // Where the middle is cut away, what is left of the panel is named.
+    return firstKept(look.cut, [onFace(0.5, 0.5), ...corners]).map((at) => ({
       key: `panel ${name}`,
       at,
       words: name,
       look: isChosen ? "panel chosen" : "panel",
       rank: isChosen ? 3 : 2,
+      over: corners,
     }));
   }),
 ];
@@ -64,62 +71,67 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
 const firstKept = (cut: Cut | null, places: readonly Vector[]): readonly Vector[] =>
   places.filter((at) => cut === null || dot(cut.normal, at) >= cut.offset).slice(0, 1);
 
-interface Spot {
-  readonly x: number;
-  readonly y: number;
+/** How a point of the console is seen: pixels from the upper left of a picture of that size, null where it is not in it. */
+export interface Seen {
+  readonly place: (at: Vector) => Point | null;
   readonly width: number;
   readonly height: number;
 }
 
-/** Between two labels, in pixels. */
-const GAP = 2;
-
-/** Where each is drawn, by its key: a lower one gives way by its own height, and is left out where that does not help. */
-export const partedSpots = (
-  wanted: readonly (Spot & { readonly key: string; readonly rank: number })[],
-): ReadonlyMap<string, Spot> => {
-  const taken = new Map<string, Spot>();
-  for (const { key, x, y, width, height } of wanted.toSorted((a, b) => b.rank - a.rank)) {
-    const free = [0, 1, -1]
-      .map((by) => ({ x, y: y + by * (height + GAP), width, height }))
-      .find((spot) => ![...taken.values()].some((other) => isOver(spot, other)));
-    if (free !== undefined) taken.set(key, free);
-  }
-  return taken;
-};
-
-const isOver = (a: Spot, b: Spot): boolean =>
-  Math.abs(a.x - b.x) < (a.width + b.width) / 2 + GAP &&
-  Math.abs(a.y - b.y) < (a.height + b.height) / 2 + GAP - 1;
-
-/** `place`: pixels from the upper left, null where it lies behind the eye. */
 export const showLabels = (
   holder: HTMLElement,
   labels: readonly Label[],
-  place: (at: Vector) => { readonly x: number; readonly y: number } | null,
+  { place, width, height }: Seen,
 ): void => {
   const known = new Map<string, HTMLElement>();
   for (const child of [...holder.children])
     if (child instanceof HTMLElement) known.set(child.dataset["key"] ?? "", child);
-  const wanted = labels.flatMap(({ key, at, words, look, rank }) => {
+  const elementFor = (key: string): HTMLElement => {
     const element = known.get(key) ?? document.createElement("span");
     known.delete(key);
-    element.className = look;
     element.dataset["key"] = key;
     if (element.parentElement === null) holder.append(element);
+    return element;
+  };
+  const wanted = labels.flatMap(({ key, at, words, look, rank, over }) => {
+    const element = elementFor(key);
+    element.className = look;
     const size = sizeOf(element, words);
     const seen = place(at);
     element.hidden = true;
-    return seen === null ? [] : [{ key, rank, element, ...seen, ...size }];
+    if (seen === null) return [];
+    // The name of a bay has room beside it, and needs no line.
+    const isLed = over.length > 0 || look === "bay";
+    return [{ key, rank, element, isLed, isOfPanel: over.length > 0, ...seen, ...size }];
   });
-  for (const left of known.values()) left.remove();
-  const spots = partedSpots(wanted);
-  for (const { key, element, x, y } of wanted) {
-    const spot = spots.get(key);
+  const covered = labels.flatMap(
+    ({ over }) => spotRound(over.flatMap((corner) => place(corner) ?? [])) ?? [],
+  );
+  const spots = partedSpots(wanted, { width, height, covered });
+  for (const each of wanted) {
+    const spot = spots.get(each.key);
+    const { element, isOfPanel } = each;
+    const at = spot ?? each;
     element.hidden = false;
     element.style.visibility = spot === undefined ? "hidden" : "";
-    element.style.transform = `translate(${x.toFixed(1)}px, ${(spot?.y ?? y).toFixed(1)}px) translate(-50%, -50%)`;
+    element.style.transform = `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px) translate(-50%, -50%)`;
+    if (!isOfPanel) continue;
+    element.dataset["names"] = `${each.x.toFixed(1)} ${each.y.toFixed(1)}`;
+    if (spot !== undefined) lead(() => elementFor(`${each.key} lead`), spot, each);
   }
+  for (const left of known.values()) left.remove();
+};
+
+/** A line to what is named, with a dot at its end. */
+const lead = (element: () => HTMLElement, spot: Spot, to: Point): void => {
+  const line = leadOf(spot, to);
+  if (line === null) return;
+  const { from } = line;
+  const [x, y] = [to.x - from.x, to.y - from.y];
+  const drawn = element();
+  drawn.className = "lead";
+  drawn.style.width = `${Math.hypot(x, y).toFixed(1)}px`;
+  drawn.style.transform = `translate(${from.x.toFixed(1)}px, ${from.y.toFixed(1)}px) rotate(${Math.atan2(y, x).toFixed(4)}rad)`;
 };
 
 interface Measured {
