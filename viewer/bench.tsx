@@ -14,6 +14,7 @@ import { FileBar } from "./files/file-bar.tsx";
 import { SnapshotList } from "./files/snapshot-list.tsx";
 import { gone } from "./files/stored-state.ts";
 import { FindingList } from "./finding-list.tsx";
+import { isBesideShown } from "./job-pack/beside.ts";
 import { isPackOpen, PackBehindDoor } from "./job-pack/pack-door.tsx";
 import { OpenBar } from "./open-bar.tsx";
 import { allFindings, panelFindings } from "./panel/board.ts";
@@ -27,7 +28,7 @@ import { Waiting } from "./waiting.tsx";
 
 export function Bench(): JSX.Element {
   return (
-    <div class={isStartOpen.value ? "bench starting" : "bench"}>
+    <div class={isBesideSeen() ? "bench" : "bench wide"}>
       <header>
         <h1>Consolewright</h1>
         <OpenBar />
@@ -54,11 +55,16 @@ export function Bench(): JSX.Element {
           <PanelView />
         )}
       </main>
-      {!isStartOpen.value && <Beside />}
+      {isBesideSeen() && <Beside />}
       <GuideBehindDoor />
     </div>
   );
 }
+
+/** Not where one begins, and beside the files of a pack only when it is asked for. */
+const isBesideSeen = (): boolean =>
+  !isStartOpen.value &&
+  (isListOpen.value || isConsoleOpen() || !isPackOpen() || isBesideShown.value);
 
 function Beside(): JSX.Element {
   return (

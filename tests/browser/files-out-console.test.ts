@@ -97,11 +97,18 @@ describe("a small console", () => {
         .reduce((sum, count) => sum + count, 0);
       expect(held).toBeGreaterThan(1);
       await page.getByText(`HOLD: ${held} questions are open in all packs.`).waitFor();
-      // The report in HTML is shown as the words of the one in Markdown, and as nobody's markup.
+      // The report is read as it is meant to be, in both its forms; the one in HTML has its own style and picture.
+      await choose(page, /^fit-report\.md/);
+      await page.getByRole("article").getByRole("table").first().waitFor();
       await choose(page, /^fit-report\.html/);
-      const report = page.locator(".file-preview pre");
-      await report.filter({ hasText: /^# / }).waitFor();
-      expect(await report.textContent()).not.toMatch(/<html|<table/);
+      const report = page.frameLocator(".report-preview");
+      await report.getByRole("table").first().waitFor();
+      expect(await report.locator("svg").count()).toBe(1);
+      // #33506b, which the report's style gives to its headings of tables and nothing else has.
+      const heading = report.getByRole("columnheader").first();
+      expect(await heading.evaluate((cell) => getComputedStyle(cell).color)).toBe(
+        "rgb(51, 80, 107)",
+      );
       // And the console's drawings are there to be looked at, its model in space too.
       await choose(page, /\.glb/);
       await page.locator("canvas[data-drawn]").waitFor();
@@ -128,6 +135,43 @@ describe("a small console", () => {
     PATIENCE,
   );
 });
+
+const MARKUP = "</h1><script>top.document.title='taken'</script><img src=x onerror=alert(1)>";
+
+test(
+  "a console that wants to be markup is words in its report, in a frame that may do nothing",
+  async () => {
+    const words = JSON.stringify(MARKUP);
+    const hostile = (text: string): string =>
+      text
+        .replace(/^kind: (console|panel)$/m, `kind: $1\ntitle: ${words}`)
+        .replace("at: centre }", 'at: centre, legend: "<b>S</b>" }');
+    const { page, complaints } = await opened({
+      entry: "console.yaml",
+      files: Object.fromEntries(
+        Object.entries(sound.files).map(([path, text]) => [path, hostile(text)]),
+      ),
+    });
+    await enter(page);
+    await made(page);
+    await page.getByLabel("Pack of").selectOption({ label: "The console itself" });
+    await page.getByRole("button", { name: /^Save console\.zip/ }).waitFor();
+    for (const paper of [/^README\.md/, /^fit-report\.md/]) {
+      await choose(page, paper);
+      await page.getByRole("article").getByText("</h1><script>").first().waitFor();
+    }
+    await choose(page, /^fit-report\.html/);
+    const frame = page.locator("iframe");
+    expect(await frame.getAttribute("sandbox")).toBe("");
+    const report = page.frameLocator("iframe");
+    await report.getByRole("heading", { level: 1 }).filter({ hasText: MARKUP }).waitFor();
+    expect(await report.locator("script, img").count()).toBe(0);
+    expect(await page.locator(".job-pack script").count()).toBe(0);
+    expect(await page.title()).toBe("Consolewright");
+    expect(complaints.filter((words) => !/GPU stall|swiftshader/i.test(words))).toEqual([]);
+  },
+  PATIENCE,
+);
 
 test(
   "another console's packs are neither shown nor saved",

@@ -58,6 +58,72 @@ test(
 );
 
 test(
+  "the kinds of files that make chooses between leave with the same bytes",
+  async () => {
+    const open = await opened(FIRST_PANEL);
+    const { page, complaints } = open;
+    await enter(page);
+    await made(page);
+    const zipNow = async (kinds: readonly string[]): Promise<readonly string[]> => {
+      await expect.poll(() => page.locator(".making").count(), { timeout: PATIENCE }).toBe(0);
+      const zip = await saved(page, /^Save first-panel\.zip/);
+      const wanted = byCommand(open, "panel.yaml", "--zip", kinds)("first-panel.zip");
+      expect(zip.bytes.equals(wanted)).toBe(true);
+      return zipEntries(wanted).map(({ name }) => name);
+    };
+    await page.getByLabel("with a mock-up on card").check();
+    await page.getByRole("heading", { name: /^Card for a first fitting: / }).waitFor();
+    expect((await zipNow(["--card"])).join()).toContain("first-panel/card/");
+    await page.getByRole("combobox", { name: "Files", exact: true }).selectOption("fascia");
+    await page.getByRole("heading", { name: "Papers" }).waitFor();
+    await page.getByRole("button", { name: /^README/ }).waitFor({ state: "detached" });
+    expect((await zipNow(["--card", "--only", "fascia"])).join()).not.toContain("README");
+    await page.getByLabel("with a mock-up on card").uncheck();
+    await page.getByRole("heading", { name: /^Card/ }).first().waitFor({ state: "detached" });
+    expect((await zipNow(["--only", "fascia"])).join()).not.toContain("/card/");
+    expect(complaints).toEqual([]);
+  },
+  PATIENCE,
+);
+
+test.each([
+  [1280, 720],
+  [768, 1024],
+])(
+  "at %i by %i the files have the room, and one act brings the text back",
+  async (width, height) => {
+    const { page } = await opened(FIRST_PANEL);
+    await page.setViewportSize({ width, height });
+    await enter(page);
+    await made(page);
+    const files = (await page.locator(".pack-files").boundingBox())!;
+    expect(files.width).toBeGreaterThan(0.95 * width);
+    const preview = (await page.locator(".file-preview").boundingBox())!;
+    expect(preview.width).toBeGreaterThan(0.6 * width);
+    // The file is seen beside its list, without going down the page first.
+    expect(preview.y).toBeLessThan(height / 3);
+    const text = page.getByRole("textbox", { name: /^Text of / });
+    expect(await text.count()).toBe(0);
+    const beside = page.getByRole("button", { name: "Text and findings" });
+    expect(await beside.getAttribute("aria-expanded")).toBe("false");
+    await beside.press("Enter");
+    await text.waitFor();
+    await expect.poll(() => page.locator("aside").evaluate(isInSight)).toBe(true);
+    await beside.press("Enter");
+    await text.waitFor({ state: "detached" });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      width,
+    );
+  },
+  PATIENCE,
+);
+
+const isInSight = (element: Element): boolean => {
+  const { top, bottom } = element.getBoundingClientRect();
+  return top < innerHeight && bottom > 0;
+};
+
+test(
   "the first panel shows each kind of file",
   async () => {
     const { page, complaints } = await opened(FIRST_PANEL);
@@ -81,11 +147,19 @@ test(
     await choose(page, /^parts-list\.csv/);
     await page.getByRole("cell", { name: "push-button-16" }).waitFor();
     await choose(page, /^README\.md/);
-    const readme = page.locator("pre").filter({ hasText: "## Order of work" });
+    const readme = page.getByRole("article", { name: "README.md" });
+    await readme.getByRole("heading", { name: "Order of work" }).waitFor();
+    await readme.getByRole("row", { name: /^parts-list\.csv what to buy/ }).waitFor();
+    const front = readme.getByRole("img", { name: "front of the panel" });
+    expect(
+      await front.evaluate((image: HTMLImageElement) =>
+        image.decode().then(() => image.naturalWidth),
+      ),
+    ).toBeGreaterThan(100);
     // What is open is counted as the pack's own first page counts it.
     const [, open = ""] =
-      /\*\*(HOLD: \d+ questions are open\.)\*\*/.exec((await readme.textContent()) ?? "") ?? [];
-    await page.getByText(open, { exact: true }).waitFor();
+      /(HOLD: \d+ questions are open\.)/.exec((await readme.textContent()) ?? "") ?? [];
+    await page.locator(".pack-standing").getByText(open, { exact: true }).waitFor();
     expect(open).not.toBe("");
     expect(complaints).toEqual([]);
   },
@@ -176,10 +250,10 @@ test(
     const buttons = page.locator(".file-list button");
     for (const button of await buttons.all()) {
       await button.click();
-      expect(await page.locator(".job-pack :is(script, b:has(> b), iframe, object)").count()).toBe(
-        0,
-      );
+      const foreign = ".job-pack :is(script, b:has(> b), iframe, object)";
+      expect(await page.locator(foreign).count()).toBe(0);
       expect(await page.locator(".file-preview img:not(.picture-preview)").count()).toBe(0);
+      expect(await page.locator(".paper-preview :is(b, script)").count()).toBe(0);
     }
     expect(await page.title()).toBe("Consolewright");
     expect(complaints.filter((words) => !/GPU stall|swiftshader/i.test(words))).toEqual([]);

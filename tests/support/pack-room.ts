@@ -80,12 +80,13 @@ export const byCommand = (
   { folder }: DeskDesign,
   entry: string,
   form: "--zip" | "--one-zip",
+  kinds: readonly string[] = [],
 ): ((name: string) => Buffer) => {
   const out = mkdtempSync(join(tmpdir(), "consolewright-zips-"));
   onTestFinished(() => rmSync(out, { recursive: true, force: true }));
   execFileSync(
     process.execPath,
-    [join(root, "dist/cli/main.js"), "make", entry, form, "--out", out],
+    [join(root, "dist/cli/main.js"), "make", entry, form, ...kinds, "--out", out],
     { cwd: folder, stdio: ["ignore", "ignore", "pipe"] },
   );
   return (name) => readFileSync(join(out, name));

@@ -59,7 +59,7 @@ const made = async (run: Promise<void>): Promise<void> => {
   await run;
 };
 
-const ALL = { kind: "all" } as const;
+const ALL = { kind: "all", only: "everything", card: false } as const;
 
 let opened = 0;
 

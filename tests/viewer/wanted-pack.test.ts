@@ -2,7 +2,7 @@
 // other code.
 
 import { expect, test } from "vitest";
-import type { PackWant } from "../../viewer/job-pack/pack-messages.ts";
+import type { PackOf } from "../../viewer/job-pack/pack-messages.ts";
 import { wantedPack } from "../../viewer/job-pack/wanted-pack.ts";
 import { openKernel } from "../support/kernel.ts";
 import { SMALL_CONSOLE } from "../support/small-console.ts";
@@ -17,7 +17,8 @@ const TEXTS = new Map(
   ]),
 );
 
-const made = async (want: PackWant) => {
+const made = async (what: PackOf) => {
+  const want = { ...what, only: "everything", card: false } as const;
   const bench = {
     library: testLibrary(),
     kernel: openKernel,

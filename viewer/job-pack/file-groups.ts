@@ -26,7 +26,8 @@ const groupOf = ({ path, kind }: PackFile): string => {
     case "cut-dxf":
     case "cut-dxf-r12": {
       const name = path.split("/").at(-1) ?? path;
-      return `Cut: ${name.replace(/\.(nominal|kerf-[\d.]+)\.(svg|dxf|r12\.dxf)$/, "")}`;
+      const what = path.startsWith("card/") ? "Card for a first fitting" : "Cut";
+      return `${what}: ${name.replace(/\.(nominal|kerf-[\d.]+)\.(svg|dxf|r12\.dxf)$/, "")}`;
     }
     case "print-3mf":
     case "print-stl":
@@ -61,6 +62,7 @@ const groupOf = ({ path, kind }: PackFile): string => {
 
 const ORDER = [
   "Cut",
+  "Card",
   "To print",
   "Label films",
   "Drawings",

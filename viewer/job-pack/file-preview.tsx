@@ -4,8 +4,10 @@ import type { JSX } from "preact";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 import { CutPreview } from "./cut-preview.tsx";
 import type { MadePack } from "./pack-messages.ts";
+import { PaperPreview } from "./paper-preview.tsx";
 import { PdfPreview } from "./pdf-preview.tsx";
 import { PicturePreview } from "./picture-preview.tsx";
+import { ReportPreview } from "./report-preview.tsx";
 import { SolidPreview } from "./solid-preview.tsx";
 import { TextPreview } from "./text-preview.tsx";
 
@@ -38,40 +40,21 @@ export function FilePreview(props: {
     case "parts-list":
     case "hand-operations":
     case "assembly":
-      return byEnding(file, made);
     case "fit-report":
-      return <ReportPreview file={file} files={made.files} />;
     case "readme":
     case "findings":
     case "manifest":
-      return <TextPreview file={file} />;
+      return byEnding(file, made);
   }
 }
 
-/** The report in HTML is read from the Markdown beside it: no markup of a file becomes the page's. */
-function ReportPreview(props: {
-  readonly file: PackFile;
-  readonly files: readonly PackFile[];
-}): JSX.Element {
-  const { file, files } = props;
-  const path = file.path.replace(/\.html$/, ".md");
-  const plain = files.find((each) => each.path === path);
-  if (path === file.path || plain === undefined) return <TextPreview file={file} />;
-  return (
-    <>
-      <p class="quiet">
-        Shown from {path}, the same report in plain text; with its picture it is seen when{" "}
-        {file.path} is saved and opened.
-      </p>
-      <TextPreview file={plain} />
-    </>
-  );
-}
-
-/** Papers whose files are of several kinds: frame papers have pictures beside their text. */
+/** Papers whose files are of several kinds: frame papers have pictures beside their text, a report has its data. */
 const byEnding = (file: PackFile, made: MadePack): JSX.Element => {
   if (file.path.endsWith(".svg")) return <PicturePreview file={file} />;
   if (file.path.endsWith(".pdf"))
     return <PdfPreview file={file} key={`${file.path} ${made.files.length}`} />;
+  if (file.path.endsWith(".md"))
+    return <PaperPreview file={file} files={made.files} key={file.path} />;
+  if (file.path.endsWith(".html")) return <ReportPreview file={file} key={file.path} />;
   return <TextPreview file={file} />;
 };

@@ -2,13 +2,19 @@
 // there are none. Plain data both ways.
 
 import type { PackFile } from "../../src/pack/pack-file.ts";
+import type { PackOptions } from "../../src/pack/panel-pack.ts";
 import type { DesignSources, PlacedFinding } from "../core-messages.ts";
 
 /** The pack of one panel, of the console itself, or all of them in one zip. */
-export type PackWant =
+export type PackOf =
   | { readonly kind: "panel"; readonly panel: string }
   | { readonly kind: "console" }
   | { readonly kind: "all" };
+
+/** Which kinds of files it holds: what `make` takes as `--only` and `--card`. */
+export type PackKinds = Pick<PackOptions, "only" | "card">;
+
+export type PackWant = PackOf & PackKinds;
 
 export interface PackRequest extends DesignSources {
   readonly number: number;

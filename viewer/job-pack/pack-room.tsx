@@ -3,23 +3,27 @@
 
 import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
+import type { PlacedFinding } from "../core-messages.ts";
 import { choosePanel, panels, pointAt, texts } from "../desk.ts";
 import { giveFile } from "../files/give-file.ts";
+import { isBesideShown } from "./beside.ts";
 import { sizeWords } from "./file-groups.ts";
 import { FileList } from "./file-list.tsx";
 import { FilePreview } from "./file-preview.tsx";
-import type { HeldPack, MadePack, PackWant } from "./pack-messages.ts";
+import type { HeldPack, MadePack } from "./pack-messages.ts";
 import {
   askConsole,
   chosenFile,
   giveUp,
   hasConsole,
   isOutOfDate,
+  kinds,
   makePack,
   making,
   news,
   shown,
   want,
+  wantAll,
   whole,
 } from "./pack-state.ts";
 import "./pack.css";
@@ -34,11 +38,13 @@ export function PackRoom(): JSX.Element {
     <section class="job-pack" aria-label="Job pack">
       <PackBar />
       <MakingLine />
-      <p class="quiet" role="status">
-        {news.value}
-      </p>
-      {whole.value !== null && <WholeStanding made={whole.value} />}
-      {held !== null && <Standing made={held.made} />}
+      <div class="pack-standing">
+        <p class="quiet" role="status">
+          {news.value}
+        </p>
+        {whole.value !== null && <WholeStanding made={whole.value} />}
+        {held !== null && <Standing made={held.made} />}
+      </div>
       {held !== null && held.made.files.length > 0 && <Files made={held.made} />}
     </section>
   );
@@ -49,11 +55,26 @@ function PackBar(): JSX.Element {
   return (
     <div class="pack-bar">
       <Choice />
+      <Kinds />
       <button type="button" class="act" onClick={() => void makePack(want.value)}>
         {held === null ? "Make the pack" : "Make it again"}
       </button>
       {held?.made.zip != null && <ZipButton zip={held.made.zip} isOld={isOutOfDate.value} />}
       {hasConsole.value && <WholeConsole />}
+      <button
+        type="button"
+        class="act beside"
+        aria-expanded={isBesideShown.value}
+        onClick={() => {
+          isBesideShown.value = !isBesideShown.value;
+          // Where there is no room beside the files they lie below.
+          requestAnimationFrame(() =>
+            document.querySelector("aside")?.scrollIntoView({ block: "nearest" }),
+          );
+        }}
+      >
+        Text and findings
+      </button>
     </div>
   );
 }
@@ -71,7 +92,7 @@ function Choice(): JSX.Element {
           const { value } = event.currentTarget;
           askConsole(value === CONSOLE);
           if (value !== CONSOLE) choosePanel(value);
-          if (shown.value === null) void makePack(want.value);
+          makeWhereNew();
         }}
       >
         {panels.value.map(({ name, title }) => (
@@ -82,6 +103,45 @@ function Choice(): JSX.Element {
         {hasConsole.value && <option value={CONSOLE}>The console itself</option>}
       </select>
     </label>
+  );
+}
+
+/** What is there already is shown again. */
+const makeWhereNew = (): void => {
+  if (shown.value === null) void makePack(want.value);
+};
+
+/** The kinds of files that `make` chooses between. */
+function Kinds(): JSX.Element {
+  const { only, card } = kinds.value;
+  return (
+    <>
+      <label>
+        Files{" "}
+        <select
+          value={only}
+          onChange={(event) => {
+            const isFascia = event.currentTarget.value === "fascia";
+            kinds.value = { ...kinds.value, only: isFascia ? "fascia" : "everything" };
+            makeWhereNew();
+          }}
+        >
+          <option value="everything">everything</option>
+          <option value="fascia">cut files only</option>
+        </select>
+      </label>
+      <label>
+        <input
+          type="checkbox"
+          checked={card}
+          onChange={(event) => {
+            kinds.value = { ...kinds.value, card: event.currentTarget.checked };
+            makeWhereNew();
+          }}
+        />
+        with a mock-up on card
+      </label>
+    </>
   );
 }
 
@@ -109,7 +169,7 @@ function WholeConsole(): JSX.Element {
   const made = whole.value;
   if (made?.zip != null) return <ZipButton zip={made.zip} isOld={false} />;
   return (
-    <button type="button" class="act" onClick={() => void makePack(ALL)}>
+    <button type="button" class="act" onClick={() => void makePack(wantAll.value)}>
       Make all packs as one zip
     </button>
   );
@@ -124,8 +184,6 @@ function WholeStanding({ made }: { readonly made: MadePack }): JSX.Element {
     </>
   );
 }
-
-const ALL: PackWant = { kind: "all" };
 
 function MakingLine(): JSX.Element | null {
   const now = making.value;
@@ -192,7 +250,7 @@ function Held({ held }: { readonly held: readonly HeldPack[] }): JSX.Element | n
           <ul>
             {faults.map((placed) => (
               <li key={`${placed.finding.code} ${placed.line} ${placed.finding.message}`}>
-                <button type="button" onClick={() => pointAt(placed)}>
+                <button type="button" onClick={() => pointedOut(placed)}>
                   {placed.finding.message}
                 </button>{" "}
                 <span class="quiet">
@@ -206,6 +264,12 @@ function Held({ held }: { readonly held: readonly HeldPack[] }): JSX.Element | n
     </>
   );
 }
+
+/** Its line is marked in the text: that has to be seen. */
+const pointedOut = (placed: PlacedFinding): void => {
+  isBesideShown.value = true;
+  pointAt(placed);
+};
 
 function Files({ made }: { readonly made: MadePack }): JSX.Element {
   const file = chosenFile.value;

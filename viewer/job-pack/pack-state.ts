@@ -14,7 +14,7 @@ import {
   texts,
 } from "../desk.ts";
 import { type PackRun, runPack } from "./pack-client.ts";
-import type { MadePack, PackWant } from "./pack-messages.ts";
+import type { MadePack, PackKinds, PackOf, PackWant } from "./pack-messages.ts";
 
 export interface HeldMade {
   readonly of: DesignSources;
@@ -32,15 +32,24 @@ export const making = signal<Making>({ kind: "idle" });
 /** What was done last, in words that are read out. */
 export const news = signal("");
 const chosenPath = signal<string | null>(null);
+/** Chosen for all packs of the page, until it is chosen otherwise. */
+export const kinds = signal<PackKinds>({ only: "everything", card: false });
 
 export const hasConsole: ReadonlySignal<boolean> = computed(() => consoleReading.value !== null);
 
 /** The pack that is shown: of the open panel, or of the console itself. */
 export const want: ReadonlySignal<PackWant> = computed(() =>
-  isConsoleAsked.value && hasConsole.value
-    ? { kind: "console" }
-    : { kind: "panel", panel: panel.value?.name ?? "" },
+  wanting(
+    isConsoleAsked.value && hasConsole.value
+      ? { kind: "console" }
+      : { kind: "panel", panel: panel.value?.name ?? "" },
+  ),
 );
+
+/** Of all packs, with the same kinds of files. */
+export const wantAll: ReadonlySignal<PackWant> = computed(() => wanting({ kind: "all" }));
+
+const wanting = (what: PackOf): PackWant => ({ ...what, ...kinds.value });
 
 export const shown: ReadonlySignal<HeldMade | null> = computed(
   () => packs.value.get(keyOf(want.value)) ?? null,
@@ -48,7 +57,7 @@ export const shown: ReadonlySignal<HeldMade | null> = computed(
 
 /** All packs in one, where they were made from what is open as it is now. */
 export const whole: ReadonlySignal<MadePack | null> = computed(() => {
-  const held = packs.value.get(keyOf({ kind: "all" })) ?? null;
+  const held = packs.value.get(keyOf(wantAll.value)) ?? null;
   return held !== null && isOfNow(held) ? held.made : null;
 });
 
@@ -111,9 +120,8 @@ const stop = (): void => {
 
 const madeWords = ({ files, held, zip }: MadePack): string => {
   if (held.length > 0) return "Not made: see what stands against it.";
-  return zip !== null && files.length === 0
-    ? `${zip.name} is made.`
-    : `The pack is made: ${files.length} files.`;
+  if (zip === null) return "There is nothing to make.";
+  return files.length === 0 ? `${zip.name} is made.` : `The pack is made: ${files.length} files.`;
 };
 
 /** A pack of another design, or of another console among its texts, is none of this one. */
@@ -123,4 +131,6 @@ const keyOf = (wanted: PackWant): string =>
     consoleFile.value ?? "",
     wanted.kind,
     wanted.kind === "panel" ? wanted.panel : "",
+    wanted.only,
+    wanted.card,
   ].join("\n");

@@ -5,9 +5,14 @@ import type { JSX } from "preact";
 import { useMemo } from "preact/hooks";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 
-export function PicturePreview({ file }: { readonly file: PackFile }): JSX.Element {
+export function PicturePreview(props: {
+  readonly file: PackFile;
+  /** For who doesn't see it; its path where it stands by itself. */
+  readonly name?: string;
+}): JSX.Element {
+  const { file, name = file.path } = props;
   const address = useMemo(() => imageAddress(file), [file]);
-  return <img class="picture-preview" src={address} alt={file.path} />;
+  return <img class="picture-preview" src={address} alt={name} />;
 }
 
 /** As data in the address, which goes with the image: an address of a blob would have to be given back. */

@@ -36,7 +36,9 @@ export const solidMeshes = (
       const bodies = stl === undefined ? [] : readStl(stl.bytes, stl.path).bodies;
       return told(
         bodies,
-        ` Drawn from ${stem}.stl: a STEP holds faces and true arcs, no triangles.`,
+        stl === undefined
+          ? " This page has no reader of STEP files: save it and open it in a CAD program."
+          : ` What you see is ${stem}.stl, the STL of the same solid: this page has no reader of STEP files, whose arcs are true ones.`,
       );
     }
   }

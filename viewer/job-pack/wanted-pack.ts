@@ -5,6 +5,7 @@ import { distinctFindings } from "../../src/diagnostics/distinct-findings.ts";
 import type { Finding } from "../../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
+import { isNothing } from "../../src/making/nothing-to-write.ts";
 import {
   type PackDraft,
   type PackPlan,
@@ -48,7 +49,7 @@ export const wantedPack = async (
 ): Promise<Wanted> => {
   bench.tell("reading the design");
   const { entry, project } = projectWith(want, sources, bench);
-  const kernel = wantsKernel(project, "everything") ? await bench.kernel() : null;
+  const kernel = wantsKernel(project, want.only) ? await bench.kernel() : null;
   const fit = kernel === null ? null : fitted(project, kernel, bench.tell);
   const { panels, findings, memory } = project;
   const all = distinctFindings([...findings, ...panels.flatMap((panel) => panel.findings)]);
@@ -59,7 +60,7 @@ export const wantedPack = async (
   const drafts = plans.map((plan, index) => {
     const what = plan.kind === "console" ? "the console itself" : plan.name;
     bench.tell(`making ${what}${plans.length > 1 ? `, ${index + 1} of ${plans.length}` : ""}`);
-    return plan.make({ only: "everything", card: false, kernel });
+    return plan.make({ only: want.only, card: want.card, kernel });
   });
   bench.tell("packing the zip");
   const questions = questionsOf(want, project, fit);
@@ -155,13 +156,17 @@ const madePack = (
       }),
     );
   if (want.kind === "all") {
-    const zipped = drafts.map((draft) => inJointZip(draft, project));
+    const zipped = drafts
+      .filter((draft) => !isNothing(draft))
+      .map((draft) => inJointZip(draft, project));
     const zip = isWhole ? { name: jointZipName(project), bytes: packZip(zipped) } : null;
     return { files: [], cuts: new Map(), missing: [], held, zip };
   }
   const [draft] = drafts;
   if (draft === undefined || !isWhole)
     return { files: [], cuts: new Map(), missing: [], held, zip: null };
+  if (isNothing(draft))
+    return { files: [], cuts: new Map(), missing: [NOTHING_CUT], held, zip: null };
   const zip = {
     name: ownZipName(draft, project),
     bytes: packZip([inOwnZip(draft, project)]),
@@ -169,6 +174,9 @@ const madePack = (
   const { files } = draft.pack;
   return { files, cuts: cutsOf(want, project), missing: missingIn(draft), held, zip };
 };
+
+const NOTHING_CUT =
+  "Nothing of the console itself is cut: it has no frame. Each panel has a pack of its own.";
 
 const cutsOf = (want: PackWant, project: Project): ReadonlyMap<string, CutSizes> => {
   if (want.kind !== "panel") {

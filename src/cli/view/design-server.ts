@@ -235,7 +235,7 @@ const send = (response: ServerResponse, status: number, message: object): void =
 /** No script but the page's own, no frame round it, nothing kept, nothing told to others. */
 const HEADERS = {
   "content-security-policy":
-    "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; worker-src 'self'; style-src 'self'; connect-src 'self'; " +
+    "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; worker-src 'self'; style-src 'self' 'sha256-l8RRgHDtgHFNec9RqrMtyxf8ajH+mnW3dXbTtu4hEtA='; connect-src 'self'; " +
     "img-src 'self' data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   "x-content-type-options": "nosniff",
   "referrer-policy": "no-referrer",
