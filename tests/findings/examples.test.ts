@@ -85,6 +85,7 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/bodies-collide",
     "checks/cut-outs-overlap",
     "checks/edge-distance",
+    "checks/frame-knees",
     "checks/frame-lap",
     "checks/frame-rail-hole",
     "checks/frame-rail-web",

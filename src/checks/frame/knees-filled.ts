@@ -9,6 +9,7 @@ import { isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
+import { raising } from "./raising.ts";
 import { worstOf } from "./worst-of.ts";
 
 const entry: CodeEntry = {
@@ -22,22 +23,31 @@ const entry: CodeEntry = {
 export const kneesFilled: FrameRule<PlanFacts> = {
   entry,
   judge: ({ plan, texts }) => [
-    ...worstOf(allSections(plan).flatMap(tooHigh)),
+    ...worstOf(allSections(plan).flatMap((section) => tooHigh(section, texts))),
     ...worstOf(allSections(plan).flatMap((section) => tooDeep(section, texts))),
   ],
 };
 
-const tooHigh = ({ design, kneeRoom }: FramePlan): readonly Finding[] => {
+const tooHigh = (
+  { design, kneeRoom, bays }: FramePlan,
+  texts: PlanFacts["texts"],
+): readonly Finding[] => {
   const [, height] = design.knees;
   if (kneeRoom === null || !isUnder(kneeRoom.high, height)) return [];
   const { high } = kneeRoom;
+  // All of a row together: what lies between them, and beside them, stays as it is.
+  const raise = raising(
+    bays.map(({ layout }) => layout),
+    height - high,
+  );
   return [
     finding(entry, {
-      message: `The knee space is to be ${millimetres(height, high)} high, and below the bays over it stay ${millimetres(high, height)}, ${millimetres(height - high, 0)} less. Raise the bay by that, or give it less depth.`,
+      message: `The knee space is to be ${millimetres(height, high)} high, and below the bays over it stay ${millimetres(high, height)}, ${millimetres(height - high, 0)} less. ${raise.words} does, or less depth.`,
       span: spanOf(design.written, "knees"),
       measured: measureMm(high),
       limit: measureMm(height),
       source: { kind: "geometry", name: "knees and panels lie apart" },
+      remedies: [raise.remedy(texts)],
     }),
   ];
 };
