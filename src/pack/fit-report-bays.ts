@@ -155,15 +155,18 @@ const toleranceTable = (tolerances: readonly ToleranceFact[]): ReportSection =>
     words: [
       "What is free along each bay at nominal size, and what every part's tolerance may take of it: all at their worst, and as the root of the sum of squares.",
     ],
-    empty: "No sum of tolerances is asked for.",
+    empty: "No panel stands in a bay: no tolerances add up.",
     columns: [
       wordColumn("bay", "bay", ({ bay }) => bay),
       numberColumn("free", "free, mm", ({ free }) => free),
       numberColumn("worst", "worst case, mm", ({ worstCase }) => worstCase),
       numberColumn("root", "root sum square, mm", ({ rootSumSquare }) => rootSumSquare),
       numberColumn("left", "left at worst, mm", ({ free, worstCase }) => free - worstCase),
-      wordColumn("shares", "largest shares", ({ shares }) =>
-        shares.length === 0 ? null : shareWords(shares),
+      saying(
+        "nothing adds up: each panel is where its own holes are",
+        wordColumn("shares", "largest shares", ({ shares }) =>
+          shares.length === 0 ? null : shareWords(shares),
+        ),
       ),
     ],
     rows: tolerances,
