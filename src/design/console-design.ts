@@ -37,6 +37,10 @@ export interface BayDesign {
   readonly depth: Mm;
   /** Between the rails; null where the mount's own figure holds. */
   readonly clearWidth: Mm | null;
+  /** How deep its rails are behind their faces; of a console with a frame that follows from its sheet. */
+  readonly railDepth: Mm;
+  /** How far from its beginning its sections are drawn; empty: one across its middle. */
+  readonly sections: readonly Mm[];
   /** Middle of the width where the usable length begins, on the faces of the rails. */
   readonly at: SpacePoint;
   /** Where the bay runs; not all three are zero. */

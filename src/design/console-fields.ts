@@ -1,6 +1,7 @@
 // A console file. To add a key: a line in the record, its field in the console's types, and a line where it is built.
 
 import { finding } from "../diagnostics/finding.ts";
+import { mm } from "../geometry/quantity.ts";
 import { byKey } from "./choice-fields.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
@@ -27,7 +28,7 @@ import {
 import { filePath } from "./file-field.ts";
 import { FILE_KEYS } from "./file-keys.ts";
 import { FRAME } from "./frame-fields.ts";
-import { someMillimetres } from "./length-fields.ts";
+import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
 import { lookupOf, mapById } from "./map-fields.ts";
 import { angle, count, number } from "./number-fields.ts";
 import { pitches, size } from "./size-fields.ts";
@@ -52,6 +53,12 @@ const PLACE_KEYS = {
   }),
 };
 
+/** More are no drawings that anyone reads: house figure. */
+const MOST_SECTIONS = 12;
+
+/** An angle or a bar: house figure. */
+const RAIL_DEPTH = mm(12);
+
 const BAY: Field<Omit<BayDesign, "id">> = refined(
   record("a bay", {
     mount: required(name("the name of a mount"), "The rails of the bay"),
@@ -62,10 +69,19 @@ const BAY: Field<Omit<BayDesign, "id">> = refined(
       someMillimetres("a width"),
       "Between its rails, where you measured it; of a mount that has none, the room that panels go into",
     ),
+    "rail-depth": usual(someMillimetres("a depth"), {
+      value: RAIL_DEPTH,
+      about: "How deep its rails are behind their faces, where no frame makes them",
+    }),
+    sections: usual(list("sections", noOrSomeMillimetres("a length"), { most: MOST_SECTIONS }), {
+      value: [],
+      about:
+        "How far from its beginning sections of it are drawn; one across its middle where none is written",
+    }),
     loom: optional(SPACE_POINT, "Where the looms of its panels are tied to the console"),
   }),
-  ({ "clear-width": clearWidth, ...bay }, node) =>
-    running(bay, node) ?? read({ ...bay, clearWidth }, node),
+  ({ "clear-width": clearWidth, "rail-depth": railDepth, ...bay }, node) =>
+    running(bay, node) ?? read({ ...bay, clearWidth, railDepth }, node),
 );
 
 /** null where it runs somewhere. */

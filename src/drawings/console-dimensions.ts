@@ -11,6 +11,7 @@ import { placedContour, placement } from "../geometry/transform.ts";
 import { arcTangent2, toDegrees } from "../geometry/trigonometry.ts";
 import type { BayLayout, ConsoleLayout } from "../layout/console/console-layout.ts";
 import type { Face } from "../lettering/face.ts";
+import type { BayCut } from "./console-section.ts";
 import { type ConsoleView, nearness, onSheet } from "./console-view.ts";
 import type { DrawingItem } from "./drawing.ts";
 import { type Dimension, dimension } from "./measure-line.ts";
@@ -38,19 +39,19 @@ export const viewDimensions = (
     /** What bodies fill, and the operator with them. */
     readonly drawn: Extent;
     readonly round: Extent;
-    /** The bay that a section cuts. */
-    readonly bay: BayLayout | null;
+    /** What a section cuts. */
+    readonly cut: BayCut | null;
   },
 ): ViewDimensions => {
-  const { view, drawn, bay } = of;
+  const { view, drawn, cut } = of;
   const found =
-    bay === null
+    cut === null
       ? [
           ...layout.bays.flatMap((each) => bayLines(face, each, view)),
           ...(view.kind === "plan" ? [] : heights(face, layout, of)),
         ]
-      : sectionLines(face, bay, view);
-  const all = [...found, ...(bay === null ? wholeSizes(face, found, of) : [])];
+      : sectionLines(face, cut, view);
+  const all = [...found, ...(cut === null ? wholeSizes(face, found, of) : [])];
   return {
     items: all.flatMap(({ items }) => items),
     box: all.map(({ box }) => box).reduce(joinedExtent, drawn),
@@ -91,22 +92,25 @@ const bayLines = (face: Face | null, bay: BayLayout, view: ConsoleView): readonl
 };
 
 /** Across the rails and down to where the bay's depth ends. */
-const sectionLines = (face: Face | null, bay: BayLayout, view: ConsoleView): readonly Line[] => {
-  const { id, frame, length, width, clearWidth, depth } = bay;
+const sectionLines = (
+  face: Face | null,
+  { bay, at: along }: BayCut,
+  view: ConsoleView,
+): readonly Line[] => {
+  const { id, frame, width, clearWidth, depth } = bay;
   const at = placeIn(bay);
   const half = width / 2;
   const below = scaled(frame.z, -1);
-  const middle = length / 2;
   const across = (what: string, size: number): readonly Line[] =>
     trueLine(
-      { what, from: at(-size / 2, middle, -depth), to: at(size / 2, middle, -depth) },
+      { what, from: at(-size / 2, along, -depth), to: at(size / 2, along, -depth) },
       { face, view, away: [below], offset: what.startsWith("width") ? FIRST + PITCH : FIRST },
     );
   return [
     ...across(`clear width of ${id}`, clearWidth),
     ...across(`width of ${id}`, width),
     ...trueLine(
-      { what: `depth of ${id}`, from: at(half, middle, 0), to: at(half, middle, -depth) },
+      { what: `depth of ${id}`, from: at(half, along, 0), to: at(half, along, -depth) },
       { face, view, away: [frame.x] },
     ),
   ];

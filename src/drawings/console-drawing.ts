@@ -1,5 +1,5 @@
-// A console on paper: plan, side, front, and a section across the middle of each bay, each on its own sheet at a standard
-// scale, named and dimensioned. Plain engineering drawing: what is hidden is not drawn, what is in front of the cut neither.
+// A console on paper: plan, side, front, and sections across each bay, where its text asks for them or across its middle, each
+// on its own sheet at a standard scale, named and dimensioned. Plain engineering drawing: what is hidden is not drawn, what is in front of the cut neither.
 // `consoleSheets` also gives what the dimensions say, so that they can be held against the layout.
 
 import type { Finding } from "../diagnostics/finding.ts";
@@ -27,7 +27,7 @@ import { type LabelledThing, labelColumn, numberTags } from "./console-labels.ts
 import { operatorBox, operatorView, panelsMiddle } from "./console-operator.ts";
 import { isFitting, type PaperRoom, possibleScales } from "./console-scale.ts";
 import type { ConsoleScene } from "./console-scene.ts";
-import { cutBodies } from "./console-section.ts";
+import { type BayCut, cutBodies, placeOfCut } from "./console-section.ts";
 import { solidSilhouette } from "./console-silhouette.ts";
 import { type ConsoleView, FRONT, onSheet, PLAN, SIDE, sectionAcross } from "./console-view.ts";
 import type { Drawing, DrawingItem } from "./drawing.ts";
@@ -55,34 +55,44 @@ export const consoleSheets = (
   scene: ConsoleScene,
   options: ConsoleSheetOptions,
 ): readonly ConsoleSheet[] => {
-  const views = [PLAN, SIDE, FRONT].map((view) => ({ id: view.kind, view, bay: null }));
-  const sections = scene.layout.bays.map((bay) => ({
-    id: `section-${bay.id}`,
-    view: sectionAcross(bay),
-    bay,
-  }));
+  const views = [PLAN, SIDE, FRONT].map((view) => ({ id: view.kind, view, cut: null }));
+  const sections = scene.layout.bays.flatMap((bay) =>
+    sectionPlaces(bay).map(({ id, at }) => ({ id, view: sectionAcross(bay), cut: { bay, at } })),
+  );
   return [...views, ...sections].map(({ id, ...of }) => ({
     id,
     ...largestSheet(scene, of, options),
   }));
 };
 
+/** A place that is written twice is drawn once. */
+const sectionPlaces = ({
+  id,
+  design,
+  length,
+}: BayLayout): readonly { readonly id: string; readonly at: number }[] =>
+  design.sections.length === 0
+    ? [{ id: `section-${id}`, at: length / 2 }]
+    : [...new Set(design.sections)]
+        .filter((at) => at <= length)
+        .map((at) => ({ id: `section-${id}-${decimal(at, 2)}`, at }));
+
 interface SheetView {
   readonly view: ConsoleView;
-  /** The bay that a section cuts; null where the console is seen from outside. */
-  readonly bay: BayLayout | null;
+  /** What a section cuts; null where the console is seen from outside. */
+  readonly cut: BayCut | null;
 }
 
 /** At the largest scale at which the whole sheet fits a page; where none does, the largest at which the view alone would. */
 const largestSheet = (
   scene: ConsoleScene,
-  { view, bay }: SheetView,
+  { view, cut }: SheetView,
   options: ConsoleSheetOptions,
 ): Omit<ConsoleSheet, "id"> => {
-  const [first = 500, ...smaller] = possibleScales(viewSize(scene, { view, bay }), options.room);
+  const [first = 500, ...smaller] = possibleScales(viewSize(scene, { view, cut }), options.room);
   const sheetAt = (scale: number): Omit<ConsoleSheet, "id"> => ({
     scale,
-    ...sheetOf(scene, { view: { ...view, scale }, bay }, options),
+    ...sheetOf(scene, { view: { ...view, scale }, cut }, options),
   });
   const largest = sheetAt(first);
   let tried = largest;
@@ -97,9 +107,9 @@ const isOnePage = (box: Extent, room: PaperRoom): boolean =>
   isFitting({ width: extentWidth(box), height: extentHeight(box) }, room);
 
 /** Of a section only what is cut counts. */
-const viewSize = (scene: ConsoleScene, { view, bay }: SheetView): PaperRoom => {
+const viewSize = (scene: ConsoleScene, { view, cut }: SheetView): PaperRoom => {
   const box =
-    bay === null ? boxOfBodies(scene, view) : placesBox(cutBodies(scene, bay, view).places);
+    cut === null ? boxOfBodies(scene, view) : placesBox(cutBodies(scene, cut, view).places);
   const whole = joined(box, operatorBox(scene.layout, view));
   return whole === null
     ? { width: 0, height: 0 }
@@ -120,27 +130,27 @@ const sheetOf = (
   of: SheetView,
   options: ConsoleSheetOptions,
 ): Pick<ConsoleSheet, "drawing" | "said"> => {
-  const { view, bay } = of;
+  const { view, cut } = of;
   const { layout } = scene;
   const face = paperFace(options.lettering);
   const seen =
-    bay === null ? { ...seenBodies(scene, view), open: [] } : cutBodies(scene, bay, view);
+    cut === null ? { ...seenBodies(scene, view), open: [] } : cutBodies(scene, cut, view);
   const drawn = placesBox(seen.places);
   const person = operatorView(face, layout, view);
-  const inside = envelopeView(layout, view, bay);
+  const inside = envelopeView(layout, view, cut);
   const round = [person?.box ?? null, inside?.box ?? null].reduce<Extent>(
     (box, each) => joined(box, each) ?? box,
     drawn,
   );
-  const dimensions = viewDimensions(face, layout, { view, drawn, round, bay });
+  const dimensions = viewDimensions(face, layout, { view, drawn, round, cut });
   const beside = joinedExtent(dimensions.box, round);
-  const labels = labelColumn(face, labelsOf(scene, { view, bay }, seen.anchors), beside);
+  const labels = labelColumn(face, labelsOf(scene, { view, cut }, seen.anchors), beside);
   const whole = joinedExtent(beside, labels.box);
   const foot = consoleFoot(face, layout, {
     view,
     above: whole,
     findings: options.findings,
-    notes: [...notesOf(scene, view, bay), ...openNotes(seen.open)],
+    notes: [...notesOf(scene, view, cut), ...openNotes(seen.open)],
   });
   return {
     said: dimensions.said,
@@ -148,7 +158,7 @@ const sheetOf = (
       title: `${layout.design.title}, ${view.title}`,
       box: grownExtent(joinedExtent(whole, foot.box), MARGIN),
       items: [
-        ...(bay === null ? floorItems(view, round) : []),
+        ...(cut === null ? floorItems(view, round) : []),
         ...(inside?.items ?? []),
         ...seen.items,
         ...(person?.items ?? []),
@@ -181,14 +191,14 @@ const boardTags = (
 
 const labelsOf = (
   { layout }: ConsoleScene,
-  { view, bay }: SheetView,
+  { view, cut }: SheetView,
   anchors: ReadonlyMap<string, Point>,
 ): readonly LabelledThing[] => {
   const placed = (name: string, text: string): readonly LabelledThing[] => {
     const at = anchors.get(name);
     return at === undefined ? [] : [{ text, at }];
   };
-  const turned = layout.bays.filter(({ id }) => view.kind === "side" || id === bay?.id);
+  const turned = layout.bays.filter(({ id }) => view.kind === "side" || id === cut?.bay.id);
   return [
     ...turned.map((each) => ({ text: bayWords(each), at: bayEnd(each, view) })),
     ...layout.panels.flatMap(({ name }) => placed(name, name)),
@@ -209,17 +219,14 @@ const bayEnd = ({ frame, length }: BayLayout, view: ConsoleView): Point =>
 const envelopeView = (
   { envelope }: ConsoleScene["layout"],
   view: ConsoleView,
-  bay: BayLayout | null,
+  cut: BayCut | null,
 ): { readonly items: readonly DrawingItem[]; readonly box: Extent } | null => {
   if (envelope === null) return null;
   const { solid, frame } = envelope;
   const regions =
-    bay === null
+    cut === null
       ? solidSilhouette(solid, frame, view)
-      : solidCut(solid, frame, {
-          view,
-          through: plus(bay.frame.origin, scaled(bay.frame.y, bay.length / 2)),
-        });
+      : solidCut(solid, frame, { view, through: placeOfCut(cut) });
   const outlines = regions.map(({ outline }) => outline);
   if (outlines.length === 0) return null;
   return {
@@ -231,12 +238,12 @@ const envelopeView = (
 const notesOf = (
   { layout, frame }: ConsoleScene,
   view: ConsoleView,
-  bay: BayLayout | null,
+  cut: BayCut | null,
 ): readonly string[] => [
-  ...(bay === null
+  ...(cut === null
     ? ["Seen from outside, outlines simplified; what is hidden is not drawn."]
     : [
-        `Cut across ${bay.id} at ${decimal(bay.length / 2, 2)} mm from its beginning. Only what is cut is drawn; broken lines: room that things move or bend in.`,
+        `Cut across ${cut.bay.id} at ${decimal(cut.at, 2)} mm from its beginning. Only what is cut is drawn; broken lines: room that things move or bend in.`,
       ]),
   ...(frame === null ? [] : ["Numbers in rings: boards of the frame, by the list of its parts."]),
   ...(view.kind === "side" && frame !== null

@@ -1,9 +1,9 @@
-// What the plane across a bay's middle cuts: areas of material, hatched by nothing but their tone, and the floor.
+// What the plane across a bay cuts, so far from its beginning: areas of material, hatched by nothing but their tone, and the floor.
 
 import type { Point } from "../geometry/contour.ts";
 import { type Extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent, pathExtent } from "../geometry/measure.ts";
-import { plus, scaled } from "../geometry/space/vector.ts";
+import { plus, scaled, type Vector } from "../geometry/space/vector.ts";
 import type { BayLayout } from "../layout/console/console-layout.ts";
 import { type PaintedArea, visibleAnchors } from "./console-anchors.ts";
 import { bodyCut } from "./console-cut.ts";
@@ -20,12 +20,17 @@ export interface CutBodies {
   readonly open: readonly string[];
 }
 
-export const cutBodies = (
-  { bodies }: ConsoleScene,
-  bay: BayLayout,
-  view: ConsoleView,
-): CutBodies => {
-  const through = plus(bay.frame.origin, scaled(bay.frame.y, bay.length / 2));
+export interface BayCut {
+  readonly bay: BayLayout;
+  /** From where it begins. */
+  readonly at: number;
+}
+
+export const placeOfCut = ({ bay, at }: BayCut): Vector =>
+  plus(bay.frame.origin, scaled(bay.frame.y, at));
+
+export const cutBodies = ({ bodies }: ConsoleScene, cut: BayCut, view: ConsoleView): CutBodies => {
+  const through = placeOfCut(cut);
   const places = new Map<string, Extent>();
   const painted: PaintedArea[] = [];
   const open: string[] = [];

@@ -1,9 +1,11 @@
 // Where panels stand in a console, against arithmetic by hand and figures of the rail's standard.
 
 import { describe, expect, test } from "vitest";
+import { consoleBodies } from "../../src/fit/bodies/console-bodies.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
 import { recipeVolume } from "../../src/geometry/solid/recipe-volume.ts";
 import { pointOut } from "../../src/geometry/space/frame.ts";
+import type { SpaceBox } from "../../src/geometry/space/space-box.ts";
 import { cross, dot, vector, vectorLength } from "../../src/geometry/space/vector.ts";
 import { bayFrame } from "../../src/layout/console/bay-frame.ts";
 import type { ConsoleLayout } from "../../src/layout/console/console-layout.ts";
@@ -272,5 +274,35 @@ describe("a bay whose mount leaves the width open", () => {
   test("has its walls under the panels' edges where the mount has a seat", () => {
     expect(widthsOf("box-lid", "")).toEqual([120, 80]);
     expect(widthsOf("box-lid", ", clear-width: 101 mm")).toEqual([121, 101]);
+  });
+});
+
+describe("rails of a console without a frame", () => {
+  const railsOf = (text: string, panels: Readonly<Record<string, string>>): readonly SpaceBox[] => {
+    const { layout } = consoleOf(text, panels);
+    return consoleBodies({ layout, printedParts: new Map(), frame: null }).flatMap(
+      ({ role, box }) => (role === "rail" ? [box] : []),
+    );
+  };
+
+  // The bay lies level at 620.
+  test("are as deep as is written, 12 mm where nothing is", () => {
+    const low = (more: string): readonly number[] =>
+      railsOf(bay("20 modules", more), {}).map(({ minZ }) => 620 - minZ);
+    expect(low("")).toEqual([12, 12]);
+    expect(low(", rail-depth: 25 mm")).toEqual([25, 25]);
+  });
+
+  // A lid of 120 on walls of 10 mm: they stand from 50 to 60 on either side of the middle.
+  test("stand under the edges of a lid where nobody measured between them", () => {
+    const lids = railsOf(
+      "bays:\n  aft: { mount: box-lid, at: [0, 0, 600], along: [1, 0, 0], length: 100 mm, depth: 60 mm }\npanels:\n  - { file: lid.yaml, as: lid, bay: aft }\n",
+      { "lid.yaml": panel("80 mm", "mount: box-lid\nwidth: 120 mm") },
+    );
+    const across = lids.map(({ minY, maxY }) => [minY, maxY]).toSorted((a, b) => a[0]! - b[0]!);
+    expect(across).toEqual([
+      [-60, -50],
+      [50, 60],
+    ]);
   });
 });

@@ -13,7 +13,7 @@ import { circle, point } from "../../src/geometry/contour.ts";
 import { convexHull } from "../../src/geometry/convex-hull.ts";
 import { extent, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { contourExtent, pathLength, regionArea } from "../../src/geometry/measure.ts";
-import { degrees } from "../../src/geometry/quantity.ts";
+import { degrees, mm } from "../../src/geometry/quantity.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
 import type { Mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
@@ -65,6 +65,21 @@ test("a plan, two elevations and a section a bay, each on one page", () => {
         options.room,
       ),
     ).toBe(true);
+});
+
+test("sections are cut where a bay's text asks for them, each place once", () => {
+  const bays = scene.layout.bays.map((bay) =>
+    bay.id === "level"
+      ? { ...bay, design: { ...bay.design, sections: [20, 150, 20].map(mm) } }
+      : bay,
+  );
+  const asked = consoleSheets({ ...scene, layout: { ...scene.layout, bays } }, options);
+  const ids = asked.map(({ id }) => id).filter((id) => id.startsWith("section-"));
+  expect(ids).toEqual(["section-level-20", "section-level-150", "section-raised"]);
+  // Each shows what stands there: a cut through another place has other areas.
+  const [first, second] = asked.filter(({ id }) => id.startsWith("section-level"));
+  expect(JSON.stringify(first?.drawing.items)).not.toBe(JSON.stringify(second?.drawing.items));
+  expect(first?.said.find(({ what }) => what === "width of level")?.value).toBeCloseTo(146.05, 9);
 });
 
 test("dimensions say the design's own figures, and only where the view shows them true", () => {

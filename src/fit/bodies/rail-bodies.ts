@@ -6,12 +6,9 @@ import { rectangle } from "../../geometry/shapes.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
 import { prismBody, type StandingBody } from "./standing-body.ts";
 
-/** How deep a rail is behind its face where no frame says it: house figure, an angle or a bar of 12 mm. */
-const RAIL_DEPTH = 12;
-
 export const railBodies = (bay: BayLayout): readonly StandingBody[] => {
   const { seat } = bay.mount;
-  if (seat <= 0) return [];
+  if (seat <= 0 || bay.clearWidth <= 0) return [];
   const inner = bay.clearWidth / 2;
   return SIDES.map(({ side, sign }) => {
     const [near, far] = [sign * inner, sign * (inner + seat)];
@@ -25,7 +22,7 @@ export const railBodies = (bay: BayLayout): readonly StandingBody[] => {
         span: bay.design.written.span,
       },
       rectangle(extent(Math.min(near, far), 0, Math.max(near, far), bay.length)),
-      { low: -RAIL_DEPTH, high: 0, frame: bay.frame },
+      { low: -bay.design.railDepth, high: 0, frame: bay.frame },
     );
   });
 };
