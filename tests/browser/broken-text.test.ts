@@ -6,7 +6,7 @@ import { join, resolve } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
-import { benchWith, PANEL, textHas, textOf } from "../support/panel-bench.ts";
+import { benchWith, isRead, PANEL, textHas, textOf } from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -48,7 +48,7 @@ test(
     await why(page).waitFor();
     await page.keyboard.type(" x");
     // The reading of it as well.
-    await page.waitForTimeout(1500);
+    await isRead(page);
     expect(await field.inputValue()).toBe(
       before.replace("mount: console-rail", "mount: console-rail: x"),
     );
@@ -90,6 +90,7 @@ test.each([
     await page.mouse.move(box.x + 80, box.y + 40, { steps: 5 });
     await page.mouse.up();
     await page.keyboard.press("ArrowRight");
+    // Longer than a hand rests between steps: nothing may come of them.
     await page.waitForTimeout(1000);
     expect(await textOf(page)).toBe(broken);
     await page.keyboard.press("Control+z");

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type OpenPage, openPage, type PageStand, standOf } from "../support/open-page.ts";
 import type { DesignInput } from "../support/pack-hashes.ts";
 import { faultyDesign, markupDesign, soundDesign } from "../support/page-designs.ts";
+import { isRead } from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -33,6 +34,8 @@ async function openDesign(page: Page, { files }: DesignInput): Promise<void> {
     input.dispatchEvent(new Event("change", { bubbles: true }));
   }, files);
   await page.getByRole("status").filter({ hasText: "Opened: " }).waitFor();
+  // What is drawn anew takes marks and focus with it.
+  await isRead(page);
 }
 
 async function opened(design: DesignInput): Promise<OpenPage> {
@@ -62,10 +65,10 @@ describe("a sound panel", () => {
       const openings = (await group.locator("path").getAttribute("d")) ?? "";
       expect(openings.split("M").length - 1).toBeGreaterThan(5);
       await page.getByRole("checkbox", { name: layer }).uncheck();
-      expect(await group.count()).toBe(0);
+      await group.waitFor({ state: "detached" });
     }
     await page.getByRole("checkbox", { name: "face" }).check();
-    expect(await drawing.locator("[data-layer=face]").count()).toBe(1);
+    await drawing.locator("[data-layer=face]").waitFor();
     expect(complaints).toEqual([]);
     await page.close();
   });
@@ -120,8 +123,8 @@ describe("a panel with faults", () => {
     const about = page.getByRole("button", { name: /pump and full/ }).first();
     await about.focus();
     await page.keyboard.press("Enter");
-    expect(await about.getAttribute("aria-pressed")).toBe("true");
-    expect(await page.locator(".pointer rect").count()).toBe(2);
+    await expect.poll(() => about.getAttribute("aria-pressed")).toBe("true");
+    await expect.poll(() => page.locator(".pointer rect").count()).toBe(2);
     await page.close();
   });
 });
