@@ -67,6 +67,6 @@ const inOrder = (places: readonly Point[]): readonly Point[] =>
 /** Between neighbours along the rail. */
 const gapsOf = (places: readonly Point[]): readonly number[] =>
   places.slice(1).map(({ x, y }, index) => {
-    const before = places[index]!;
-    return Math.sqrt((x - before.x) ** 2 + (y - before.y) ** 2);
+    const [across, along] = [x - places[index]!.x, y - places[index]!.y];
+    return Math.sqrt(across * across + along * along);
   });
