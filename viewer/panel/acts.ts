@@ -7,7 +7,7 @@ import type { Written } from "../../src/design/written.ts";
 import type { Remedy } from "../../src/diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { moveEdits } from "../../src/layout/move-edits.ts";
-import { isCurrent, selection } from "../desk.ts";
+import { isCurrent } from "../desk.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
 import { inHand, offer, say, selectedEntries, selectedThings, unit } from "./board.ts";
 import { componentAdded } from "./component-edits.ts";
@@ -15,9 +15,8 @@ import { componentRenamed } from "./naming-edits.ts";
 import { open, STILL_READING } from "./open-panel.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { freshNames, named, namesOn, selectEntries } from "./panel-names.ts";
-import { thingsRemoved } from "./removal-edits.ts";
 import type { Shift } from "./snap.ts";
-import { take, takeEdit } from "./told-edit.ts";
+import { take } from "./told-edit.ts";
 
 export function moveSelection(shift: Shift): void {
   const on = open();
@@ -51,22 +50,6 @@ export function takeOffer(): void {
   const now = offer.value;
   offer.value = null;
   if (now !== null) take(now.edits, now.what, now.title);
-}
-
-/** At once where nothing else changes; what names it changes only with the person's word. */
-export function removeSelection(): void {
-  const on = open();
-  const entries = selectedEntries.value;
-  if (on === null || entries.length === 0) return;
-  const { edit: made, says } = thingsRemoved(on.from, entries, on.layout);
-  const what = `take off ${named(entries)}`;
-  if (made.kind === "edit" && says.length > 0) {
-    const title = `Take off ${named(entries)} all the same`;
-    offer.value = { why: says.join("; "), title, edits: [made.edit], what };
-    say(`Not yet taken off: ${says.join("; ")}.`);
-    return;
-  }
-  if (takeEdit(made, what, `Taken off: ${named(entries)}`)) selection.value = [];
 }
 
 /** Everywhere in the panel's file, as one step. */

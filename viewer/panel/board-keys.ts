@@ -3,14 +3,12 @@
 
 import { nextRedo, nextUndo, redo, refusedStep, selection, undo } from "../desk.ts";
 import { paperKey } from "../photo/photo-state.ts";
-import { placePart, removeSelection, selectionWords } from "./acts.ts";
-import { gapSelection, lineUpSelection, makePattern, spaceSelection } from "./arrange-acts.ts";
+import { placePart, selectionWords } from "./acts.ts";
 import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
-import { copySelection } from "./copy-acts.ts";
+import { type Deeds, withDeeds } from "./deeds-door.ts";
 import { giveUp, nudge, settleNudge } from "./dragging.ts";
 import { keepPick, pickWithKept } from "./kept-picks.ts";
 import type { Shift } from "./snap.ts";
-import { turnSelection } from "./turn-acts.ts";
 
 /** Ten small steps: half a millimetre becomes five. */
 const LARGE = 10;
@@ -107,22 +105,22 @@ function pressed(event: KeyboardEvent, keys: BoardKeys): boolean {
     Escape: escaped,
     Enter: () => entered(keys),
     " ": () => entered(keys),
-    Delete: removeSelection,
-    Backspace: removeSelection,
-    t: () => turnSelection(event.shiftKey ? -QUARTER : QUARTER),
+    Delete: deed((deeds) => deeds.removeSelection()),
+    Backspace: deed((deeds) => deeds.removeSelection()),
+    t: deed((deeds) => deeds.turnSelection(event.shiftKey ? -QUARTER : QUARTER)),
     a: keepPick,
-    c: copySelection,
-    e: spaceSelection,
-    g: gapSelection,
-    r: () => makePattern("row"),
-    k: () => makePattern("column"),
-    o: () => makePattern("ring"),
-    l: () => lineUpSelection("level"),
-    i: () => lineUpSelection("in-line"),
-    Home: () => lineUpSelection("left"),
-    End: () => lineUpSelection("right"),
-    PageUp: () => lineUpSelection("top"),
-    PageDown: () => lineUpSelection("bottom"),
+    c: deed((deeds) => deeds.copySelection()),
+    e: deed((deeds) => deeds.spaceSelection()),
+    g: deed((deeds) => deeds.gapSelection()),
+    r: deed((deeds) => deeds.makePattern("row")),
+    k: deed((deeds) => deeds.makePattern("column")),
+    o: deed((deeds) => deeds.makePattern("ring")),
+    l: deed((deeds) => deeds.lineUpSelection("level")),
+    i: deed((deeds) => deeds.lineUpSelection("in-line")),
+    Home: deed((deeds) => deeds.lineUpSelection("left")),
+    End: deed((deeds) => deeds.lineUpSelection("right")),
+    PageUp: deed((deeds) => deeds.lineUpSelection("top")),
+    PageDown: deed((deeds) => deeds.lineUpSelection("bottom")),
     p: keys.openDrawer,
     "/": keys.openDrawer,
     "+": () => keys.zoom(1.25),
@@ -138,6 +136,11 @@ function pressed(event: KeyboardEvent, keys: BoardKeys): boolean {
   act();
   return true;
 }
+
+const deed =
+  (act: (deeds: Deeds) => void): (() => void) =>
+  () =>
+    withDeeds(act);
 
 function escaped(): void {
   if (inHand.value.kind === "part") {

@@ -1,35 +1,13 @@
-// What can be done with what is selected, as buttons with the letters that do the same on the sheet; and what is offered where
-// a deed takes the person's word first.
+// What can be done with what is selected, as buttons with the letters that do the same on the sheet.
 
 import type { JSX } from "preact";
-import { removeSelection, takeOffer } from "./acts.ts";
 import { gapSelection, lineUpSelection, makePattern, spaceSelection } from "./arrange-acts.ts";
 import type { LineUp } from "./arrangements.ts";
-import { offer, selectedEntries, selectedThings } from "./board.ts";
+import { selectedEntries, selectedThings } from "./board.ts";
 import { copySelection } from "./copy-acts.ts";
+import { removeSelection } from "./remove-acts.ts";
 import type { SheetThing } from "./sheet-things.ts";
 import { turnSelection } from "./turn-acts.ts";
-
-export function Offered(): JSX.Element | null {
-  const now = offer.value;
-  if (now === null) return null;
-  return (
-    <p class="offer" role="alert">
-      {now.why}.{" "}
-      <button type="button" onClick={takeOffer}>
-        {now.title}
-      </button>{" "}
-      <button
-        type="button"
-        onClick={() => {
-          offer.value = null;
-        }}
-      >
-        Leave it
-      </button>
-    </p>
-  );
-}
 
 export function Deeds(): JSX.Element | null {
   const count = selectedEntries.value.length;

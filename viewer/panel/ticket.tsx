@@ -1,28 +1,20 @@
-// The ticket of what is selected, under the sheet: what the design says of its place, as a sentence with the numbers to
-// write over, and what can be done with it. Nothing selected: what can be done with the sheet.
+// The ticket under the sheet: of what is selected, with whatever is offered, and what was just done in words. Nothing selected:
+// how to pick something.
 
 import type { JSX } from "preact";
-import { DRAG_BY_RULE, dragOfMarking } from "../../src/design/drag-table.ts";
-import { type MovableThing, movableThings } from "../../src/layout/movable-things.ts";
-import type { PanelLayout } from "../../src/layout/panel-layout.ts";
-import { heldBy } from "../../src/layout/place-moves.ts";
-import { panel } from "../desk.ts";
-import { renameComponent } from "./acts.ts";
-import { said, selectedEntries, selectedThings } from "./board.ts";
-import { LegendField } from "./legend-field.tsx";
-import { NumberField } from "./number-field.tsx";
-import type { SheetThing } from "./sheet-things.ts";
-import { Deeds, Offered } from "./ticket-deeds.tsx";
-import { Coordinates, StatedAxis } from "./ticket-place.tsx";
-import { Sizes } from "./ticket-sizes.tsx";
+import { takeOffer } from "./acts.ts";
+import { offer, said, selectedEntries } from "./board.ts";
+import { deeds } from "./deeds-door.ts";
 import "./ticket.css";
 
 export function Ticket(): JSX.Element {
+  const Picked = deeds.value?.Picked ?? null;
+  const isPicked = selectedEntries.value.length > 0;
   return (
     <section class="ticket" aria-label="What is selected">
-      <Sentence />
+      {!isPicked && <Hint />}
       <Offered />
-      <Deeds />
+      {isPicked && Picked !== null && <Picked />}
       <p class="said" role="status" aria-live="polite">
         {said.value}
       </p>
@@ -30,75 +22,31 @@ export function Ticket(): JSX.Element {
   );
 }
 
-function Sentence(): JSX.Element {
-  const entries = selectedEntries.value;
-  const [first] = selectedThings.value;
-  const layout = panel.value?.layout ?? null;
-  if (first === undefined || layout === null)
-    return (
-      <p class="hint">
-        Pick a component, a marking, a window or a screw: click it, or press Tab on the sheet. Arrow
-        keys nudge, with Shift ten times as far; A keeps what is picked while Tab picks more; P
-        takes a part from the drawer.
-      </p>
-    );
-  if (entries.length > 1)
-    return (
-      <p>
-        <b>{entries.length} selected:</b> {entries.slice(0, 8).join(", ")}
-        {entries.length > 8 ? " …" : ""}
-      </p>
-    );
-  const places = placesOf(first, layout);
-  const [only, ...others] = places;
+const Hint = (): JSX.Element => (
+  <p class="hint">
+    Pick a component, a marking, a window or a screw: click it, or press Tab on the sheet. Arrow
+    keys nudge, with Shift ten times as far; A keeps what is picked while Tab picks more; P takes a
+    part from the drawer.
+  </p>
+);
+
+function Offered(): JSX.Element | null {
+  const now = offer.value;
+  if (now === null) return null;
   return (
-    <div class="sentence">
-      <p>
-        {first.kind === "component" ? <NameField thing={first} /> : <b>{first.entry}</b>}
-        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.words}{" "}
-        <LegendField entry={first.entry} layout={layout} />
-      </p>
-      {places.map((place) => (
-        <p key={place.end}>
-          {place.end === "at" ? "" : `${place.end} `}
-          <StatedAxis thing={place} axis="across" />
-          <StatedAxis thing={place} axis="along" />
-        </p>
-      ))}
-      <Sizes thing={first} layout={layout} />
-      {places.length === 0 && <p class="held">{heldWhole(first, layout)} </p>}
-      {only !== undefined && others.length === 0 && (
-        <Coordinates thing={only} turn={turnOf(first, layout)} />
-      )}
-    </div>
-  );
-}
-
-/** Of a pattern the one place that its members share. */
-function placesOf(thing: SheetThing, layout: PanelLayout): readonly MovableThing[] {
-  return movableThings(layout).filter(({ id }) => id === thing.id);
-}
-
-/** null where it has no angle of its own. */
-function turnOf({ id, kind }: SheetThing, { components, design }: PanelLayout): number | null {
-  const marking = design.markings.find((one) => one.id === id);
-  if (marking?.kind === "legend") return marking.legend.turn;
-  return kind === "component" ? (components.find((one) => one.id === id)?.common.turn ?? 0) : null;
-}
-
-/** What has no place of its own: what holds it. */
-function heldWhole({ id }: SheetThing, { design }: PanelLayout): string {
-  const marking = design.markings.find((one) => one.id === id);
-  const drag = marking === undefined ? DRAG_BY_RULE : dragOfMarking(marking);
-  return drag?.kind === "held" ? heldBy(drag) : "";
-}
-
-function NameField({ thing }: { readonly thing: SheetThing }): JSX.Element {
-  return (
-    <NumberField
-      label="name"
-      value={thing.entry}
-      change={(typed) => renameComponent(thing.entry, typed)}
-    />
+    <p class="offer" role="alert">
+      {now.why}.{" "}
+      <button type="button" onClick={takeOffer}>
+        {now.title}
+      </button>{" "}
+      <button
+        type="button"
+        onClick={() => {
+          offer.value = null;
+        }}
+      >
+        Leave it
+      </button>
+    </p>
   );
 }

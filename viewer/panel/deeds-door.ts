@@ -1,0 +1,41 @@
+// The door to the deeds with what is picked, and to its ticket: they are loaded when something is picked first, so that the page
+// opens without them.
+
+import { effect, type ReadonlySignal, signal } from "@preact/signals";
+import { selection } from "../desk.ts";
+import { say } from "./board.ts";
+
+export type Deeds = typeof import("./deeds-room.ts");
+
+const room = signal<Deeds | null>(null);
+/** null until something is picked. */
+export const deeds: ReadonlySignal<Deeds | null> = room;
+let loading: Promise<Deeds> | null = null;
+
+/** At once, or as soon as they are there. */
+export function withDeeds(act: (deeds: Deeds) => void): void {
+  if (room.value !== null) act(room.value);
+  else
+    load().then(act, () => {
+      say("Not done: what it takes could not be fetched. Try again.");
+    });
+}
+
+function load(): Promise<Deeds> {
+  loading ??= import("./deeds-room.ts").then(
+    (loaded) => {
+      room.value = loaded;
+      return loaded;
+    },
+    (reason: unknown) => {
+      // The next deed asks for it again.
+      loading = null;
+      throw reason;
+    },
+  );
+  return loading;
+}
+
+effect(() => {
+  if (selection.value.length > 0 && room.value === null) load().catch(() => {});
+});

@@ -1,0 +1,92 @@
+// The ticket of what is selected: what the design says of its place and sizes, with the numbers to write over, and what can be
+// done with it.
+
+import type { JSX } from "preact";
+import { DRAG_BY_RULE, dragOfMarking } from "../../src/design/drag-table.ts";
+import { type MovableThing, movableThings } from "../../src/layout/movable-things.ts";
+import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import { heldBy } from "../../src/layout/place-moves.ts";
+import { panel } from "../desk.ts";
+import { renameComponent } from "./acts.ts";
+import { selectedEntries, selectedThings } from "./board.ts";
+import { LegendField } from "./legend-field.tsx";
+import { NumberField } from "./number-field.tsx";
+import type { SheetThing } from "./sheet-things.ts";
+import { Deeds } from "./ticket-deeds.tsx";
+import { Coordinates, StatedAxis } from "./ticket-place.tsx";
+import { Sizes } from "./ticket-sizes.tsx";
+
+export function Picked(): JSX.Element {
+  return (
+    <>
+      <Sentence />
+      <Deeds />
+    </>
+  );
+}
+
+function Sentence(): JSX.Element | null {
+  const entries = selectedEntries.value;
+  const [first] = selectedThings.value;
+  const layout = panel.value?.layout ?? null;
+  if (first === undefined || layout === null) return null;
+  if (entries.length > 1)
+    return (
+      <p>
+        <b>{entries.length} selected:</b> {entries.slice(0, 8).join(", ")}
+        {entries.length > 8 ? " …" : ""}
+      </p>
+    );
+  const places = placesOf(first, layout);
+  const [only, ...others] = places;
+  return (
+    <div class="sentence">
+      <p>
+        {first.kind === "component" ? <NameField thing={first} /> : <b>{first.entry}</b>}
+        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.words}{" "}
+        <LegendField entry={first.entry} layout={layout} />
+      </p>
+      {places.map((place) => (
+        <p key={place.end}>
+          {place.end === "at" ? "" : `${place.end} `}
+          <StatedAxis thing={place} axis="across" />
+          <StatedAxis thing={place} axis="along" />
+        </p>
+      ))}
+      <Sizes thing={first} layout={layout} />
+      {places.length === 0 && <p class="held">{heldWhole(first, layout)} </p>}
+      {only !== undefined && others.length === 0 && (
+        <Coordinates thing={only} turn={turnOf(first, layout)} />
+      )}
+    </div>
+  );
+}
+
+/** Of a pattern the one place that its members share. */
+function placesOf(thing: SheetThing, layout: PanelLayout): readonly MovableThing[] {
+  return movableThings(layout).filter(({ id }) => id === thing.id);
+}
+
+/** null where it has no angle of its own. */
+function turnOf({ id, kind }: SheetThing, { components, design }: PanelLayout): number | null {
+  const marking = design.markings.find((one) => one.id === id);
+  if (marking?.kind === "legend") return marking.legend.turn;
+  return kind === "component" ? (components.find((one) => one.id === id)?.common.turn ?? 0) : null;
+}
+
+/** What has no place of its own: what holds it. */
+function heldWhole({ id }: SheetThing, { design }: PanelLayout): string {
+  const marking = design.markings.find((one) => one.id === id);
+  const drag = marking === undefined ? DRAG_BY_RULE : dragOfMarking(marking);
+  return drag?.kind === "held" ? heldBy(drag) : "";
+}
+
+function NameField({ thing }: { readonly thing: SheetThing }): JSX.Element {
+  return (
+    <NumberField
+      label="name"
+      value={thing.entry}
+      change={(typed) => renameComponent(thing.entry, typed)}
+    />
+  );
+}
