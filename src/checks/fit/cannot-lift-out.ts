@@ -12,7 +12,7 @@ const entry: CodeEntry = {
   code: "fit/cannot-lift-out",
   severity: "fault",
   title: "a panel that does not come out of its place",
-  why: "Sooner or later every panel comes out. It is tried straight along its normal and, with either end lifted first, tilted up to 45 degrees; tilted, parts count as boxes, so that a way that is barred by a hair may be free. Where only neighbours that come out themselves are in the way it is a query: they come out first.",
+  why: "Sooner or later every panel comes out. It is tried straight along its normal and, with either end lifted first, tilted up to 45 degrees, each part by convex pieces that hold it: a hollow that nothing passes through may bar a way. Where only neighbours that come out themselves are in the way it is a query: they come out first.",
   example: "obstacles:\n  - { name: shelf, box: [120, 200, 5], at: [48, 0, 625] }",
 };
 

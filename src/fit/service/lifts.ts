@@ -1,9 +1,10 @@
 // Can a panel be taken out past what stands round it: straight along its normal, or with one end lifted first.
 //
 // Straight out: what lies before a moving box, over its whole face, may be met; convex pieces swept along the way say whether
-// it is (straight-way.ts). Tilted, everything is boxes in the panel's own frame: see tilted-way.ts. Neither is ever smaller than
-// what it stands for: a free way is free, a tilted way said to be barred may be free by a hair. Boxes that overlap before
-// anything moves say nothing by themselves: whether their bodies clash is asked elsewhere. The studs of a rail stay in the panel, screws are taken out. Cables give way. Levers and knobs count wherever they move.
+// it is (straight-way.ts). Tilted, boxes in the panel's own frame say what is free (tilted-way.ts), and convex pieces of what
+// they stand for whether the rest is barred (tilted-pieces.ts). Neither is ever smaller than what it stands for: a free way is
+// free, one that is said to be barred may only be hollow there. Of what overlaps before anything moves only material tells.
+// The studs of a rail stay in the panel, screws are taken out. Cables give way. Levers and knobs count wherever they move.
 
 import type { Mm } from "../../geometry/quantity.ts";
 import { type Frame, pointIn, pointOut } from "../../geometry/space/frame.ts";
@@ -16,7 +17,8 @@ import { materialBoxes } from "./material-boxes.ts";
 import { runFrameOf } from "./run-frame.ts";
 import type { ServiceFigures } from "./service-figures.ts";
 import { barsWay } from "./straight-way.ts";
-import { leastTilt, type SidePair } from "./tilted-way.ts";
+import { type TiltedPieces, tiltedPieces } from "./tilted-pieces.ts";
+import { hingeOf, leastTilt, type SidePair, slideOf, type Tilting } from "./tilted-way.ts";
 
 export const liftFacts = (
   panels: readonly PlacedPanel[],
@@ -44,10 +46,16 @@ interface Piece {
 const piecesOf = (body: ConsoleBody): readonly Piece[] =>
   materialBoxes(body).map((box) => ({ body, box }));
 
-/** Boxes in the panel's run as it stands: what moves with the panel, and what is round it. */
+/** The same box in the panel's run as it stands. */
+interface Standing extends Piece {
+  readonly piece: Piece;
+}
+
+/** What moves with the panel, and what is round it. */
 interface Lift {
-  readonly moving: readonly Piece[];
-  readonly still: readonly Piece[];
+  readonly run: Frame;
+  readonly moving: readonly Standing[];
+  readonly still: readonly Standing[];
   /** Edges of the finished outline. */
   readonly low: number;
   readonly high: number;
@@ -60,24 +68,32 @@ const liftOf = (panel: PlacedPanel, pieces: readonly Piece[], room: Mm): Lift =>
   const run = runFrameOf(panel);
   const moving = pieces
     .filter(({ body }) => body.panel === panel.name)
-    .map((piece) => ({ body: piece.body, box: boxAt(piece, run.frame) }));
+    .map((piece) => standingAt(piece, run.frame));
   const { undersize, holes } = panel.layout.mount;
   const { minY, maxY } = run.nominal;
   // Columns of holes on a rail take studs.
-  const edges = { low: minY + undersize, high: maxY - undersize, slides: holes.kind !== "columns" };
+  const edges = {
+    run: run.frame,
+    low: minY + undersize,
+    high: maxY - undersize,
+    slides: holes.kind !== "columns",
+  };
   if (moving.length === 0) return { ...edges, moving, still: [], travel: 0 };
   const hull = moving.map(({ box }) => box).reduce(joinedBox);
   const travel = hull.maxZ - hull.minZ + room;
   const reach = travel + maxY - minY;
   const still = pieces
     .filter(({ body }) => body.panel !== panel.name)
-    .map((piece) => ({ body: piece.body, box: boxAt(piece, run.frame) }))
+    .map((piece) => standingAt(piece, run.frame))
     .filter(({ box }) => overlap(hull, box, -reach));
   return { ...edges, moving, still, travel };
 };
 
-const boxAt = ({ body, box }: Piece, frame: Frame): SpaceBox =>
-  boxRound(boxCorners(box).map((corner) => pointIn(frame, pointOut(body.frame, corner))));
+const standingAt = (piece: Piece, frame: Frame): Standing => {
+  const { body, box } = piece;
+  const corners = boxCorners(box).map((corner) => pointIn(frame, pointOut(body.frame, corner)));
+  return { piece, body, box: boxRound(corners) };
+};
 
 const overlap = (a: SpaceBox, b: SpaceBox, by: number = wayTouch): boolean =>
   isOver(a, b, by) && a.minZ < b.maxZ - by && b.minZ < a.maxZ - by;
@@ -133,20 +149,37 @@ const isBefore = (moving: SpaceBox, still: SpaceBox, travel: number): boolean =>
 
 /** The way with the least tilt, whichever end is lifted. */
 const tiltedWay = (lift: Lift): LiftWay | null => {
-  const pairs = besideEachOther(lift);
+  const { run, travel } = lift;
   const ways = (["high-end", "low-end"] as const).flatMap((first) => {
-    const tilt = leastTilt({ ...lift, first, pairs });
+    const end = { ...lift, first };
+    const pieces = tiltedPieces({ run, travel, hinge: hingeOf(end), slide: slideOf(end) });
+    const tilt = leastTilt({ ...end, ...besideEachOther(lift, pieces) });
     return tilt === null ? [] : [{ kind: "tilted" as const, first, tilt }];
   });
   return ways.toSorted((a, b) => a.tilt - b.tilt)[0] ?? null;
 };
 
 /** The turn is about the width: what lies beside it stays beside it. */
-const besideEachOther = ({ moving, still }: Lift): readonly SidePair[] =>
-  still.flatMap(({ box }) =>
-    moving.flatMap(({ box: own }) =>
-      own.minX < box.maxX - wayTouch && box.minX < own.maxX - wayTouch && !overlap(own, box)
-        ? [{ moving: own, still: box }]
-        : [],
-    ),
+const besideEachOther = (
+  { moving, still }: Lift,
+  { boxesMeet, materialMeets }: TiltedPieces,
+): Pick<Tilting, "pairs" | "others"> => {
+  const pairs: SidePair[] = [];
+  const overlapping = new Map<ConsoleBody, Set<ConsoleBody>>();
+  for (const { body, box, piece } of still)
+    for (const own of moving) {
+      if (own.box.minX >= box.maxX - wayTouch || box.minX >= own.box.maxX - wayTouch) continue;
+      if (overlap(own.box, box))
+        overlapping.set(own.body, (overlapping.get(own.body) ?? new Set()).add(body));
+      else
+        pairs.push({
+          moving: own.box,
+          still: box,
+          meets: (place) => boxesMeet(own.piece, piece, place),
+        });
+    }
+  const others = [...overlapping].flatMap(([own, bodies]) =>
+    [...bodies].flatMap((body) => materialMeets(own, body) ?? []),
   );
+  return { pairs, others };
+};
