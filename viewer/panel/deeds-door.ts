@@ -5,7 +5,7 @@ import { effect, type ReadonlySignal, signal } from "@preact/signals";
 import { selection } from "../desk.ts";
 import { say } from "./board.ts";
 
-export type Deeds = typeof import("./deeds-room.ts");
+export type Deeds = Awaited<ReturnType<typeof fetched>>;
 
 const room = signal<Deeds | null>(null);
 /** null until something is picked. */
@@ -22,7 +22,7 @@ export function withDeeds(act: (deeds: Deeds) => void): void {
 }
 
 function load(): Promise<Deeds> {
-  loading ??= import("./deeds-room.ts").then(
+  loading ??= fetched().then(
     (loaded) => {
       room.value = loaded;
       return loaded;
@@ -34,6 +34,29 @@ function load(): Promise<Deeds> {
     },
   );
   return loading;
+}
+
+async function fetched() {
+  const {
+    copySelection,
+    gapSelection,
+    lineUpSelection,
+    makePattern,
+    Picked,
+    removeSelection,
+    spaceSelection,
+    turnSelection,
+  } = await import("./deeds-room.ts");
+  return {
+    copySelection,
+    gapSelection,
+    lineUpSelection,
+    makePattern,
+    Picked,
+    removeSelection,
+    spaceSelection,
+    turnSelection,
+  };
 }
 
 effect(() => {
