@@ -8,7 +8,14 @@
 
 import type { Mm } from "../../geometry/quantity.ts";
 import { type Frame, pointIn, pointOut } from "../../geometry/space/frame.ts";
-import { boxCorners, boxRound, joinedBox, type SpaceBox } from "../../geometry/space/space-box.ts";
+import {
+  boxCorners,
+  boxGap,
+  boxOut,
+  boxRound,
+  joinedBox,
+  type SpaceBox,
+} from "../../geometry/space/space-box.ts";
 import type { PlacedPanel } from "../../layout/console/console-layout.ts";
 import type { ConsoleBody } from "../console-body.ts";
 import type { LiftFact, LiftWay } from "../fit-facts.ts";
@@ -82,8 +89,12 @@ const liftOf = (panel: PlacedPanel, pieces: readonly Piece[], room: Mm): Lift =>
   const hull = moving.map(({ box }) => box).reduce(joinedBox);
   const travel = hull.maxZ - hull.minZ + room;
   const reach = travel + maxY - minY;
+  // Along each axis of the run no farther than that: in space no farther than its diagonal.
+  const round = boxOut(run.frame, hull);
   const still = pieces
-    .filter(({ body }) => body.panel !== panel.name)
+    .filter(
+      ({ body }) => body.panel !== panel.name && boxGap(body.box, round) <= reach * Math.sqrt(3),
+    )
     .map((piece) => standingAt(piece, run.frame))
     .filter(({ box }) => overlap(hull, box, -reach));
   return { ...edges, moving, still, travel };
