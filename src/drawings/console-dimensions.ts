@@ -1,7 +1,8 @@
 // Dimensions of a view of a console: lengths and widths of bays where the view shows them true, heights above the floor, and
 // the whole. What a view shows shortened has no line in it; its number stands in the table of bays.
 
-import { type Extent, joinedExtent } from "../geometry/extent.ts";
+import type { Point } from "../geometry/contour.ts";
+import { type Extent, extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { degrees } from "../geometry/quantity.ts";
 import { rectangle } from "../geometry/shapes.ts";
@@ -39,6 +40,8 @@ export const viewDimensions = (
     /** What bodies fill, and the operator with them. */
     readonly drawn: Extent;
     readonly round: Extent;
+    /** What is drawn, and the operator without the arcs of reach: dimensions of a plan stand outside it. */
+    readonly clear: Extent;
     /** What a section cuts. */
     readonly cut: BayCut | null;
   },
@@ -47,7 +50,10 @@ export const viewDimensions = (
   const found =
     cut === null
       ? [
-          ...layout.bays.flatMap((each) => bayLines(face, each, view)),
+          ...besideOneAnother(
+            layout.bays.flatMap((each) => bayLines(each, view)),
+            { face, view, clear: view.kind === "plan" ? of.clear : null },
+          ),
           ...(view.kind === "plan" ? [] : heights(face, layout, of)),
         ]
       : sectionLines(face, cut, view);
@@ -64,6 +70,8 @@ interface Line {
   readonly value: number;
   readonly items: readonly DrawingItem[];
   readonly box: Extent;
+  /** Of the line itself and its figures, without what leads to it. */
+  readonly lineBox: Extent;
 }
 
 const placeIn =
@@ -71,23 +79,57 @@ const placeIn =
   (x: number, y: number, z: number): Vector =>
     pointOut(frame, vector(x, y, z));
 
+/** A line from place to place, with the directions that lead away from what it says. */
+interface Asked {
+  readonly line: { readonly what: string; readonly from: Vector; readonly to: Vector };
+  readonly away: readonly Vector[];
+}
+
+/**
+ * Beside its bay, or, where `clear` is given and it runs along the sheet's edges, outside that, so that it runs over nothing:
+ * next to one that stands there only where the two would meet.
+ */
+const besideOneAnother = (
+  asked: readonly Asked[],
+  { face, view, clear }: Pick<LinePlace, "face" | "view"> & { readonly clear: Extent | null },
+): readonly Line[] => {
+  const placed: Line[] = [];
+  for (const { line, away } of asked) {
+    const first = trueLine(line, { face, view, away, clear });
+    let [made] = first;
+    for (let row = 1; made !== undefined && clear !== null && meets(made, placed); row += 1)
+      [made] = trueLine(line, { face, view, away, clear: grownExtent(clear, row * PITCH) });
+    if (made !== undefined) placed.push(made);
+  }
+  return placed;
+};
+
+/** Witness lines of one may cross another's line, figures may not: what counts is the box of each line with its figures. */
+const meets = ({ lineBox }: Line, placed: readonly Line[]): boolean =>
+  placed.some((other) => extentsMeet(lineBox, other.lineBox));
+
+const extentsMeet = (a: Extent, b: Extent): boolean =>
+  a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+
 /** Along the bay's left edge and across its beginning, as they lie on the sheet. */
-const bayLines = (face: Face | null, bay: BayLayout, view: ConsoleView): readonly Line[] => {
+const bayLines = (bay: BayLayout, view: ConsoleView): readonly Asked[] => {
   const { id, frame, length, width } = bay;
   const at = placeIn(bay);
   const half = width / 2;
   return [
-    ...trueLine(
-      { what: `length of ${id}`, from: at(-half, 0, 0), to: at(-half, length, 0) },
-      { face, view, away: [scaled(frame.x, -1), frame.z] },
-    ),
+    {
+      line: { what: `length of ${id}`, from: at(-half, 0, 0), to: at(-half, length, 0) },
+      away: [scaled(frame.x, -1), frame.z],
+    },
     // From the front one bay's width would lie over the next bay; plan and sections say it.
     ...(view.kind === "front"
       ? []
-      : trueLine(
-          { what: `width of ${id}`, from: at(-half, 0, 0), to: at(half, 0, 0) },
-          { face, view, away: [scaled(frame.y, -1), frame.z] },
-        )),
+      : [
+          {
+            line: { what: `width of ${id}`, from: at(-half, 0, 0), to: at(half, 0, 0) },
+            away: [scaled(frame.y, -1), frame.z],
+          },
+        ]),
   ];
 };
 
@@ -122,11 +164,12 @@ interface LinePlace {
   readonly view: ConsoleView;
   readonly away: readonly Vector[];
   readonly offset?: number;
+  readonly clear?: Extent | null;
 }
 
 const trueLine = (
   line: { readonly what: string; readonly from: Vector; readonly to: Vector },
-  { face, view, away, offset = FIRST }: LinePlace,
+  { face, view, away, offset = FIRST, clear = null }: LinePlace,
 ): readonly Line[] => {
   const ends = [onSheet(view, line.from), onSheet(view, line.to)];
   const [start, end] = ends.toSorted((a, b) => a.x - b.x || a.y - b.y);
@@ -139,11 +182,13 @@ const trueLine = (
   const depth = Math.abs(nearness(view, line.to) - nearness(view, line.from)) / view.scale;
   if (seen < SHORTEST || depth > IN_PLANE * seen) return [];
   const side = sideOf(view, away, { x: -dy / seen, y: dx / seen });
+  const run = { from: low, to: high, side };
+  const off = clear === null ? offset : Math.max(offset, offsetOutside(run, clear));
   const made = dimension(face, {
     axis: "across",
     from: 0,
     to: seen,
-    line: side * offset,
+    line: side * off,
     witness: side,
     scale: view.scale,
   });
@@ -154,8 +199,25 @@ const trueLine = (
       value: made.value,
       items: placedItems(made.items, turned),
       box: contourExtent(placedContour(rectangle(made.box), turned)),
+      lineBox: contourExtent(
+        placedContour(
+          rectangle(extent(0, side * off - PITCH / 2, seen, side * off + PITCH / 2)),
+          turned,
+        ),
+      ),
     },
   ];
+};
+
+/** How far off a line stands outside what it is to keep clear of; 0 where it runs askew to the sheet, beside its own bay. */
+const offsetOutside = (
+  { from, to, side }: { readonly from: Point; readonly to: Point; readonly side: number },
+  { minX, minY, maxX, maxY }: Extent,
+): number => {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  if (dx <= IN_PLANE * Math.abs(dy)) return FIRST + (side > 0 ? from.x - minX : maxX - from.x);
+  if (Math.abs(dy) <= IN_PLANE * dx) return FIRST + (side > 0 ? maxY - from.y : from.y - minY);
+  return 0;
 };
 
 /** 1 to the line's left, -1 to its right. */
@@ -215,15 +277,21 @@ const named = (what: string, { value, items, box }: Dimension): Line => ({
   value,
   items,
   box,
+  lineBox: box,
 });
 
 /** Of all bodies: below them, and in plan beside them too, where no height above the floor is. */
 const wholeSizes = (
   face: Face | null,
   found: readonly Line[],
-  { view, drawn }: { readonly view: ConsoleView; readonly drawn: Extent },
+  {
+    view,
+    drawn,
+    round,
+  }: { readonly view: ConsoleView; readonly drawn: Extent; readonly round: Extent },
 ): readonly Line[] => {
-  const taken = found.map(({ box }) => box).reduce(joinedExtent, drawn);
+  const start = view.kind === "plan" ? { ...drawn, minX: round.minX } : drawn;
+  const taken = found.map(({ box }) => box).reduce(joinedExtent, start);
   const { scale } = view;
   const says = { before: "", after: " over all" };
   const width = dimension(

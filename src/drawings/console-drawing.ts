@@ -24,7 +24,7 @@ import { solidCut } from "./console-cut.ts";
 import { viewDimensions } from "./console-dimensions.ts";
 import { consoleFoot } from "./console-foot.ts";
 import { type LabelledThing, labelColumn, numberTags } from "./console-labels.ts";
-import { operatorBox, operatorView, panelsMiddle } from "./console-operator.ts";
+import { operatorBox, operatorView, panelsMiddle, seatBox } from "./console-operator.ts";
 import { isFitting, type PaperRoom, possibleScales } from "./console-scale.ts";
 import type { ConsoleScene } from "./console-scene.ts";
 import { type BayCut, cutBodies, placeOfCut } from "./console-section.ts";
@@ -142,7 +142,8 @@ const sheetOf = (
     (box, each) => joined(box, each) ?? box,
     drawn,
   );
-  const dimensions = viewDimensions(face, layout, { view, drawn, round, cut });
+  const clear = joined(drawn, seatBox(layout, view)) ?? drawn;
+  const dimensions = viewDimensions(face, layout, { view, drawn, round, cut, clear });
   const beside = joinedExtent(dimensions.box, round);
   const labels = labelColumn(face, labelsOf(scene, { view, cut }, seen.anchors), beside);
   const whole = joinedExtent(beside, labels.box);

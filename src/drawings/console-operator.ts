@@ -55,6 +55,15 @@ export const operatorView = (
   };
 };
 
+/** Of seat, eyes and shoulders, and with them of the lines of sight, which end at the bays; arcs of reach go on round it. */
+export const seatBox = ({ operator }: ConsoleLayout, view: ConsoleView): Extent | null => {
+  if (operator === null) return null;
+  const marks = [...eyes(operator), ...shoulders(operator)]
+    .map(({ at }) => onSheet(view, at))
+    .map(({ x, y }) => extent(x, y, x, y));
+  return [...seatLines(operator, view).map(pathExtent), ...marks].reduce(joinedExtent);
+};
+
 interface Mark {
   readonly name: string;
   readonly at: Vector;

@@ -3,6 +3,7 @@
 import { describe, expect, test } from "vitest";
 import { visibleAnchors } from "../../src/drawings/console-anchors.ts";
 import { bodyCut } from "../../src/drawings/console-cut.ts";
+import { viewDimensions } from "../../src/drawings/console-dimensions.ts";
 import { consoleSheets } from "../../src/drawings/console-drawing.ts";
 import { operatorView } from "../../src/drawings/console-operator.ts";
 import { isFitting, possibleScales } from "../../src/drawings/console-scale.ts";
@@ -12,7 +13,7 @@ import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { circle, point } from "../../src/geometry/contour.ts";
 import { convexHull } from "../../src/geometry/convex-hull.ts";
 import { extent, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
-import { contourExtent, pathLength, regionArea } from "../../src/geometry/measure.ts";
+import { contourExtent, pathExtent, pathLength, regionArea } from "../../src/geometry/measure.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
 import type { Mesh } from "../../src/geometry/solid/mesh.ts";
@@ -65,6 +66,26 @@ test("a plan, two elevations and a section a bay, each on one page", () => {
         options.room,
       ),
     ).toBe(true);
+});
+
+test("dimensions of a plan stand outside what is drawn and the operator", () => {
+  const plan = { ...PLAN, scale: 10 };
+  // A bay of 190.5 to the front, 73.025 to the left of its middle; an obstacle and the operator reach 400 to the left.
+  const drawn = extent(-10, 0, 10, 20);
+  const clear = extent(-40, -5, 10, 20);
+  const { items } = viewDimensions(null, scene.layout, {
+    view: plan,
+    drawn,
+    round: clear,
+    clear,
+    cut: null,
+  });
+  const strokes = items.flatMap((item) => (item.kind === "stroke" ? item.paths : []));
+  // The lines of dimensions are the long ones; what leads to them runs square to them.
+  const upright = strokes.map(pathExtent).filter(({ minX, maxX }) => maxX - minX < 1e-6);
+  const lengths = upright.filter(({ minY, maxY }) => Math.abs(maxY - minY - 19.05) < 1e-6);
+  expect(lengths.length).toBeGreaterThan(0);
+  for (const { minX } of lengths) expect(minX).toBeLessThan(-40);
 });
 
 test("sections are cut where a bay's text asks for them, each place once", () => {
