@@ -14,14 +14,6 @@ import type {
   TextChange,
 } from "./store.ts";
 
-type PickFolder = (options: { readonly mode: "readwrite" }) => Promise<FileSystemDirectoryHandle>;
-
-/** null where the browser has no such thing. */
-export const pickFolder = (): PickFolder | null => {
-  const pick: unknown = Reflect.get(window, "showDirectoryPicker");
-  return typeof pick === "function" ? (options) => pick.call(window, options) : null;
-};
-
 export function folderStore(folder: FileSystemDirectoryHandle): Store {
   return {
     id: `folder ${folder.name}`,

@@ -5,13 +5,13 @@ import { binariesOf } from "../../src/design/includes.ts";
 import { choosePanel, progress } from "../desk.ts";
 import { beginGuideOnce, openStart } from "../start/start-state.ts";
 import { exampleNames, exampleTexts, loadExamples } from "./examples.ts";
-import { folderStore, pickFolder } from "./folder-store.ts";
+import { isServed } from "./is-served.ts";
 import { leaveFor } from "./leaving.ts";
 import { looseStore } from "./loose-store.ts";
 import { namedBytes } from "./named-bytes.ts";
+import { pickFolder } from "./pick-folder.ts";
 import { findRecovery, keepNow, leftOver, offered } from "./recovery.ts";
 import { openStore } from "./saving.ts";
-import { isServed, serverStore } from "./server-store.ts";
 import { findSnapshots } from "./snapshots.ts";
 import type { Store } from "./store.ts";
 import { stored, tell } from "./stored-state.ts";
@@ -56,6 +56,7 @@ async function openDemo(name: string): Promise<void> {
 }
 
 async function openServed(): Promise<void> {
+  const { serverStore } = await import("./server-store.ts");
   const served = await serverStore();
   if (served.kind === "store") await open(served.store);
   else progress.value = { kind: "refused", why: served.why };
@@ -72,7 +73,9 @@ export const openFolder = (): (() => Promise<void>) | null => {
   return async () => {
     // Choosing none is no mistake.
     const folder = await pick({ mode: "readwrite" }).catch(() => null);
-    if (folder !== null) await open(folderStore(folder));
+    if (folder === null) return;
+    const { folderStore } = await import("./folder-store.ts");
+    await open(folderStore(folder));
   };
 };
 

@@ -11,10 +11,6 @@ import type {
   TextChange,
 } from "./store.ts";
 
-/** Whether a server that has a design stands behind the page; on a static host there is none. */
-export const isServed = (): boolean =>
-  document.querySelector("meta[name=consolewright-design]") !== null;
-
 export type ServerStore =
   | { readonly kind: "store"; readonly store: Store }
   | { readonly kind: "trouble"; readonly why: string };

@@ -22,6 +22,7 @@ import {
   making,
   news,
   shown,
+  tellShown,
   want,
   wantAll,
   whole,
@@ -109,6 +110,7 @@ function Choice(): JSX.Element {
 /** What is there already is shown again. */
 const makeWhereNew = (): void => {
   if (shown.value === null) void makePack(want.value);
+  else tellShown();
 };
 
 /** The kinds of files that `make` chooses between. */

@@ -107,6 +107,11 @@ export const makePack = async (wanted: PackWant): Promise<void> => {
   news.value = madeWords(made);
 };
 
+/** Of the pack that is there already and is looked at again. */
+export const tellShown = (): void => {
+  if (shown.value !== null) news.value = madeWords(shown.value.made);
+};
+
 export const giveUp = (): void => {
   stop();
   making.value = { kind: "idle" };
