@@ -76,6 +76,8 @@ export class ConsolePicture {
   #goal: CameraGoal = { target: vector(0, 0, 700), distance: 2500, side: 60, rise: 35 };
   #motion: { readonly from: CameraGoal; readonly to: CameraGoal; readonly start: number } | null =
     null;
+  /** In pixels of the page. Asked of the canvas between two labels it would have the page laid out for each. */
+  #size = { width: 1, height: 1 };
   #frames = 0;
   #waiting = 0;
 
@@ -157,6 +159,7 @@ export class ConsolePicture {
     this.#renderer.setPixelRatio(this.#plain ? 1 : Math.min(2, devicePixelRatio));
     this.#renderer.setSize(clientWidth, clientHeight, false);
     this.#camera.aspect = clientWidth / clientHeight;
+    this.#size = { width: clientWidth, height: clientHeight };
     this.#ask();
   }
 
@@ -228,8 +231,7 @@ export class ConsolePicture {
     if (this.#shown !== null)
       showLabels(this.#labels, labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)), {
         place: (at) => this.#onScreen(at),
-        width: this.#canvas.clientWidth,
-        height: this.#canvas.clientHeight,
+        ...this.#size,
       });
     this.#frames += 1;
     const { target, distance, side, rise } = this.#goal;
@@ -257,8 +259,8 @@ export class ConsolePicture {
   #onScreen({ x, y, z }: Vector): ScreenPoint | null {
     const seen = new Vector3(x, y, z).project(this.#camera);
     if (seen.z > 1 || Math.abs(seen.x) > 1.05 || Math.abs(seen.y) > 1.05) return null;
-    const { clientWidth, clientHeight } = this.#canvas;
-    return { x: ((seen.x + 1) / 2) * clientWidth, y: ((1 - seen.y) / 2) * clientHeight };
+    const { width, height } = this.#size;
+    return { x: ((seen.x + 1) / 2) * width, y: ((1 - seen.y) / 2) * height };
   }
 
   #cast({ x, y }: ScreenPoint): void {
