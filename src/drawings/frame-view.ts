@@ -4,6 +4,7 @@
 
 import type { Contour, Point, Region } from "../geometry/contour.ts";
 import { loop, point, vertex } from "../geometry/contour.ts";
+import type { Extent } from "../geometry/extent.ts";
 import { flattened } from "../geometry/flatten.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { pointOut } from "../geometry/space/frame.ts";
@@ -89,14 +90,31 @@ const boardItems = (board: ShownBoard, scene: Scene): readonly DrawingItem[] => 
     holes: part.region.holes.map(onFace),
   };
   return [
-    ...edgesSeen(board, scene).flatMap((edge) => [
-      filled([edge], EDGE[look]),
-      outlined([edge], { ink: "line", width: HAIR }),
+    ...coats(edgesSeen(board, scene)).flatMap((edges) => [
+      filled(edges, EDGE[look]),
+      outlined(edges, { ink: "line", width: HAIR }),
     ]),
     areas([region], FACE[look]),
     outlined([region.outline, ...region.holes], { ink: "line", width: HAIR }),
   ];
 };
+
+/** What is painted in order, put into as few coats as leave whatever overlaps in that order. */
+const coats = (strips: readonly Contour[]): readonly (readonly Contour[])[] => {
+  const made: { readonly strips: Contour[]; readonly boxes: Extent[] }[] = [];
+  for (const strip of strips) {
+    const box = contourExtent(strip);
+    const under = made.findLastIndex(({ boxes }) => boxes.some((other) => extentsMeet(box, other)));
+    const coat = made[under + 1] ?? { strips: [], boxes: [] };
+    if (coat.strips.length === 0) made.push(coat);
+    coat.strips.push(strip);
+    coat.boxes.push(box);
+  }
+  return made.map(({ strips: each }) => each);
+};
+
+const extentsMeet = (a: Extent, b: Extent): boolean =>
+  a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 
 const FACE: Readonly<Record<ShownBoard["look"], Ink>> = { there: "paper", new: "rail" };
 const EDGE: Readonly<Record<ShownBoard["look"], Ink>> = { there: "backdrop", new: "shadow" };

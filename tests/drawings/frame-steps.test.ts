@@ -64,15 +64,13 @@ test("a tab's end covers what of its board lies behind it", () => {
   const drawn = items.flatMap((item) =>
     item.kind === "outline" || item.kind === "fill" ? [item.kind] : [],
   );
-  // Each strip of the rim is filled and then drawn round, before the next one; the face comes last.
+  // Strips of the rim are filled and then drawn round, before those that lie over them; the face comes last.
   expect(drawn).toHaveLength(items.length);
   expect(drawn.slice(0, -2)).toEqual(
     Array.from({ length: drawn.length - 2 }, (_, index) => (index % 2 === 0 ? "fill" : "outline")),
   );
   // What is seen furthest to the left of the picture is a tab's end, which looks to the left: nothing of the rim is drawn over it.
-  const rims = items.flatMap((item) =>
-    item.kind === "outline" && item.contours.length === 1 ? item.contours : [],
-  );
+  const rims = items.slice(0, -2).flatMap((item) => (item.kind === "outline" ? item.contours : []));
   const left = (rim: Contour): number => contourExtent(rim).minX;
   const leftmost = Math.min(...rims.map(left));
   const ends = rims.flatMap((rim, index) =>
