@@ -65,3 +65,21 @@ export const refined = <Value, Other>(
       : { ...judged, findings: [...reading.findings, ...judged.findings] };
   },
 });
+
+/**
+ * The same field, asked once a node: what an edit has left where it stood is the node that it was (`reread-line.ts`) and is not
+ * read again. Sound readings alone are kept: they owe nothing to the rest of the text, while a finding's edits carry its hash.
+ */
+export const readOnce = <Value>(field: Field<Value>): Field<Value> => {
+  const known = new WeakMap<TextNode, Reading<Value>>();
+  return {
+    ...field,
+    read: (node, source) => {
+      const before = known.get(node);
+      if (before !== undefined) return before;
+      const reading = field.read(node, source);
+      if (reading.findings.length === 0) known.set(node, reading);
+      return reading;
+    },
+  };
+};

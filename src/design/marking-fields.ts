@@ -1,7 +1,7 @@
 // Markings that belong to no single component: free legends, lines, arrows, borders, brackets, windows.
 
 import { wrapped } from "./choice-fields.ts";
-import { type Field, mapped } from "./field.ts";
+import { type Field, mapped, readOnce } from "./field.ts";
 import { list, optional, record, required, usual } from "./fields.ts";
 import { LEGEND, LEGEND_KEYS, SIDE } from "./legend-fields.ts";
 import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
@@ -144,7 +144,7 @@ const KINDS = {
 
 /** Markings that can't be read are left out; their findings stay. */
 export const MARKINGS: Field<readonly MarkingDesign[]> = mapped(
-  list("a list of markings", wrapped("a marking", KINDS), { most: 2000, leaveOut: true }),
+  list("a list of markings", readOnce(wrapped("a marking", KINDS)), { most: 2000, leaveOut: true }),
   (markings) => {
     const counted = new Map<string, number>();
     return markings.map((marking): MarkingDesign => {

@@ -3,7 +3,7 @@
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { COMPONENT } from "./component-fields.ts";
-import { type Field, mapped, read, refined } from "./field.ts";
+import { type Field, mapped, read, readOnce, refined } from "./field.ts";
 import {
   dispensable,
   list,
@@ -34,7 +34,7 @@ import { FONT, LEGEND_GAP, legendHeight, REVISION, VIEWING_DISTANCE } from "./us
 import { spanOf, type Written } from "./written.ts";
 
 const COMPONENTS: Field<readonly ComponentEntry[]> = mapped(
-  mapById("components by name", COMPONENT, { ...NAME_RULE, isInstance: true }),
+  mapById("components by name", readOnce(COMPONENT), { ...NAME_RULE, isInstance: true }),
   (entries) =>
     entries.map((entry): ComponentEntry => {
       const { id } = entry;

@@ -2,11 +2,12 @@
 // it apart, whatever is free first, and turned round. What is never free is taken out all the same, and told with its step.
 
 import { containsContour, containsPoint } from "../geometry/containment.ts";
-import type { Region } from "../geometry/contour.ts";
+import type { Contour, Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
 import { extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
+import type { LayerLayout } from "../layout/panel-layout.ts";
 import {
   type Column,
   type Obstacle,
@@ -229,7 +230,7 @@ const stands = (one: Obstacle, column: Column, { side, owner }: ServiceItem): bo
       const isInOwn = cutOuts.some(
         (cutOut) => cutOut.owner === owner && containsContour(cutOut.contour, column.contour),
       );
-      return !isInOwn && meets({ outline, holes: cutOuts.map(({ contour }) => contour) }, column);
+      return !isInOwn && meets({ outline, holes: holesOf(cutOuts) }, column);
     }
     case "print":
       return one.slabs.some(
@@ -239,6 +240,17 @@ const stands = (one: Obstacle, column: Column, { side, owner }: ServiceItem): bo
       );
   }
 };
+
+/** Every column is held against them. */
+const holesOf = (cutOuts: LayerLayout["cutOuts"]): readonly Contour[] => {
+  const known = HOLES.get(cutOuts);
+  if (known !== undefined) return known;
+  const holes = cutOuts.map(({ contour }) => contour);
+  HOLES.set(cutOuts, holes);
+  return holes;
+};
+
+const HOLES = new WeakMap<LayerLayout["cutOuts"], readonly Contour[]>();
 
 const isBeyond = (
   { low, high }: { readonly low: number; readonly high: number },

@@ -6,11 +6,11 @@ import { type Extent, joinedExtent, movedExtent } from "../../geometry/extent.ts
 import { pointDistance } from "../../geometry/point.ts";
 import { type Degrees, degrees, type Mm, mm } from "../../geometry/quantity.ts";
 import { slotContour } from "../../geometry/shapes.ts";
-import { placedPath, placedRegion, placement } from "../../geometry/transform.ts";
+import { type Placement, placedPath, placedRegion, placement } from "../../geometry/transform.ts";
 import { arcTangent2, toDegrees } from "../../geometry/trigonometry.ts";
 import type { PlacedMarking } from "../panel-layout.ts";
 import type { TextStyle } from "./style.ts";
-import { type Align, inkBox, textBlock } from "./text-block.ts";
+import { type Align, inkBox, type TextBlock, textBlock } from "./text-block.ts";
 
 /** What identifies a marking, whatever its shape. */
 export type MarkingHead = Pick<PlacedMarking, "id" | "owner" | "kind" | "layer" | "side"> & {
@@ -46,15 +46,37 @@ export const textAt = (
 ): MarkingShapes => {
   const { style, align = "middle", turn = degrees(0) } = options;
   const block = textBlock(text, style, align);
-  const place = placement(at.x, at.y, turn);
+  return placedText(block, placement(at.x, at.y, turn), style.cutWidth);
+};
+
+/** Most words of a panel stand where they stood before an edit: they are the very shapes that they were. */
+const placedText = (block: TextBlock, place: Placement, cutWidth: Mm): MarkingShapes => {
+  const known = PLACED.get(block) ?? new Map<string, MarkingShapes>();
+  PLACED.set(block, known);
+  // A block is of one width of line: it was set for it.
+  const key = `${place.x} ${place.y} ${place.turn}`;
+  const shapes = known.get(key) ?? newlyPlaced(block, place, cutWidth);
+  known.delete(key);
+  known.set(key, shapes);
+  const [oldest] = known.size > MOST_PLACES ? known.keys() : [];
+  if (oldest !== undefined) known.delete(oldest);
+  return shapes;
+};
+
+const PLACED = new WeakMap<TextBlock, Map<string, MarkingShapes>>();
+/** Of one word: what stands more often on a panel, or was moved more often since, is placed again. */
+const MOST_PLACES = 12;
+
+const newlyPlaced = (block: TextBlock, place: Placement, cutWidth: Mm): MarkingShapes => {
+  const { x, y, turn } = place;
   const fills = block.fills.map((region) => placedRegion(region, place));
   const paths = block.strokes.map((path) => placedPath(path, place));
   return {
     fills,
-    strokes: paths.map((path) => ({ path, width: style.cutWidth })),
+    strokes: paths.map((path) => ({ path, width: cutWidth })),
     thinnest: block.thinnest,
     missing: block.missing,
-    box: turn === 0 ? block.ink && movedExtent(block.ink, at.x, at.y) : inkBox(fills, paths),
+    box: turn === 0 ? block.ink && movedExtent(block.ink, x, y) : inkBox(fills, paths),
   };
 };
 
