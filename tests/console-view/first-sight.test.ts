@@ -12,7 +12,13 @@ import {
   vector,
 } from "../../src/geometry/space/vector.ts";
 import { type CameraGoal, cameraPlace, framingGoal } from "../../viewer/console/camera-goal.ts";
-import { leadOf, partedSpots, type Spot, spotRound } from "../../viewer/console/name-spots.ts";
+import {
+  leadOf,
+  NO_WAYS,
+  partedSpots,
+  type Spot,
+  spotRound,
+} from "../../viewer/console/name-spots.ts";
 
 const OPENING = { across: 60, upright: 38 };
 
@@ -80,17 +86,18 @@ describe("words that would lie over each other", () => {
   });
 
   test("stay where they are while there is room", () => {
-    const spots = partedSpots([word("a", 0, 0), word("b", 0, 30)], ground);
+    const { spots } = partedSpots([word("a", 0, 0), word("b", 0, 30)], ground, NO_WAYS);
     expect([spots.get("a")?.y, spots.get("b")?.y]).toEqual([100, 130]);
   });
 
   test("give way to the higher by rows of their own height, and are left out where that is taken too", () => {
-    const spots = partedSpots(
+    const { spots } = partedSpots(
       [
         ...["a", "b", "c", "d", "e"].map((key, index) => word(key, 5 * index, 2 * index)),
         word("chosen", 0, 2, 3),
       ],
       ground,
+      NO_WAYS,
     );
     expect(spots.get("chosen")?.y).toBe(102);
     const kept = [...spots.values()];
@@ -116,7 +123,7 @@ describe("names of panels", () => {
     isLed: true,
   }));
   const ground = { width: 776, height: 426, covered: panels };
-  const spots = partedSpots(names, ground);
+  const { spots, ways } = partedSpots(names, ground, NO_WAYS);
 
   test("are all there, in the picture, over no panel and no other name", () => {
     expect(spots.size).toBe(13);
@@ -151,8 +158,27 @@ describe("names of panels", () => {
         { x: 776, y: 426 },
       ])!,
     ];
-    expect(partedSpots(names, { ...ground, covered }).size).toBe(13);
-    expect(partedSpots(names, { width: 40, height: 10, covered: [] }).size).toBe(0);
+    expect(partedSpots(names, { ...ground, covered }, NO_WAYS).spots.size).toBe(13);
+    expect(partedSpots(names, { width: 40, height: 10, covered: [] }, NO_WAYS).spots.size).toBe(0);
+  });
+
+  test("go the way that they went before while the picture turns by a little", () => {
+    const shifted = <Each extends Point>(each: Each): Each => ({
+      ...each,
+      x: each.x + 3,
+      y: each.y - 2,
+    });
+    const next = partedSpots(names.map(shifted), { ...ground, covered: panels.map(shifted) }, ways);
+    for (const [key, spot] of spots) expect(next.spots.get(key)).toEqual(shifted(spot));
+  });
+
+  test("leave that way where something has come to stand there", () => {
+    const gone = spots.get("3")!;
+    const covered = [...panels, { ...gone, width: 4, height: 4 }];
+    const next = partedSpots(names, { ...ground, covered }, ways).spots;
+    expect(next.size).toBe(13);
+    for (const spot of next.values())
+      expect(covered.some((other) => isOver(spot, other))).toBe(false);
   });
 
   test("have no line where they stand on what they name", () => {

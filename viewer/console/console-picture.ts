@@ -22,6 +22,7 @@ import {
 } from "./camera-goal.ts";
 import type { ConsoleScene, SceneBody, SceneGroup } from "./console-messages.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
+import { NO_WAYS, type Ways } from "./name-spots.ts";
 import { pictureCaps } from "./picture-caps.ts";
 import { followLook, releaseGroup, type ShownGroup, shownGroup } from "./picture-groups.ts";
 import { labelsOf, showLabels } from "./picture-labels.ts";
@@ -78,6 +79,8 @@ export class ConsolePicture {
     null;
   /** In pixels of the page. Asked of the canvas between two labels it would have the page laid out for each. */
   #size = { width: 1, height: 1 };
+  /** That names went in the last drawing; forgotten when what is seen is another thing. */
+  #ways: Ways = NO_WAYS;
   #frames = 0;
   #waiting = 0;
 
@@ -98,6 +101,7 @@ export class ConsolePicture {
 
   show(next: ConsoleScene): void {
     this.#shown = next;
+    this.#ways = NO_WAYS;
     this.#caps.clear();
     const keys = new Set(next.groups.map(({ key }) => key));
     for (const key of [...this.#groups.keys()]) if (!keys.has(key)) this.#remove(key);
@@ -160,6 +164,7 @@ export class ConsolePicture {
     this.#renderer.setSize(clientWidth, clientHeight, false);
     this.#camera.aspect = clientWidth / clientHeight;
     this.#size = { width: clientWidth, height: clientHeight };
+    this.#ways = NO_WAYS;
     this.#ask();
   }
 
@@ -221,18 +226,23 @@ export class ConsolePicture {
     if (motion === null) return;
     const share = Math.min(1, Math.max(0, (now - motion.start) / MOTION));
     this.#goal = betweenGoals(motion.from, motion.to, share * share * (3 - 2 * share));
-    if (share >= 1) this.#motion = null;
-    else this.#ask();
+    if (share < 1) {
+      this.#ask();
+      return;
+    }
+    this.#motion = null;
+    this.#ways = NO_WAYS;
   }
 
   #draw(): void {
     this.#aim();
     this.#renderer.render(this.#scene, this.#camera);
     if (this.#shown !== null)
-      showLabels(this.#labels, labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)), {
-        place: (at) => this.#onScreen(at),
-        ...this.#size,
-      });
+      this.#ways = showLabels(
+        this.#labels,
+        labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)),
+        { place: (at) => this.#onScreen(at), ...this.#size, before: this.#ways },
+      );
     this.#frames += 1;
     const { target, distance, side, rise } = this.#goal;
     this.#canvas.dataset["frames"] = `${this.#frames}`;

@@ -27,23 +27,47 @@ export interface Ground {
   readonly covered: readonly Spot[];
 }
 
+/** How far a name went from its first place, and whether it came off what is covered. */
+interface Way extends Point {
+  readonly isOff: boolean;
+}
+
+/** The ways that names went in the picture before, by their keys. */
+export type Ways = ReadonlyMap<string, Way>;
+
+export const NO_WAYS: Ways = new Map();
+
+export interface PartedSpots {
+  /** Where each is drawn, by its key; what finds no room is left out. */
+  readonly spots: ReadonlyMap<string, Spot>;
+  readonly ways: Ways;
+}
+
 /** Between two labels, in pixels. */
 const GAP = 2;
 
-/** Where each is drawn, by its key; what finds no room is left out. */
+/** A name goes the way that it went `before` while that does: a picture that turns has no names that jump. */
 export const partedSpots = (
   wanted: readonly WantedSpot[],
   ground: Ground,
-): ReadonlyMap<string, Spot> => {
+  before: Ways,
+): PartedSpots => {
   const taken = new Map<string, Spot>();
+  const ways = new Map<string, Way>();
   const lines: Line[] = [];
   for (const each of wanted.toSorted((a, b) => b.rank - a.rank || a.x - b.x)) {
-    const spot = each.isLed ? ledSpot(each, ground, { taken, lines }) : nearSpot(each, taken);
+    const spot = each.isLed
+      ? (keptSpot(each, before.get(each.key), { ground, taken, lines }) ??
+        ledSpot(each, { ground, taken, lines }))
+      : nearSpot(each, taken);
     if (spot === undefined) continue;
     taken.set(each.key, spot);
-    if (each.isLed) lines.push({ from: spot, to: each });
+    if (!each.isLed) continue;
+    lines.push({ from: spot, to: each });
+    const isOff = isFree(spot, ground.covered);
+    ways.set(each.key, { x: spot.x - each.x, y: spot.y - each.y, isOff });
   }
-  return taken;
+  return { spots: taken, ways };
 };
 
 interface Line {
@@ -52,6 +76,7 @@ interface Line {
 }
 
 interface Standing {
+  readonly ground: Ground;
   readonly taken: ReadonlyMap<string, Spot>;
   readonly lines: readonly Line[];
 }
@@ -67,24 +92,39 @@ const nearSpot = (
     isFree(spot, [...taken.values()]),
   );
 
+/** Where the way that it went before leads now; undefined where that is no good place any more. */
+const keptSpot = (
+  name: WantedSpot,
+  way: Way | undefined,
+  { ground, taken, lines }: Standing,
+): Spot | undefined => {
+  if (way === undefined) return undefined;
+  const { x, y, width, height } = name;
+  const spot = { x: x + way.x, y: y + way.y, width, height };
+  const isGood =
+    isInside(spot, ground) &&
+    isFree(spot, [...taken.values()]) &&
+    isApart(spot, name, lines) &&
+    (!way.isOff || isFree(spot, ground.covered));
+  return isGood ? spot : undefined;
+};
+
+const isApart = (spot: Spot, name: Point, lines: readonly Line[]): boolean =>
+  !lines.some((line) => isCrossing({ from: spot, to: name }, line));
+
 /** Rows above and below, and shares of its own width aside, that a name may go. */
 const ROWS = 16;
 const ASIDE = [0, 0.3, 0.6, 0.9, 1.2, 1.6, 2, 2.6];
 
 /** The nearest free place off the panels whose line crosses no other; else over them; else with a crossing line. */
-const ledSpot = (
-  name: WantedSpot,
-  ground: Ground,
-  { taken, lines }: Standing,
-): Spot | undefined => {
+const ledSpot = (name: WantedSpot, { ground, taken, lines }: Standing): Spot | undefined => {
   const others = [...taken.values()];
   const places = placesRound(name)
     .filter((spot) => isInside(spot, ground) && isFree(spot, others))
     .toSorted((a, b) => away(a, name) - away(b, name));
-  const isApart = (spot: Spot): boolean =>
-    !lines.some((line) => isCrossing({ from: spot, to: name }, line));
+  const isGood = (spot: Spot): boolean => isApart(spot, name, lines);
   const off = places.filter((spot) => isFree(spot, ground.covered));
-  return off.find(isApart) ?? places.find(isApart) ?? off[0] ?? places[0];
+  return off.find(isGood) ?? places.find(isGood) ?? off[0] ?? places[0];
 };
 
 const placesRound = ({ x, y, width, height }: Spot): readonly Spot[] =>

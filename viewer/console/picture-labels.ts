@@ -3,9 +3,9 @@
 
 import { dot, plus, scaled, type Vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "./console-messages.ts";
-import { floorGrid } from "./floor-grid.ts";
+import { floorGrid, type Grid } from "./floor-grid.ts";
 import type { Cut, Look } from "./look.ts";
-import { leadOf, type Point, partedSpots, type Spot, spotRound } from "./name-spots.ts";
+import { leadOf, type Point, partedSpots, type Spot, spotRound, type Ways } from "./name-spots.ts";
 import { crossesBox } from "./space-point.ts";
 
 export interface Label {
@@ -22,8 +22,8 @@ export interface Label {
 /** `eye`: numbers of the floor that the console hides from there are left out. */
 export const labelsOf = (scene: ConsoleScene, look: Look, eye: Vector): readonly Label[] => [
   ...(look.showNames ? names(scene, look) : []),
-  ...floorGrid(scene)
-    .numbers.filter(({ at }) => !crossesBox(eye, at, scene.box))
+  ...floorNumbers(scene)
+    .filter(({ at }) => !crossesBox(eye, at, scene.box))
     .map(({ at, words }) => ({
       key: `floor ${at.x} ${at.y}`,
       at,
@@ -41,6 +41,15 @@ export const labelsOf = (scene: ConsoleScene, look: Look, eye: Vector): readonly
     over: [],
   })),
 ];
+
+/** Of each scene once: labels are placed with every drawing. */
+const floorNumbers = (scene: ConsoleScene): Grid["numbers"] => {
+  const numbers = numbersOf.get(scene) ?? floorGrid(scene).numbers;
+  numbersOf.set(scene, numbers);
+  return numbers;
+};
+
+const numbersOf = new WeakMap<ConsoleScene, Grid["numbers"]>();
 
 const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Label[] => [
   ...bays.flatMap(({ id, frame, width, length }) =>
@@ -78,27 +87,30 @@ export interface Seen {
   readonly height: number;
 }
 
+/** Puts them over the picture, names by the ways that they went `before`; gives the ways that they go now. */
 export const showLabels = (
   holder: HTMLElement,
   labels: readonly Label[],
-  { place, width, height }: Seen,
-): void => {
+  { place, width, height, before }: Seen & { readonly before: Ways },
+): Ways => {
   const known = new Map<string, HTMLElement>();
   for (const child of [...holder.children])
     if (child instanceof HTMLElement) known.set(child.dataset["key"] ?? "", child);
   const elementFor = (key: string): HTMLElement => {
     const element = known.get(key) ?? document.createElement("span");
     known.delete(key);
-    element.dataset["key"] = key;
-    if (element.parentElement === null) holder.append(element);
+    if (element.parentElement === null) {
+      element.dataset["key"] = key;
+      holder.append(element);
+    }
     return element;
   };
   const wanted = labels.flatMap(({ key, at, words, look, rank, over }) => {
     const element = elementFor(key);
-    element.className = look;
+    if (element.className !== look) element.className = look;
     const size = sizeOf(element, words);
     const seen = place(at);
-    element.hidden = true;
+    hide(element, seen === null);
     if (seen === null) return [];
     // The name of a bay has room beside it, and needs no line.
     const isLed = over.length > 0 || look === "bay";
@@ -107,19 +119,39 @@ export const showLabels = (
   const covered = labels.flatMap(
     ({ over }) => spotRound(over.flatMap((corner) => place(corner) ?? [])) ?? [],
   );
-  const spots = partedSpots(wanted, { width, height, covered });
+  const { spots, ways } = partedSpots(wanted, { width, height, covered }, before);
   for (const each of wanted) {
     const spot = spots.get(each.key);
     const { element, isOfPanel } = each;
     const at = spot ?? each;
-    element.hidden = false;
-    element.style.visibility = spot === undefined ? "hidden" : "";
-    element.style.transform = `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px) translate(-50%, -50%)`;
+    draw(element, {
+      visibility: spot === undefined ? "hidden" : "",
+      transform: `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px) translate(-50%, -50%)`,
+    });
     if (!isOfPanel) continue;
     element.dataset["names"] = `${each.x.toFixed(1)} ${each.y.toFixed(1)}`;
     if (spot !== undefined) lead(() => elementFor(`${each.key} lead`), spot, each);
   }
   for (const left of known.values()) left.remove();
+  return ways;
+};
+
+const hide = (element: HTMLElement, isHidden: boolean): void => {
+  if (element.hidden !== isHidden) element.hidden = isHidden;
+};
+
+type Drawn = Readonly<Partial<Record<"visibility" | "transform" | "width", string>>>;
+
+const drawn = new WeakMap<HTMLElement, Drawn>();
+
+/** What stands as it stood is not written: the browser would style it anew. */
+const draw = (element: HTMLElement, next: Drawn): void => {
+  const last = drawn.get(element);
+  for (const key of ["visibility", "transform", "width"] as const) {
+    const value = next[key] ?? "";
+    if (last?.[key] !== value) element.style[key] = value;
+  }
+  drawn.set(element, { visibility: "", transform: "", width: "", ...next });
 };
 
 /** A line to what is named, with a dot at its end. */
@@ -128,10 +160,12 @@ const lead = (element: () => HTMLElement, spot: Spot, to: Point): void => {
   if (line === null) return;
   const { from } = line;
   const [x, y] = [to.x - from.x, to.y - from.y];
-  const drawn = element();
-  drawn.className = "lead";
-  drawn.style.width = `${Math.hypot(x, y).toFixed(1)}px`;
-  drawn.style.transform = `translate(${from.x.toFixed(1)}px, ${from.y.toFixed(1)}px) rotate(${Math.atan2(y, x).toFixed(4)}rad)`;
+  const shown = element();
+  if (shown.className !== "lead") shown.className = "lead";
+  draw(shown, {
+    width: `${Math.hypot(x, y).toFixed(1)}px`,
+    transform: `translate(${from.x.toFixed(1)}px, ${from.y.toFixed(1)}px) rotate(${Math.atan2(y, x).toFixed(4)}rad)`,
+  });
 };
 
 interface Measured {
