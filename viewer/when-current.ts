@@ -2,22 +2,39 @@
 // keys, when the hand rests.
 
 import { effect } from "@preact/signals";
-import { isCurrent } from "./desk.ts";
+import { isCurrent, settleAll } from "./desk.ts";
 
 /** Steps of the arrow keys become one step of the history when the hand rests this long, ms. */
 export const HAND_RESTS = 350;
 
 /** At once, or as soon as the picture is that of the text; of several that wait, each when the one before it has been read. */
 export function whenCurrent(act: () => void): void {
+  // Before whoever asked goes on: what is picked next, or taken back, must not come first.
+  if (isCurrent.peek()) act();
+  else whenRead(act);
+}
+
+/** Acts that wait for a reading. */
+let waiting = 0;
+
+function whenRead(act: () => void): void {
+  waiting += 1;
   let isDone = false;
   const stop = effect(() => {
     if (!isCurrent.value || isDone) return;
     isDone = true;
     queueMicrotask(() => {
       stop();
+      waiting -= 1;
       // Another that waited may have made its edit first.
-      if (isCurrent.value) act();
-      else whenCurrent(act);
+      whenCurrent(act);
     });
   });
+}
+
+/** Behind whatever is in hand or waits: a step back takes that back first. */
+export function inTurn(act: () => void): void {
+  settleAll();
+  if (waiting > 0) whenRead(act);
+  else act();
 }

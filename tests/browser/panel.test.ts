@@ -1,10 +1,18 @@
 // Work on one panel in a real browser: place, move, mend, undo, by mouse, by keyboard alone, and in the text. What the page
 // shows is held against the design's text and against plain arithmetic on it.
 
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type PageStand, standOf } from "../support/open-page.ts";
-import { type Bench, benchWith, PANEL, textHas, textOf } from "../support/panel-bench.ts";
+import {
+  asksLate,
+  type Bench,
+  benchWith,
+  PANEL,
+  restingBox,
+  textHas,
+  textOf,
+} from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -15,16 +23,6 @@ beforeAll(async () => {
 afterAll(() => stand?.close());
 
 const benchOf = (text: string): Promise<Bench> => benchWith(stand, text);
-
-/** Where a thing lies once the page round it no longer moves. */
-async function restingBox(thing: Locator): Promise<{ x: number; y: number; width: number }> {
-  for (;;) {
-    const before = (await thing.boundingBox())!;
-    await thing.page().waitForTimeout(200);
-    const after = (await thing.boundingBox())!;
-    if (before.x === after.x && before.y === after.y && before.width === after.width) return after;
-  }
-}
 
 /** The middle of a component in the picture, in panel millimetres, by the rulers' own figures. */
 async function placeOf(
@@ -52,14 +50,6 @@ async function pixelsAt(
 }
 
 const PATIENCE = 60_000;
-
-/** As on a machine that is busy: whatever the page asks its workers from now on is asked a third of a second later. */
-function asksLate(): void {
-  const { postMessage } = Worker.prototype;
-  Worker.prototype.postMessage = function (message: unknown): void {
-    setTimeout(() => postMessage.call(this, message), 300);
-  };
-}
 
 describe("by keyboard alone", () => {
   test(

@@ -1,6 +1,6 @@
 // One panel opened in the page's bench, and its text as the page shows it: what the tests of the panel view share.
 
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { openPage, type PageStand } from "./open-page.ts";
 
@@ -51,4 +51,44 @@ export async function textHas(page: Page, wanted: string | RegExp): Promise<stri
       typeof wanted === "string" ? expect.stringContaining(wanted) : expect.stringMatching(wanted),
     );
   return textOf(page);
+}
+
+/** Where a thing lies once the page round it no longer moves. */
+export async function restingBox(
+  thing: Locator,
+): Promise<{ x: number; y: number; width: number; height: number }> {
+  for (;;) {
+    const before = (await thing.boundingBox())!;
+    await thing.page().waitForTimeout(200);
+    const after = (await thing.boundingBox())!;
+    if (JSON.stringify(before) === JSON.stringify(after)) return after;
+  }
+}
+
+/** For `page.evaluate`: whatever the page asks its workers from now on is asked a third of a second later, as on a busy machine. */
+export function asksLate(): void {
+  const { postMessage } = Worker.prototype;
+  Worker.prototype.postMessage = function (message: unknown): void {
+    setTimeout(() => postMessage.call(this, message), 300);
+  };
+}
+
+/** Of the DevTools protocol, Input.dispatchKeyEvent. */
+const MODIFIERS: Readonly<Record<string, number>> = { Control: 2, Shift: 8 };
+
+/**
+ * Keys one behind the other as a hand strikes them that doesn't rest: no answer of the page is waited for between them, so that
+ * a busy machine makes no pause of its own. Written as for `keyboard.press`; they are struck where the focus is, and type nothing.
+ */
+export async function strike(page: Page, keys: readonly string[]): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  await Promise.all(
+    keys.map((struck) => {
+      const names = struck.split("+");
+      const key = names.pop() ?? "";
+      const modifiers = names.reduce((sum, name) => sum + (MODIFIERS[name] ?? 0), 0);
+      return session.send("Input.dispatchKeyEvent", { type: "rawKeyDown", key, modifiers });
+    }),
+  );
+  await session.detach();
 }

@@ -2,6 +2,7 @@
 
 import type { JSX } from "preact";
 import { nextRedo, nextUndo, progress, redo, refusedStep, undo } from "../desk.ts";
+import { inTurn } from "../when-current.ts";
 import { save } from "./saving.ts";
 import { fileNews, gone, lostStore, store, unsaved } from "./stored-state.ts";
 
@@ -9,8 +10,8 @@ export function FileBar(): JSX.Element | null {
   if (store.value === null || progress.value.kind === "empty") return null;
   return (
     <div class="file-bar">
-      <Act words="Undo" about={nextUndo.value} keys="Control+Z" act={undo} />
-      <Act words="Redo" about={nextRedo.value} keys="Control+Shift+Z" act={redo} />
+      <Act words="Undo" about={nextUndo.value} keys="Control+Z" act={() => inTurn(undo)} />
+      <Act words="Redo" about={nextRedo.value} keys="Control+Shift+Z" act={() => inTurn(redo)} />
       <Act
         words={store.value.saving}
         about={unsaved.value.length === 0 ? null : unsaved.value.join(", ")}

@@ -3,6 +3,7 @@
 
 import { effect } from "@preact/signals";
 import { redo, undo } from "../desk.ts";
+import { inTurn } from "../when-current.ts";
 import { save } from "./saving.ts";
 import { unsaved } from "./stored-state.ts";
 
@@ -27,8 +28,8 @@ function actOf(event: KeyboardEvent): (() => void) | null {
   const key = event.key.toLowerCase();
   if (key === "s" && !event.shiftKey) return () => void save();
   if (isTyping(event.target)) return null;
-  if (key === "z") return event.shiftKey ? redo : undo;
-  return key === "y" && !event.shiftKey ? redo : null;
+  if (key === "z") return () => inTurn(event.shiftKey ? redo : undo);
+  return key === "y" && !event.shiftKey ? () => inTurn(redo) : null;
 }
 
 const isTyping = (target: EventTarget | null): boolean =>

@@ -18,9 +18,10 @@ import { freshNames, named, namesOn, selectEntries } from "./panel-names.ts";
 import type { Shift } from "./snap.ts";
 import { take } from "./told-edit.ts";
 
-export function moveSelection(shift: Shift): void {
+export const moveSelection = (shift: Shift): void => moveEntries(selectedEntries.value, shift);
+
+export function moveEntries(entries: readonly string[], shift: Shift): void {
   const on = open();
-  const entries = selectedEntries.value;
   if (on === null || entries.length === 0) return;
   const outcome = moveEdits({ entries, ...shift }, on.layout, on.from);
   const what = `move ${named(entries)}`;

@@ -3,6 +3,7 @@
 
 import { nextRedo, nextUndo, redo, refusedStep, selection, undo } from "../desk.ts";
 import { paperKey } from "../photo/photo-state.ts";
+import { inTurn } from "../when-current.ts";
 import { placePart, selectionWords } from "./acts.ts";
 import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
 import { type Deeds, withDeeds } from "./deeds-door.ts";
@@ -61,11 +62,10 @@ function commanded(event: KeyboardEvent): boolean {
   settleNudge();
   switch (event.key.toLowerCase()) {
     case "z":
-      if (event.shiftKey) redone();
-      else undone();
+      inTurn(event.shiftKey ? redone : undone);
       return true;
     case "y":
-      redone();
+      inTurn(redone);
       return true;
     case "a":
       selection.value = things.value.map(({ id }) => id);

@@ -8,7 +8,7 @@ import { movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
 import { panel, settleWith, unread } from "../desk.ts";
 import { HAND_RESTS, whenCurrent } from "../when-current.ts";
-import { moveSelection } from "./acts.ts";
+import { moveEntries } from "./acts.ts";
 import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
 import { isUnread } from "./open-panel.ts";
 import { groupsAlong, type SheetThing, withMembers } from "./sheet-things.ts";
@@ -78,8 +78,10 @@ export function letGo(): void {
   if (now === null) return;
   const landing = { ...now, guides: [] };
   drag.value = landing;
+  // What is picked meanwhile is another matter.
+  const entries = selectedEntries.value;
   whenCurrent(() => {
-    moveSelection(now.shift);
+    moveEntries(entries, now.shift);
     whenCurrent(() => {
       // What has been taken in hand since is another drag, and goes on.
       if (drag.value === landing) drag.value = null;
