@@ -34,8 +34,11 @@ export interface FrameDesign {
   readonly beyond: Mm;
   readonly ribs: RibsDesign;
   readonly rails: RailsDesign;
-  /** Before a front desk: how deep the knee space is from where the bays begin, and how high. */
-  readonly knees: readonly [Mm, Mm];
+  /**
+   * Before a front desk: how deep the knee space is from where the bays begin, and how high; null: what a seated person's
+   * knees and feet want, as far as the desk leaves it.
+   */
+  readonly knees: readonly [Mm, Mm] | null;
   readonly hatch: FrameSide | "none";
   readonly cables: CablesDesign;
   readonly vents: VentsDesign;

@@ -23,8 +23,6 @@ const SPACING = mm(300);
 const RIB_WEB = mm(60);
 /** From the clear width outward: the panel's edge, a slot for the rib, and a web on both sides of it. */
 const RAIL_WIDTH = mm(30);
-/** 440 deep at the knee and the knee height of large people, 604, with air above it (NUREG-0700 Rev 3, Table 11.4). */
-const KNEES: readonly [Mm, Mm] = [mm(440), mm(620)];
 const CABLE_PASS = mm(40);
 
 const PANEL = oneOf("a panel of the frame", ["top", "front", "back", "floor"]);
@@ -99,11 +97,10 @@ const KEYS = {
   }),
   ribs: optional(RIBS, "Boards across, that carry the rails"),
   rails: optional(RAILS, "Bars that the panels stand on"),
-  knees: usual(tuple("a knee space", someMillimetres("a length"), ["depth", "height"]), {
-    value: KNEES,
-    shown: "[440, 620]",
-    about: "Before a front desk where its operator sits: how deep from the bays on, and how high",
-  }),
+  knees: optional(
+    tuple("a knee space", someMillimetres("a length"), ["depth", "height"]),
+    "Before a front desk where its operator sits: how deep from the bays on, and how high; unwritten, 440 at the knee and 600 at the foot, as far as the desk leaves it",
+  ),
   hatch: usual(oneOf("a side", ["left", "right", "front", "back", "none"]), {
     value: "right",
     about: "The side of its access hatch; another where a row of bays stands before it",

@@ -10,8 +10,8 @@ import type {
   ReachFact,
   SightFact,
 } from "../fit/fit-facts.ts";
-import { kneeHeightNeeded } from "../fit/operator/knee-height.ts";
 import type { PosedOperator } from "../layout/console/console-layout.ts";
+import { kneeHeightNeeded } from "../standards/knee-height.ts";
 import { DEPTH_FROM_FRONT_EDGE, KNEE_BOX, SEATED_PERSON } from "../standards/reach.ts";
 import { bodyWords } from "./body-words.ts";
 import { factSection, numberColumn, saying, wordColumn } from "./report-section.ts";

@@ -44,6 +44,9 @@ export const KNEE_BOX = {
   source: "OSHA workstation guidance",
 } as const;
 
+/** Up to here feet are wanted, above it shins and knees: a shoe's toe with some air. */
+export const FOOT_ROOM = { height: mm(120), source: "common practice" } as const;
+
 export interface RotarySelectorLimits {
   readonly length: { readonly least: Mm; readonly most: Mm };
   readonly width: { readonly most: Mm };

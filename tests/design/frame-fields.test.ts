@@ -22,7 +22,7 @@ test("type and sheet are enough", () => {
     beyond: 15,
     ribs: { spacing: 300, web: 60 },
     rails: { width: 30, hole: null },
-    knees: [440, 620],
+    knees: null,
     hatch: "right",
     cables: { diameter: 40, through: ["back"] },
     vents: { inlet: "back", outlet: "front" },

@@ -1,12 +1,12 @@
 // What the operator reaches, reads and has room for, against the standards' tables and closed forms.
 
 import { describe, expect, test } from "vitest";
-import { kneeHeightNeeded } from "../../src/fit/operator/knee-height.ts";
 import { operatorFacts } from "../../src/fit/operator/operator-facts.ts";
 import { seenFrom } from "../../src/fit/operator/sights.ts";
 import { degrees, mm } from "../../src/geometry/quantity.ts";
 import { vector } from "../../src/geometry/space/vector.ts";
 import { direction } from "../../src/geometry/trigonometry.ts";
+import { kneeHeightNeeded } from "../../src/standards/knee-height.ts";
 import { consoleOf } from "./console-of.ts";
 
 // h = 2 D tan(angle / 2) at 700 mm: exact arithmetic. 15 and 16 minutes: NUREG-0700, 20 and 22 the preferred ones.

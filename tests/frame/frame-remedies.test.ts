@@ -31,9 +31,10 @@ test.each([
     ]),
   ],
   [
-    // From the first bay's beginning, 300, to the rear of the second's ribs, 560 + 150 + 60, less the 40 that the floor takes.
+    // From the first bay's beginning, 300, to half a millimetre behind the second's ribs, 560 + 150 + 60, less 15 of cheek, a board
+    // of 11.6, half a millimetre on each side of it and the 40 that the floor takes: 402.9.
     "checks/frame-knees",
-    "knees: [430, 500]",
+    "knees: [402.9, 500]",
     changed("frame-knees", [["knees: [300, 620]", "knees: [500, 500]"]]),
   ],
   [

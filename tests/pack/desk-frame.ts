@@ -67,6 +67,7 @@ export const deskFrame = (title = "Left cheek"): ConsoleFrame => ({
     {
       number: 1,
       bays: ["desk"],
+      knees: null,
       inside: {
         solid: prism(
           0,

@@ -7,12 +7,13 @@ import {
   type LimitSource,
 } from "../../diagnostics/finding.ts";
 import type { KneeRoom } from "../../fit/fit-facts.ts";
-import { kneeHeightNeeded } from "../../fit/operator/knee-height.ts";
 import type { PosedOperator } from "../../layout/console/console-layout.ts";
+import { kneeHeightNeeded } from "../../standards/knee-height.ts";
 import { KNEE_BOX, SEATED_PERSON } from "../../standards/reach.ts";
 import { isUnder } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { type KneeSide, moreKneeRoom } from "./more-knee-room.ts";
 import { bodyName } from "./panel-words.ts";
 
 const entry: CodeEntry = {
@@ -31,21 +32,24 @@ export const kneeRoom: ConsoleRule = {
     const { operator } = facts.layout;
     if (knees === null || operator === null) return [];
     const asked: readonly Asked[] = [
-      { what: "wide", room: knees.width, needs: KNEE_BOX.width, source: BOX },
+      { what: "wide", side: "width", room: knees.width, needs: KNEE_BOX.width, source: BOX },
       {
         what: "deep at the knee",
+        side: "depth",
         room: knees.depthAtKnee,
         needs: KNEE_BOX.depthAtKnee,
         source: BOX,
       },
       {
         what: "deep at the foot",
+        side: "depth",
         room: knees.depthAtFoot,
         needs: KNEE_BOX.depthAtFoot,
         source: BOX,
       },
       {
         what: "high",
+        side: "height",
         room: knees.height,
         needs: kneeHeightNeeded(operator.design.seatHeight),
         source: THIGHS,
@@ -66,25 +70,28 @@ const THIGHS: LimitSource = {
 
 interface Asked {
   readonly what: string;
+  readonly side: KneeSide;
   readonly room: KneeRoom;
   readonly needs: number;
   readonly source: LimitSource;
 }
 
 const tooLittle = (
-  { what, room, needs, source }: Asked,
+  { what, side, room, needs, source }: Asked,
   operator: PosedOperator,
   facts: ConsoleFacts,
 ): Finding => {
   const words = lengthWords(facts, operator.design.written.keys["seat-height"]);
+  const { advice, remedies } = moreKneeRoom({ side, room, needs }, facts);
   const names = room.by.map(bodyName).join(" and the ");
   return finding(entry, {
-    message: `The room for knees is ${words(room.has, needs)} ${what}, up to the ${names}; ${words(needs, room.has)} are wanted, ${words(needs - room.has, 0)} more.`,
+    message: `The room for knees is ${words(room.has, needs)} ${what}, up to the ${names}; ${words(needs, room.has)} are wanted, ${words(needs - room.has, 0)} more.${advice}`,
     span: room.by[0]?.span ?? operator.design.written.span,
     related: [{ what: "the operator", span: operator.design.written.span }],
     subjects: room.by.map(({ id }) => id),
     measured: measureMm(room.has),
     limit: measureMm(needs),
     source,
+    remedies,
   });
 };

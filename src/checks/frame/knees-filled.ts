@@ -32,9 +32,10 @@ const tooHigh = (
   { design, kneeRoom, bays }: FramePlan,
   texts: PlanFacts["texts"],
 ): readonly Finding[] => {
-  const [, height] = design.knees;
-  if (kneeRoom === null || !isUnder(kneeRoom.high, height)) return [];
-  const { high } = kneeRoom;
+  if (kneeRoom === null) return [];
+  const { high, planned } = kneeRoom;
+  const { height } = planned;
+  if (!isUnder(high, height)) return [];
   // All of a row together: what lies between them, and beside them, stays as it is.
   const raise = raising(
     bays.map(({ layout }) => layout),
@@ -56,8 +57,9 @@ const tooDeep = (
   { design, kneeRoom }: FramePlan,
   texts: PlanFacts["texts"],
 ): readonly Finding[] => {
-  const [deep, height] = design.knees;
-  if (kneeRoom === null || !isUnder(kneeRoom.deep, deep)) return [];
+  if (kneeRoom === null) return [];
+  const { depth: deep, height } = kneeRoom.planned;
+  if (!isUnder(kneeRoom.deep, deep)) return [];
   const most = Math.max(0, kneeRoom.deep);
   const written = Math.floor(most * TENTHS) / TENTHS;
   const value = `[${decimal(written, 1)}, ${decimal(height, 2)}]`;

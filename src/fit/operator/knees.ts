@@ -10,18 +10,15 @@
 
 import { mm } from "../../geometry/quantity.ts";
 import type { ConsoleLayout, PosedOperator } from "../../layout/console/console-layout.ts";
-import { KNEE_BOX } from "../../standards/reach.ts";
+import { kneeHeightNeeded } from "../../standards/knee-height.ts";
+import { FOOT_ROOM, KNEE_BOX } from "../../standards/reach.ts";
 import type { ConsoleBody } from "../console-body.ts";
 import type { KneeFact, KneeRoom } from "../fit-facts.ts";
 import { boardBoxes } from "./board-boxes.ts";
-import { kneeHeightNeeded } from "./knee-height.ts";
 import { surfacesOf } from "./surfaces.ts";
 
 /** Room is looked for this far; where nothing is nearer, this is what the fact says. */
 const FAR_ENOUGH = mm(1200);
-
-/** Up to here feet are wanted, above it shins and knees: a shoe's toe with some air; common practice. */
-const FOOT_HEIGHT = 120;
 
 export const kneeFact = (
   operator: PosedOperator,
@@ -108,11 +105,11 @@ const aheadOf = (
   const depth = ({ box }: Pick<Boxed, "box">): number => Math.max(0, box.minX - place.edge);
   return [
     nearest(
-      standing.filter(({ box }) => box.maxZ > FOOT_HEIGHT),
+      standing.filter(({ box }) => box.maxZ > FOOT_ROOM.height),
       depth,
     ),
     nearest(
-      standing.filter(({ box }) => box.minZ < FOOT_HEIGHT && !isFloor(box)),
+      standing.filter(({ box }) => box.minZ < FOOT_ROOM.height && !isFloor(box)),
       depth,
     ),
   ];

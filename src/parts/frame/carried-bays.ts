@@ -10,12 +10,13 @@ import { acrossBays, crossingBays, leastAcross } from "./frame-plan.ts";
 import { endWeb, GAP } from "./frame-practice.ts";
 import { type FrameUnit, frameUnits } from "./frame-units.ts";
 import { type KneesOfUnit, kneeUnits } from "./knee-units.ts";
+import { type KneesAsked, kneesAsked } from "./knees-asked.ts";
 import { profileOf } from "./profile.ts";
 import { ribPlaces } from "./rib-boards.ts";
 
 export interface CarriedUnit extends FrameUnit {
   /** null where there is no knee space below it. */
-  readonly knees: KneesOfUnit | null;
+  readonly knees: (KneesOfUnit & { readonly asked: KneesAsked }) | null;
 }
 
 export type CarriedBays =
@@ -63,7 +64,11 @@ const withKnees = (
           operator,
         )
       : [];
-  return units.map((unit, index) => ({ ...unit, knees: before[index] ?? null }));
+  const asked = kneesAsked(design, operator);
+  return units.map((unit, index) => {
+    const knees = before[index] ?? null;
+    return { ...unit, knees: knees === null ? null : { ...knees, asked } };
+  });
 };
 
 const hasUnreadBays = ({ design }: ConsoleLayout): boolean =>

@@ -26,9 +26,7 @@ export const cheekCorners = (scene: PlanScene, cheek: CheekSide): readonly Point
     ...endOf(bay, scene, { cheek, step: steps[index] ?? null }),
   ]);
   const foot =
-    knees === null
-      ? [point(ends.from, 0)]
-      : [point(ends.from, knees.height), point(knees.depth, knees.height), point(knees.depth, 0)];
+    knees === null ? [point(ends.from, 0)] : [point(ends.from, knees.height), ...cutOut(knees)];
   const first = tops[0]!;
   const last = tops.at(-1)!;
   return [
@@ -39,6 +37,14 @@ export const cheekCorners = (scene: PlanScene, cheek: CheekSide): readonly Point
     ...(first.x > ends.from ? [point(ends.from, first.y)] : []),
   ];
 };
+
+/** From the top of the knee space down to the floor: straight, or by the step over the feet. */
+const cutOut = ({ depth, height, foot }: Knees): readonly Point[] => [
+  point(depth, height),
+  ...(foot === null
+    ? [point(depth, 0)]
+    : [point(depth, foot.height), point(foot.depth, foot.height), point(foot.depth, 0)]),
+];
 
 interface EndScene {
   readonly cheek: CheekSide;

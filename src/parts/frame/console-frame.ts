@@ -67,6 +67,7 @@ const framedUnit = (
   number: name.number,
   bays: sections.flatMap(({ bays }) => bays.map(({ id }) => id)),
   inside: frameInside(sections, { profile, span: design.written.span }),
+  knees: sections[0]?.kneeRoom ?? null,
 });
 
 const stepOf = (

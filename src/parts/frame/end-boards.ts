@@ -5,7 +5,7 @@ import { type Board, type Span, straightTop } from "./board.ts";
 import { closingPlace } from "./closing-place.ts";
 import { type FrameBay, faceHeight } from "./frame-bay.ts";
 import { GAP } from "./frame-practice.ts";
-import type { Knees } from "./knees.ts";
+import { behindKnees, type KneeStep, type Knees } from "./knees.ts";
 import type { PlanScene } from "./plan-options.ts";
 import { tabSpans } from "./tabs.ts";
 
@@ -49,7 +49,7 @@ const kneeBoards = (scene: PlanScene, knees: Knees): readonly Board[] => {
       role: "back",
       title: "Back of the knee space",
       x: behind,
-      from: design.toe,
+      from: knees.foot === null ? design.toe : knees.foot.over + thickness + GAP,
       to: knees.over - GAP,
       faces: "left",
       bay: bays[0]!,
@@ -60,6 +60,33 @@ const kneeBoards = (scene: PlanScene, knees: Knees): readonly Board[] => {
       title: "Top of the knee space",
       y: knees.over + thickness,
       from: inner.from + GAP,
+      to: behind,
+    }),
+    ...(knees.foot === null ? [] : footBoards(scene, knees.back, knees.foot)),
+  ];
+};
+
+/** `from`: face of the board before the knees, which stands on the one over the feet. */
+const footBoards = (scene: PlanScene, from: number, foot: KneeStep): readonly Board[] => {
+  const { thickness, design, bays } = scene;
+  const behind = foot.back + thickness;
+  return [
+    upright(scene, {
+      id: "foot-back",
+      role: "back",
+      title: "Back of the foot space",
+      x: behind,
+      from: design.toe,
+      to: foot.over - GAP,
+      faces: "left",
+      bay: bays[0]!,
+    }),
+    level(scene, {
+      id: "foot-top",
+      role: "top",
+      title: "Top of the foot space",
+      y: foot.over + thickness,
+      from,
       to: behind,
     }),
   ];
@@ -86,7 +113,7 @@ const floorBoard = (scene: PlanScene, knees: Knees | null): Board => {
     role: "floor",
     title: "Floor",
     y: design.toe + thickness,
-    from: (knees === null ? inner.from : knees.back + thickness) + GAP,
+    from: (knees === null ? inner.from : behindKnees(knees, thickness)) + GAP,
     to: inner.to - GAP,
   });
 };

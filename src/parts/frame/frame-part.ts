@@ -76,6 +76,16 @@ export interface FramedUnit {
   readonly bays: readonly string[];
   /** What its cheeks enclose. */
   readonly inside: EnvelopeLayout;
+  /** null where nobody's knees go below it. */
+  readonly knees: KneeRoom | null;
+}
+
+/** What a knee space is planned to be from where the bays begin, and what depth and height it would find. */
+export interface KneeRoom {
+  /** `foot`: its depth there. */
+  readonly planned: { readonly depth: number; readonly foot: number; readonly height: number };
+  readonly deep: number;
+  readonly high: number;
 }
 
 export interface AssemblyStep {

@@ -9,8 +9,9 @@ import { cheekCorners } from "./cheek-corners.ts";
 import { convexMeet } from "./convex.ts";
 import { endBoards } from "./end-boards.ts";
 import { acrossBay, type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
+import type { KneeRoom } from "./frame-part.ts";
 import { GAP, RIB_ARM } from "./frame-practice.ts";
-import { kneesOf } from "./knees.ts";
+import { behindKnees, kneesOf } from "./knees.ts";
 import type { PlanOptions, PlanScene } from "./plan-options.ts";
 import { leastReach } from "./rail-reach.ts";
 import { ribBoards } from "./rib-boards.ts";
@@ -33,8 +34,8 @@ export interface FramePlan {
   readonly below: { readonly along: Span; readonly up: Span };
   /** Lengths of the gaps that no strip closes. */
   readonly leftOpen: readonly number[];
-  /** Depth and height that a knee space would find; null where there is none to find. */
-  readonly kneeRoom: { readonly deep: number; readonly high: number } | null;
+  /** Null where there is none. */
+  readonly kneeRoom: KneeRoom | null;
 }
 
 /** Inner faces of cheeks that all these bays find room between, at least as far apart as `kneeWidth`. */
@@ -89,7 +90,7 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
     to: Math.max(...corners.map(({ x }) => x)) + GAP,
   };
   const scene: PlanScene = { ...options, bays, hulls, inner };
-  const knees = options.hasKnees ? kneesOf(scene) : null;
+  const knees = options.knees === null ? null : kneesOf(scene, options.knees);
   const ends = endBoards(scene, knees);
   const ribs = bays.flatMap((bay) => ribBoards(bay, options));
   const strips = design.panels.includes("top")
@@ -115,11 +116,12 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
     },
     ends: reach,
     below: {
-      along: { from: knees === null ? inner.from : knees.back + thickness, to: inner.to },
+      along: { from: knees === null ? inner.from : behindKnees(knees, thickness), to: inner.to },
       up: { from: design.toe + thickness, to: Math.min(...corners.map(({ y }) => y)) },
     },
     leftOpen: strips.open,
-    kneeRoom: knees === null ? null : { deep: knees.deepest, high: knees.room },
+    kneeRoom:
+      knees === null ? null : { planned: knees.planned, deep: knees.deepest, high: knees.room },
   };
 };
 

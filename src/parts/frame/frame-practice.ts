@@ -20,6 +20,9 @@ export const RAIL_TAB = { longest: 24, web: 5 } as const;
 /** What stands of a rail inside the screws of a panel, at its narrowest: less is fragile in anything. */
 export const RAIL_LIP = 1;
 
+/** Of a knee space where nobody is said to sit higher: the knees of large people, 604 (NUREG-0700 Rev 3, table 11.4), and some air. */
+export const USUAL_KNEE_HEIGHT = 620;
+
 /** A strip shorter than this has no room for a tab and its webs. */
 export const SHORTEST_STRIP = 40;
 

@@ -4,6 +4,7 @@ import type { FrameDesign } from "../../design/frame-design.ts";
 import type { Point } from "../../geometry/contour.ts";
 import type { Span } from "./board.ts";
 import type { FrameBay } from "./frame-bay.ts";
+import type { KneesAsked } from "./knees-asked.ts";
 
 export interface PlanOptions {
   readonly design: FrameDesign;
@@ -12,8 +13,8 @@ export interface PlanOptions {
   readonly across: Span;
   /** Added to the ids of its parts where there are several units or sections. */
   readonly suffix: string;
-  /** Knees go below the first section only, of a unit that has them. */
-  readonly hasKnees: boolean;
+  /** Below the first section only, of a unit that has them; null: none. */
+  readonly knees: KneesAsked | null;
 }
 
 /** A section while it is planned. */

@@ -9,6 +9,7 @@ import { doorwayRoom } from "./doorway.ts";
 import type { FrameBay } from "./frame-bay.ts";
 import { type FramePlan, framePlan } from "./frame-plan.ts";
 import { SHEET_MARGIN } from "./frame-practice.ts";
+import type { KneesAsked } from "./knees-asked.ts";
 
 export interface PartingOptions {
   readonly design: FrameDesign;
@@ -17,7 +18,7 @@ export interface PartingOptions {
   readonly machine: MachineDesign | null;
   /** Of the unit, in the ids of its parts. */
   readonly suffix: string;
-  readonly hasKnees: boolean;
+  readonly knees: KneesAsked | null;
 }
 
 export interface Parted {
@@ -46,7 +47,7 @@ export const parted = (bays: readonly FrameBay[], options: PartingOptions): Part
 
 const plansOf = (
   runs: readonly (readonly FrameBay[])[],
-  { design, thickness, across, suffix, hasKnees }: PartingOptions,
+  { design, thickness, across, suffix, knees }: PartingOptions,
 ): readonly FramePlan[] =>
   runs.map((run, index) =>
     framePlan(run, {
@@ -54,7 +55,7 @@ const plansOf = (
       thickness,
       across,
       suffix: runs.length === 1 ? suffix : `${suffix}-s${index + 1}`,
-      hasKnees: hasKnees && index === 0,
+      knees: index === 0 ? knees : null,
     }),
   );
 

@@ -37,7 +37,7 @@ export const unitPlan = (
     machine,
     across: acrossBays(bays, { design, thickness, kneeWidth: knees?.width ?? 0 }),
     suffix: name.suffix,
-    hasKnees: knees !== null,
+    knees: knees?.asked ?? null,
   });
   return { name, profile, leastWidth: least.to - least.from, sections: plans, partings };
 };
