@@ -2,7 +2,7 @@
 // keys, when the hand rests.
 
 import { effect } from "@preact/signals";
-import { isCurrent, settleAll } from "./desk.ts";
+import { isCurrent, isReading, settleAll } from "./desk.ts";
 
 /** Steps of the arrow keys become one step of the history when the hand rests this long, ms. */
 export const HAND_RESTS = 350;
@@ -19,22 +19,29 @@ let waiting = 0;
 
 function whenRead(act: () => void): void {
   waiting += 1;
+  onceRead(() => {
+    waiting -= 1;
+    // Another that waited may have made its edit first.
+    whenCurrent(act);
+  });
+}
+
+/** For what only follows a reading and edits nothing: nobody comes behind it. */
+export function onceRead(act: () => void): void {
   let isDone = false;
   const stop = effect(() => {
     if (!isCurrent.value || isDone) return;
     isDone = true;
     queueMicrotask(() => {
       stop();
-      waiting -= 1;
-      // Another that waited may have made its edit first.
-      whenCurrent(act);
+      act();
     });
   });
 }
 
-/** Behind whatever is in hand or waits: a step back takes that back first. */
+/** Behind whatever is in hand or waits: a step back takes that back first. Where a reading was given up nothing is waited for. */
 export function inTurn(act: () => void): void {
   settleAll();
-  if (waiting > 0) whenRead(act);
+  if (waiting > 0 && isReading.value) whenRead(act);
   else act();
 }

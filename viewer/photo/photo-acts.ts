@@ -19,7 +19,7 @@ import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { isCurrent, panel, settleWith, texts } from "../desk.ts";
 import { say, selectedEntries, unit } from "../panel/board.ts";
 import { take } from "../panel/told-edit.ts";
-import { HAND_RESTS, whenCurrent } from "../when-current.ts";
+import { HAND_RESTS, onceRead, whenCurrent } from "../when-current.ts";
 import { furtherSpot } from "./further-spot.ts";
 import { type Known, marksFor } from "./known-marks.ts";
 import { panelCorners } from "./panel-corners.ts";
@@ -81,7 +81,7 @@ export function letMarkGo(): void {
   if (held === null) return;
   whenCurrent(() => {
     setMark(held);
-    whenCurrent(() => {
+    onceRead(() => {
       if (markInHand.value === held) markInHand.value = null;
     });
   });
