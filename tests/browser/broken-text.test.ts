@@ -6,7 +6,7 @@ import { join, resolve } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
-import { benchWith, isRead, PANEL, textHas, textOf } from "../support/panel-bench.ts";
+import { andRead, benchWith, PANEL, restingBox, textHas, textOf } from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -46,9 +46,8 @@ test(
     await caretAfterWords(page, "mount: console-rail");
     await page.keyboard.type(":");
     await why(page).waitFor();
-    await page.keyboard.type(" x");
     // The reading of it as well.
-    await isRead(page);
+    await andRead(page, () => page.keyboard.type(" x"));
     expect(await field.inputValue()).toBe(
       before.replace("mount: console-rail", "mount: console-rail: x"),
     );
@@ -80,19 +79,18 @@ test.each([
       await page.keyboard.press("Delete");
     } else await page.keyboard.insertText(typed);
     await why(page).filter({ hasText: "The text can't be read: " }).waitFor();
-    expect(await why(page).textContent()).toMatch(line);
+    await expect.poll(() => why(page).textContent()).toMatch(line);
     const broken = await textOf(page);
     await drawn.waitFor();
     await page.getByRole("button", { name: "Job pack" }).waitFor();
-    const box = (await drawn.boundingBox())!;
+    const box = await restingBox(drawn);
     await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await page.mouse.down();
     await page.mouse.move(box.x + 80, box.y + 40, { steps: 5 });
     await page.mouse.up();
     await page.keyboard.press("ArrowRight");
-    // Longer than a hand rests between steps: nothing may come of them.
-    await page.waitForTimeout(1000);
     expect(await textOf(page)).toBe(broken);
+    // Nothing came of them: one step back, before which whatever is in hand is made one, is that of the typing.
     await page.keyboard.press("Control+z");
     await textHas(page, PANEL);
     await why(page).waitFor({ state: "detached" });

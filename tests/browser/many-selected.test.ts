@@ -31,13 +31,15 @@ test(
     await label.waitFor();
     // The sheet's own words count as the ticket does.
     const count = /^\d+/.exec((await label.textContent()) ?? "")?.[0];
-    expect(await page.locator("#sheet-selected").textContent()).toContain(`${count} selected`);
+    await expect
+      .poll(() => page.locator("#sheet-selected").textContent())
+      .toContain(`${count} selected`);
     await page.locator('[data-component="main"] path').first().click({ force: true });
     await expect.poll(() => said.textContent()).toMatch(/^main, /);
     await page.keyboard.press("Delete");
     const offer = page.locator(".offer");
     await offer.waitFor();
-    expect(await offer.textContent()).toContain("the border round main goes with it");
+    await offer.filter({ hasText: "the border round main goes with it" }).waitFor();
     // Another edit: what was offered was worked out from the text before it.
     await page.keyboard.press("t");
     await expect.poll(() => textOf(page)).not.toBe(text);

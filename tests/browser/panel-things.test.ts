@@ -1,9 +1,17 @@
 // What is no component, and what stands in more places than one, worked on in a real browser: markings, windows, names that
 // others say, a file that stands twice in a console. Held against the design's text.
 
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
-import { type Bench, benchWith, PANEL, textHas, textOf } from "../support/panel-bench.ts";
+import {
+  type Bench,
+  benchWith,
+  PANEL,
+  restingBox,
+  textHas,
+  textOf,
+} from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -24,7 +32,7 @@ const MARKED = PANEL.concat(`markings:
 describe("markings and windows", () => {
   test("are taken hold of and moved like components; what goes round them offers to move them", async () => {
     const { page, complaints } = await benchOf(MARKED);
-    const slot = (await page.locator('.handle[data-owner="slot"]').boundingBox())!;
+    const slot = await restingBox(page.locator('.handle[data-owner="slot"]'));
     const scale = slot.width / 20;
     await page.mouse.move(slot.x + slot.width / 2, slot.y + slot.height / 2);
     await page.mouse.down();
@@ -101,29 +109,33 @@ describe("a file that stands twice", () => {
     await open.page.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
     await open.page.locator('[data-component="main"]').first().click();
     await open.page.keyboard.press("Shift+ArrowRight");
-    await open.page.getByRole("alertdialog").waitFor();
+    await asked(open.page);
     return open;
   }
 
+  /** Keys go to the question once it has the keyboard. */
+  const asked = (page: Page): Promise<void> =>
+    page.locator('[role="alertdialog"] button:focus').waitFor();
+
   test("asks before the first edit, and changes nothing where it is left", async () => {
     const { page, complaints } = await twice();
-    const asked = page.getByRole("alertdialog");
-    expect(await asked.textContent()).toContain(
+    const question = page.getByRole("alertdialog");
+    expect(await question.textContent()).toContain(
       "pumps.yaml stands 2 times: as port and as starboard",
     );
     expect(await textOf(page)).toBe(PANEL);
     await page.keyboard.press("Escape");
-    await asked.waitFor({ state: "detached" });
+    await question.waitFor({ state: "detached" });
     expect(await textOf(page)).toBe(PANEL);
 
     await page.keyboard.press("Shift+ArrowRight");
-    await asked.waitFor();
+    await asked(page);
     // The first of the choices has the keyboard.
     await page.keyboard.press("Enter");
     await textHas(page, "x: 45 mm, y: 50 mm");
     await page.keyboard.press("Shift+ArrowRight");
     await textHas(page, "x: 50 mm, y: 50 mm");
-    expect(await asked.count()).toBe(0);
+    expect(await question.count()).toBe(0);
     expect(complaints).toEqual([]);
     await page.close();
   });

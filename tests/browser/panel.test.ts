@@ -10,6 +10,7 @@ import {
   benchWith,
   PANEL,
   restingBox,
+  strike,
   textHas,
   textOf,
 } from "../support/panel-bench.ts";
@@ -45,8 +46,8 @@ async function pixelsAt(
   page: Page,
   id: string,
 ): Promise<{ readonly x: number; readonly y: number }> {
-  const box = await page.locator(`[data-component="${id}"]`).boundingBox();
-  return { x: (box?.x ?? 0) + (box?.width ?? 0) / 2, y: (box?.y ?? 0) + (box?.height ?? 0) / 2 };
+  const box = await restingBox(page.locator(`[data-component="${id}"]`));
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
 const PATIENCE = 60_000;
@@ -84,10 +85,10 @@ describe("by keyboard alone", () => {
       // It stands on the other one: a fault with both numbers appears, in the list and at its line.
       const fault = page.locator(".finding.fault").first();
       await fault.waitFor();
-      expect(await fault.locator("dl").textContent()).toMatch(/is.*mm.*limit.*mm/);
+      await expect.poll(() => fault.locator("dl").textContent()).toMatch(/is.*mm.*limit.*mm/);
 
       await sheet.focus();
-      for (let step = 0; step < 4; step += 1) await page.keyboard.press("ArrowDown");
+      await strike(page, ["ArrowDown", "ArrowDown", "ArrowDown", "ArrowDown"]);
       await textHas(page, /x: 78 mm, y: 46(\.5)? mm/);
 
       // Its remedy is a button like any other.
@@ -222,12 +223,12 @@ describe("by mouse", () => {
 
   test("the rubber band selects, a mark points at its finding, the wheel makes it larger", async () => {
     const { page } = await benchOf(PANEL);
-    const box = (await page.locator(".front .outline").boundingBox())!;
+    const box = await restingBox(page.locator(".front .outline"));
     await page.mouse.move(box.x + 4, box.y + 4);
     await page.mouse.down();
     await page.mouse.move(box.x + box.width - 4, box.y + box.height - 4, { steps: 3 });
     await page.mouse.up();
-    expect(await page.locator(".front .selected").count()).toBe(2);
+    await expect.poll(() => page.locator(".front .selected").count()).toBe(2);
     await page.getByText("2 selected:").waitFor();
     await page.mouse.wheel(0, -200);
     await expect
@@ -275,7 +276,8 @@ describe("in the text", () => {
       const at = area.value.indexOf("Pumps") + "Pumps".length;
       area.setSelectionRange(at, at);
     });
-    await page.keyboard.type(" aft");
+    // At once, as one edit: letters that a busy machine lets wait would be several.
+    await page.keyboard.insertText(" aft");
     await page.keyboard.press("Control+z");
     // What was typed first, then what was done in the picture: one history.
     await expect.poll(() => textOf(page)).toContain("title: Pumps\n");
@@ -297,6 +299,7 @@ describe("in the text", () => {
     const { page, complaints } = await benchOf(PANEL);
     await page.getByRole("application").focus();
     await page.keyboard.press("Control+a");
+    await page.getByText("2 selected:").waitFor();
     expect(await page.locator("#page img").count()).toBe(0);
     expect(await textOf(page)).toContain("<img src=x onerror");
     expect(complaints).toEqual([]);

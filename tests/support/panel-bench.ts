@@ -37,6 +37,25 @@ export async function benchWith(stand: PageStand, text: string): Promise<Bench> 
 export const isRead = (page: Page): Promise<void> =>
   page.locator('main[aria-busy="false"]').waitFor();
 
+/** Does what ends in an edit and waits until that has been read, where nothing that is seen would tell. */
+export async function andRead(page: Page, act: () => Promise<void>): Promise<void> {
+  const watch = await page.evaluateHandle(() => {
+    const main = document.querySelector("main")!;
+    let wasBusy = false;
+    const turned = new Promise<void>((done) => {
+      new MutationObserver(() => {
+        const isBusy = main.ariaBusy === "true";
+        if (wasBusy && !isBusy) done();
+        wasBusy ||= isBusy;
+      }).observe(main, { attributeFilter: ["aria-busy"] });
+    });
+    return { turned };
+  });
+  await act();
+  await watch.evaluate(({ turned }) => turned);
+  await watch.dispose();
+}
+
 /** Of the design, once it has been read. */
 export async function textOf(page: Page): Promise<string> {
   await isRead(page);
