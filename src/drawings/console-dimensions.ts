@@ -1,8 +1,15 @@
 // Dimensions of a view of a console: lengths and widths of bays where the view shows them true, heights above the floor, and
 // the whole. What a view shows shortened has no line in it; its number stands in the table of bays.
 
-import type { Point } from "../geometry/contour.ts";
-import { type Extent, extent, grownExtent, joinedExtent } from "../geometry/extent.ts";
+import type { Contour, Point } from "../geometry/contour.ts";
+import { contoursOverlap } from "../geometry/distance.ts";
+import {
+  type Extent,
+  extent,
+  extentHeight,
+  extentWidth,
+  joinedExtent,
+} from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { degrees } from "../geometry/quantity.ts";
 import { rectangle } from "../geometry/shapes.ts";
@@ -70,8 +77,8 @@ interface Line {
   readonly value: number;
   readonly items: readonly DrawingItem[];
   readonly box: Extent;
-  /** Of the line itself and its figures, without what leads to it. */
-  readonly lineBox: Extent;
+  /** What the line itself and its figures take, without what leads to it. */
+  readonly band: Contour;
 }
 
 const placeIn =
@@ -87,7 +94,7 @@ interface Asked {
 
 /**
  * Beside its bay, or, where `clear` is given and it runs along the sheet's edges, outside that, so that it runs over nothing:
- * next to one that stands there only where the two would meet.
+ * rows farther off only where it would meet one that stands there.
  */
 const besideOneAnother = (
   asked: readonly Asked[],
@@ -95,21 +102,38 @@ const besideOneAnother = (
 ): readonly Line[] => {
   const placed: Line[] = [];
   for (const { line, away } of asked) {
-    const first = trueLine(line, { face, view, away, clear });
-    let [made] = first;
-    for (let row = 1; made !== undefined && clear !== null && meets(made, placed); row += 1)
-      [made] = trueLine(line, { face, view, away, clear: grownExtent(clear, row * PITCH) });
-    if (made !== undefined) placed.push(made);
+    const inRow = (row: number): readonly Line[] =>
+      trueLine(line, { face, view, away, clear, row });
+    const [first] = inRow(0);
+    if (first !== undefined)
+      placed.push(...(clear === null ? [first] : inRow(freeRow(first, { inRow, placed }))));
   }
   return placed;
 };
 
-/** Witness lines of one may cross another's line, figures may not: what counts is the box of each line with its figures. */
-const meets = ({ lineBox }: Line, placed: readonly Line[]): boolean =>
-  placed.some((other) => extentsMeet(lineBox, other.lineBox));
+/** The first row in which a line meets none that is placed: there are no more to try than it takes to leave all of them behind. */
+const freeRow = (
+  first: Line,
+  {
+    inRow,
+    placed,
+  }: { readonly inRow: (row: number) => readonly Line[]; readonly placed: readonly Line[] },
+): number => {
+  const last = rowsPast(first, placed);
+  for (let row = 0; row < last; row += 1)
+    if (!inRow(row).some((line) => meets(line, placed))) return row;
+  return last;
+};
 
-const extentsMeet = (a: Extent, b: Extent): boolean =>
-  a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
+/** Witness lines of one may cross another's line, figures may not: what counts is where each line runs with its figures. */
+const meets = ({ band }: Line, placed: readonly Line[]): boolean =>
+  placed.some((other) => contoursOverlap(band, other.band));
+
+/** A row takes a line off by a pitch, square to itself: by at least 0.7 of that along one of the sheet's edges. */
+const rowsPast = (first: Line, placed: readonly Line[]): number => {
+  const all = [first, ...placed].map(({ band }) => contourExtent(band)).reduce(joinedExtent);
+  return Math.ceil(Math.max(extentWidth(all), extentHeight(all)) / (PITCH * Math.SQRT1_2)) + 1;
+};
 
 /** Along the bay's left edge and across its beginning, as they lie on the sheet. */
 const bayLines = (bay: BayLayout, view: ConsoleView): readonly Asked[] => {
@@ -165,11 +189,13 @@ interface LinePlace {
   readonly away: readonly Vector[];
   readonly offset?: number;
   readonly clear?: Extent | null;
+  /** So many rows farther off than the first. */
+  readonly row?: number;
 }
 
 const trueLine = (
   line: { readonly what: string; readonly from: Vector; readonly to: Vector },
-  { face, view, away, offset = FIRST, clear = null }: LinePlace,
+  { face, view, away, offset = FIRST, clear = null, row = 0 }: LinePlace,
 ): readonly Line[] => {
   const ends = [onSheet(view, line.from), onSheet(view, line.to)];
   const [start, end] = ends.toSorted((a, b) => a.x - b.x || a.y - b.y);
@@ -183,7 +209,8 @@ const trueLine = (
   if (seen < SHORTEST || depth > IN_PLANE * seen) return [];
   const side = sideOf(view, away, { x: -dy / seen, y: dx / seen });
   const run = { from: low, to: high, side };
-  const off = clear === null ? offset : Math.max(offset, offsetOutside(run, clear));
+  const near = clear === null ? offset : Math.max(offset, offsetOutside(run, clear));
+  const off = near + row * PITCH;
   const made = dimension(face, {
     axis: "across",
     from: 0,
@@ -199,11 +226,9 @@ const trueLine = (
       value: made.value,
       items: placedItems(made.items, turned),
       box: contourExtent(placedContour(rectangle(made.box), turned)),
-      lineBox: contourExtent(
-        placedContour(
-          rectangle(extent(0, side * off - PITCH / 2, seen, side * off + PITCH / 2)),
-          turned,
-        ),
+      band: placedContour(
+        rectangle(extent(0, side * off - PITCH / 2, seen, side * off + PITCH / 2)),
+        turned,
       ),
     },
   ];
@@ -277,7 +302,7 @@ const named = (what: string, { value, items, box }: Dimension): Line => ({
   value,
   items,
   box,
-  lineBox: box,
+  band: rectangle(box),
 });
 
 /** Of all bodies: below them, and in plan beside them too, where no height above the floor is. */

@@ -4,7 +4,7 @@
 
 import type { Contour, Point, Region } from "../geometry/contour.ts";
 import { loop, point, vertex } from "../geometry/contour.ts";
-import type { Extent } from "../geometry/extent.ts";
+import { type Extent, extentsOverlap } from "../geometry/extent.ts";
 import { flattened } from "../geometry/flatten.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { pointOut } from "../geometry/space/frame.ts";
@@ -104,7 +104,9 @@ const coats = (strips: readonly Contour[]): readonly (readonly Contour[])[] => {
   const made: { readonly strips: Contour[]; readonly boxes: Extent[] }[] = [];
   for (const strip of strips) {
     const box = contourExtent(strip);
-    const under = made.findLastIndex(({ boxes }) => boxes.some((other) => extentsMeet(box, other)));
+    const under = made.findLastIndex(({ boxes }) =>
+      boxes.some((other) => extentsOverlap(box, other)),
+    );
     const coat = made[under + 1] ?? { strips: [], boxes: [] };
     if (coat.strips.length === 0) made.push(coat);
     coat.strips.push(strip);
@@ -112,9 +114,6 @@ const coats = (strips: readonly Contour[]): readonly (readonly Contour[])[] => {
   }
   return made.map(({ strips: each }) => each);
 };
-
-const extentsMeet = (a: Extent, b: Extent): boolean =>
-  a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 
 const FACE: Readonly<Record<ShownBoard["look"], Ink>> = { there: "paper", new: "rail" };
 const EDGE: Readonly<Record<ShownBoard["look"], Ink>> = { there: "backdrop", new: "shadow" };

@@ -88,6 +88,72 @@ test("dimensions of a plan stand outside what is drawn and the operator", () => 
   for (const { minX } of lengths) expect(minX).toBeLessThan(-40);
 });
 
+/** Bays side by side, or over one another: each as wide and long as the level one, its middle line through its own origin. */
+const planOf = (
+  origins: readonly (readonly [number, number, number])[],
+  along: readonly [number, number],
+) => {
+  const level = scene.layout.bays.find(({ id }) => id === "level");
+  if (level === undefined) throw new Error("the level bay is laid out");
+  const [forward, left] = along;
+  const bays = origins.map(([x, y, z], index) => ({
+    ...level,
+    id: `wing-${index + 1}`,
+    frame: {
+      x: vector(left, -forward, 0),
+      y: vector(forward, left, 0),
+      z: vector(0, 0, 1),
+      origin: vector(x, y, z),
+    },
+  }));
+  const drawn = extent(-60, -60, 60, 60);
+  return viewDimensions(
+    null,
+    { ...scene.layout, bays, operator: null },
+    { view: { ...PLAN, scale: 10 }, drawn, round: drawn, clear: drawn, cut: null },
+  );
+};
+
+/** The long strokes: lines of lengths, 190.5 mm at 1:10, as their ends. */
+const lengthLines = ({ items }: ReturnType<typeof planOf>) =>
+  items
+    .flatMap((item) => (item.kind === "stroke" ? item.paths : []))
+    .filter((path) => Math.abs(pathLength(path) - 19.05) < 1e-6)
+    .map(({ vertices }) => [vertices[0]!, vertices.at(-1)!] as const);
+
+test("dimensions of two wing bays that run side by side, askew in plan, stand beside each", () => {
+  // Along 0.8 forward and 0.6 to the left; 150 mm apart, square to that.
+  const plan = planOf(
+    [
+      [0, 0, 700],
+      [90, -120, 700],
+    ],
+    [0.8, 0.6],
+  );
+  expect(
+    plan.said.filter(({ what }) => what.startsWith("length of")).map(({ value }) => value),
+  ).toEqual([190.5, 190.5].map((value) => expect.closeTo(value, 9)));
+  expect(lengthLines(plan)).toHaveLength(2);
+});
+
+test("lines of two bays askew in plan that would meet stand a row apart", () => {
+  // One over the other: seen from above they are one place.
+  const [one, other] = lengthLines(
+    planOf(
+      [
+        [0, 0, 700],
+        [0, 0, 900],
+      ],
+      [0.8, 0.6],
+    ),
+  );
+  if (one === undefined || other === undefined) throw new Error("each bay has its length");
+  const [[a, b], [c]] = [one, other];
+  const across = ((c.x - a.x) * (b.y - a.y) - (c.y - a.y) * (b.x - a.x)) / 19.05;
+  // 6 mm on the paper, as between two lines along the edges.
+  expect(Math.abs(across)).toBeCloseTo(6, 6);
+});
+
 test("sections are cut where a bay's text asks for them, each place once", () => {
   const bays = scene.layout.bays.map((bay) =>
     bay.id === "level"
