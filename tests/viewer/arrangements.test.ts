@@ -13,6 +13,7 @@ import {
   equallyGapped,
   evenlySpaced,
   linedUp,
+  type SetOut,
   setOut,
 } from "../../viewer/panel/arrangements.ts";
 import { sheetThings } from "../../viewer/panel/sheet-things.ts";
@@ -34,7 +35,7 @@ function thingsIn(text: string, entries: readonly string[]): readonly ArrangedTh
 
 const placesAfter = (
   text: string,
-  arranged: Arrangement | null,
+  arranged: Pick<Arrangement, "shifts"> | null,
 ): Readonly<Record<string, string>> => {
   if (arranged === null) throw new Error("not arranged");
   const outcome = separateMoves(arranged.shifts, layoutOf(text), source("panel.yaml", text));
@@ -153,6 +154,11 @@ describe("lined up", () => {
   });
 });
 
+const arrangedAs = (set: SetOut): Extract<SetOut, { readonly kind: "set" }> => {
+  if (set.kind === "refused") throw new Error(set.why);
+  return set;
+};
+
 describe("set out by places of their own", () => {
   const windows = (...places: readonly string[]): string =>
     textOf(
@@ -162,8 +168,8 @@ describe("set out by places of their own", () => {
 
   test("in a row at one height", () => {
     const text = windows("x: 30 mm, y: 48 mm", "x: 70 mm, y: 52 mm", "x: 44 mm, y: 53 mm");
-    const arranged = setOut(thingsIn(text, ["w0", "w1", "w2"]), "row");
-    expect(arranged?.measure).toBeCloseTo(20, 9);
+    const arranged = arrangedAs(setOut(thingsIn(text, ["w0", "w1", "w2"]), "row"));
+    expect(arranged.measure).toBeCloseTo(20, 9);
     expect(placesAfter(text, arranged)).toEqual({ w0: "30, 51", w2: "50, 51", w1: "70, 51" });
   });
 
@@ -176,14 +182,46 @@ describe("set out by places of their own", () => {
     );
     const moved = text.replace("x: 50 mm, y: 70 mm", "x: 50 mm, y: 74 mm");
     const shifted = moved.replace("x: 90 mm, y: 70 mm", "x: 90 mm, y: 66 mm");
-    const arranged = setOut(thingsIn(shifted, ["w0", "w1", "w2", "w3"]), "ring");
+    const arranged = arrangedAs(setOut(thingsIn(shifted, ["w0", "w1", "w2", "w3"]), "ring"));
     // Two at 20 mm, two at the root of 20² + 4² from the middle at 70, 70.
-    expect(arranged?.measure).toBeCloseTo((20 + Math.sqrt(416)) / 2, 9);
+    expect(arranged.measure).toBeCloseTo((20 + Math.sqrt(416)) / 2, 9);
     expect(placesAfter(shifted, arranged)).toEqual({
       w0: "70, 90.2",
       w3: "90.2, 70",
       w2: "70, 49.8",
       w1: "49.8, 70",
+    });
+  });
+
+  test("never all on one spot: in a row of what stands in a column, a ring of what has no middle", () => {
+    const column = windows("x: 50 mm, y: 30 mm", "x: 50 mm, y: 60 mm", "x: 50 mm, y: 90 mm");
+    const names = ["w0", "w1", "w2"];
+    expect(setOut(thingsIn(column, names), "row")).toEqual({
+      kind: "refused",
+      why: "all of them have one x, and a row of them would lie on one spot; make a column, or draw one aside",
+    });
+    expect(setOut(thingsIn(column, names), "column")).toMatchObject({ kind: "set", measure: 30 });
+    const row = windows("x: 30 mm, y: 50 mm", "x: 60 mm, y: 50 mm", "x: 90 mm, y: 50 mm");
+    expect(setOut(thingsIn(row, names), "column")).toEqual({
+      kind: "refused",
+      why: "all of them have one y, and a column of them would lie on one spot; make a row, or draw one up or down",
+    });
+    const spot = windows("x: 30 mm, y: 50 mm", "x: 30 mm, y: 50 mm", "x: 30 mm, y: 50 mm");
+    expect(setOut(thingsIn(spot, names), "ring")).toEqual({
+      kind: "refused",
+      why: "all of them have one middle, and a ring of them would lie on one spot; draw one aside",
+    });
+  });
+
+  test("and not of too few", () => {
+    const text = windows("x: 30 mm, y: 48 mm", "x: 70 mm, y: 52 mm");
+    expect(setOut(thingsIn(text, ["w0", "w1"]), "ring")).toEqual({
+      kind: "refused",
+      why: "a ring takes three things or more",
+    });
+    expect(setOut(thingsIn(text, ["w0"]), "column")).toEqual({
+      kind: "refused",
+      why: "a column takes two things or more",
     });
   });
 });

@@ -153,6 +153,18 @@ describe("set out as a pattern", () => {
     });
   });
 
+  test("no row of what stands in a column: all would lie on one spot", () => {
+    const text = textOf(
+      `a: { ${LAMP}, at: { x: 30 mm, y: 50 mm } }`,
+      `b: { ${LAMP}, at: { x: 30 mm, y: 72 mm } }`,
+    );
+    const entries = ["a", "b"];
+    const made = patternOf(panelFrom(text), "row", { entries, layout: layoutOf(text) });
+    expect(made.edit).toMatchObject({ kind: "refused", why: expect.stringContaining("one spot") });
+    const upright = patternOf(panelFrom(text), "column", { entries, layout: layoutOf(text) });
+    expect(upright.says).toBe("column of 2, pitch 22 mm");
+  });
+
   test("things that say different things of themselves are refused", () => {
     const text = textOf(
       `a: { ${LAMP}, at: { x: 30 mm, y: 50 mm }, group: Power }`,

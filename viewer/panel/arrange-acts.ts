@@ -17,7 +17,8 @@ import {
 import { componentEntries, offer, say, selectedEntries, selectedThings, unit } from "./board.ts";
 import { type Open, open } from "./open-panel.ts";
 import { named, selectEntries } from "./panel-names.ts";
-import { type PatternKind, patternOf } from "./pattern-edits.ts";
+import { patternOf } from "./pattern-edits.ts";
+import type { PatternKind } from "./regular-places.ts";
 import { groupsAlong } from "./sheet-things.ts";
 import { take, takeEdit } from "./told-edit.ts";
 
@@ -100,8 +101,8 @@ export function makePattern(kind: PatternKind): void {
 function setOutSelection(on: Open, kind: PatternKind, why: string): void {
   const things = picked(on);
   const arranged = setOut(things, kind);
-  if (arranged === null) {
-    say(`A ${kind} takes ${kind === "ring" ? "three" : "two"} things or more.`);
+  if (arranged.kind === "refused") {
+    say(`Not done: ${arranged.why}.`);
     return;
   }
   const measure = `${kind === "ring" ? "radius" : "pitch"} ${lengthIn(unit.value, arranged.measure)}`;
@@ -126,7 +127,11 @@ interface Told {
   readonly words: string;
 }
 
-function carryOut({ layout, from }: Open, { shifts }: Arrangement, { what, words }: Told): void {
+function carryOut(
+  { layout, from }: Open,
+  { shifts }: Pick<Arrangement, "shifts">,
+  { what, words }: Told,
+): void {
   const outcome = separateMoves(shifts, layout, from);
   offer.value = null;
   switch (outcome.kind) {

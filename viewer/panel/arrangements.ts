@@ -1,13 +1,9 @@
 // Where each of several things on the sheet is to go so that they stand in order: edges on one line, centres on one line, even
 // centres, equal gaps, a row, a column, a ring. Pure: their centres and boxes in, a shift for each out, in mm.
 
-import { point } from "../../src/geometry/contour.ts";
 import { type Extent, extentCentre, joinedExtent } from "../../src/geometry/extent.ts";
-import { pointDistance } from "../../src/geometry/point.ts";
-import { degrees } from "../../src/geometry/quantity.ts";
-import { clockDirection } from "../../src/geometry/trigonometry.ts";
 import type { Shift } from "../../src/layout/separate-moves.ts";
-import { clockAngle } from "./clock-angle.ts";
+import { type PatternKind, regularPlaces } from "./regular-places.ts";
 import type { SheetThing } from "./sheet-things.ts";
 
 /** What is moved as one: a row's members are one thing. */
@@ -19,7 +15,7 @@ export interface ArrangedThing {
 
 export interface Arrangement {
   readonly shifts: ReadonlyMap<string, Shift>;
-  /** The number that they share: a coordinate in the drawing, a pitch, a gap, a radius. */
+  /** The number that they share: a coordinate in the drawing, a pitch, a gap. */
   readonly measure: number;
   readonly axis: "x" | "y";
 }
@@ -99,51 +95,27 @@ export function equallyGapped(things: readonly ArrangedThing[]): Arrangement | n
   return { axis, measure: gap, shifts };
 }
 
-export type SetOut = "row" | "column" | "ring";
+export type SetOut =
+  | ({ readonly kind: "set" } & Pick<Arrangement, "shifts" | "measure">)
+  | { readonly kind: "refused"; readonly why: string };
 
-/** A row or column at one pitch on the middle of their lines; a ring about their middle, from the first one clockwise. */
-export function setOut(things: readonly ArrangedThing[], kind: SetOut): Arrangement | null {
-  if (kind === "ring") return inRing(things);
-  if (things.length < 2) return null;
-  const axis = kind === "row" ? "x" : "y";
-  const sorted = inOrder(things, axis);
-  const low = sorted[0]!.at[axis];
-  const pitch = (sorted.at(-1)!.at[axis] - low) / (sorted.length - 1);
-  const cross = axis === "x" ? "y" : "x";
-  const line = mean(things.map(({ at }) => at[cross]));
+/** A row or column at one pitch, or a ring: `measure` is the pitch or the radius. */
+export function setOut(things: readonly ArrangedThing[], kind: PatternKind): SetOut {
+  const regular = regularPlaces(things, kind);
+  if (regular.kind === "refused") return regular;
+  const { order, places } = regular;
   const shifts = new Map(
-    sorted.map((thing, index): readonly [string, Shift] => {
-      const along = low + index * pitch - thing.at[axis];
-      const over = line - thing.at[cross];
-      return [thing.entry, axis === "x" ? { x: along, y: over } : { x: over, y: along }];
+    order.map(({ entry, at }, index): readonly [string, Shift] => {
+      const place = places[index]!;
+      return [entry, { x: place.x - at.x, y: place.y - at.y }];
     }),
   );
-  return { axis, measure: pitch, shifts };
+  return {
+    kind: "set",
+    measure: regular.kind === "ring" ? regular.radius : regular.pitch,
+    shifts,
+  };
 }
-
-function inRing(things: readonly ArrangedThing[]): Arrangement | null {
-  const [first] = things;
-  if (first === undefined || things.length < 3) return null;
-  const centre = point(mean(things.map(({ at }) => at.x)), mean(things.map(({ at }) => at.y)));
-  const radius = mean(things.map(({ at }) => pointDistance(point(at.x, at.y), centre)));
-  const from = clockAngle(first.at, centre);
-  const turned = ({ at }: ArrangedThing): number =>
-    (clockAngle(at, centre) - from + FULL_TURN) % FULL_TURN;
-  const sorted = [first, ...things.slice(1).toSorted((a, b) => turned(a) - turned(b))];
-  const shifts = new Map(
-    sorted.map(({ entry, at }, index): readonly [string, Shift] => {
-      const toward = clockDirection(degrees(from + (index * FULL_TURN) / sorted.length));
-      const x = centre.x + radius * toward.x - at.x;
-      return [entry, { x, y: centre.y + radius * toward.y - at.y }];
-    }),
-  );
-  return { axis: "x", measure: radius, shifts };
-}
-
-const FULL_TURN = 360;
-
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const sidesOf = (
   { box }: ArrangedThing,

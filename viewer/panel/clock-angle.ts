@@ -6,4 +6,4 @@ import type { Shift } from "../../src/layout/separate-moves.ts";
 export const clockAngle = (at: Shift, centre: Shift): number =>
   (toDegrees(arcTangent2(at.x - centre.x, at.y - centre.y)) + FULL_TURN) % FULL_TURN;
 
-const FULL_TURN = 360;
+export const FULL_TURN = 360;

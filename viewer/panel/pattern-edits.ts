@@ -7,14 +7,10 @@ import { renamedReferences } from "../../src/design/name-references.ts";
 import { difference, rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
-import { point } from "../../src/geometry/contour.ts";
 import { decimal } from "../../src/geometry/number.ts";
-import { pointDistance } from "../../src/geometry/point.ts";
-import { degrees } from "../../src/geometry/quantity.ts";
-import { arcTangent2, clockDirection, toDegrees } from "../../src/geometry/trigonometry.ts";
 import type { PanelLayout, PlacedComponent } from "../../src/layout/panel-layout.ts";
-
-export type PatternKind = "row" | "column" | "ring";
+import { FULL_TURN } from "./clock-angle.ts";
+import { type PatternKind, regularPlaces } from "./regular-places.ts";
 
 export interface Pattern {
   readonly edit: Edit;
@@ -33,12 +29,11 @@ export function patternOf(
   const members = entries.flatMap((entry) =>
     layout.components.filter((component) => component.entry === entry),
   );
-  const least = kind === "ring" ? 3 : 2;
-  if (members.length < least) return refused(`a ${kind} takes ${least} or more`);
   if (members.length > entries.length) return refused("one of them is a pattern already");
   const unlike = unlikeAmong(from, entries);
   if (unlike !== null) return refused(unlike);
   const set = setOut(kind, members, usualUnit(from.text));
+  if (set.kind === "refused") return refused(set.why);
   return { ...set, edit: made(from, { ...set, key: kind }) };
 }
 
@@ -64,6 +59,7 @@ const saidBy = (from: Source, entry: string): string => {
 };
 
 interface SetOut {
+  readonly kind: "set";
   readonly name: string;
   readonly members: readonly PlacedComponent[];
   /** The pattern's own value as flow text. */
@@ -71,63 +67,35 @@ interface SetOut {
   readonly says: string;
 }
 
-function setOut(kind: PatternKind, members: readonly PlacedComponent[], unit: "mm" | "in"): SetOut {
+function setOut(
+  kind: PatternKind,
+  placed: readonly PlacedComponent[],
+  unit: "mm" | "in",
+): SetOut | { readonly kind: "refused"; readonly why: string } {
+  const regular = regularPlaces(placed, kind, asWritten);
+  if (regular.kind === "refused") return regular;
+  const { order: members, places } = regular;
   const length = (value: number): string => lengthIn(unit, value);
-  if (kind === "ring") return ringOf(members, length);
-  const sorted = members.toSorted((a, b) => (kind === "row" ? a.at.x - b.at.x : b.at.y - a.at.y));
-  const [first, last] = [sorted[0]!, sorted.at(-1)!];
-  const span = kind === "row" ? last.at.x - first.at.x : first.at.y - last.at.y;
-  const pitch = length(span / (sorted.length - 1));
-  const low = {
-    x: Math.min(...members.map(({ at }) => at.x)),
-    y: mean(members.map(({ at }) => at.y)),
-  };
-  const at =
-    kind === "row"
-      ? low
-      : { x: mean(members.map(({ at }) => at.x)), y: Math.min(...members.map(({ at }) => at.y)) };
-  const counted = `count: ${sorted.length}, pitch: ${pitch}`;
+  const x = length(Math.min(...places.map((place) => place.x)));
+  const y = length(Math.min(...places.map((place) => place.y)));
+  const measure =
+    regular.kind === "ring"
+      ? `radius: ${length(regular.radius)}`
+      : `pitch: ${length(regular.pitch)}`;
+  const from =
+    regular.kind === "ring" && regular.from !== 0 ? `, from: ${decimal(regular.from, 2)} deg` : "";
+  const [{ entry: name, part }, count] = [members[0]!, members.length];
   return {
-    name: first.entry,
-    members: sorted,
-    value: `{ part: ${first.part.id}, ${counted}, x: ${length(at.x)}, y: ${length(at.y)} }`,
-    says: `${kind} of ${sorted.length}, pitch ${pitch}`,
+    kind: "set",
+    name,
+    members,
+    value: `{ part: ${part.id}, count: ${count}, ${measure}${from}, x: ${x}, y: ${y} }`,
+    says: `${kind} of ${count}, ${measure.replace(":", "")}`,
   };
 }
 
-function ringOf(members: readonly PlacedComponent[], length: (value: number) => string): SetOut {
-  const centre = point(mean(members.map(({ at }) => at.x)), mean(members.map(({ at }) => at.y)));
-  const clock = ({ at }: PlacedComponent): number =>
-    toDegrees(arcTangent2(at.x - centre.x, at.y - centre.y));
-  const first = clock(members[0]!);
-  // As it is written: hundredths of a degree.
-  const from = Number(decimal((first + FULL_TURN) % FULL_TURN, 2));
-  const turned = (component: PlacedComponent): number =>
-    (clock(component) - first + 2 * FULL_TURN) % FULL_TURN;
-  const sorted = members.toSorted((a, b) => turned(a) - turned(b));
-  const radius = mean(members.map(({ at }) => pointDistance(at, centre)));
-  const places = sorted.map((_, index) => {
-    const toward = clockDirection(degrees(from + (index * FULL_TURN) / sorted.length));
-    return { x: centre.x + radius * toward.x, y: centre.y + radius * toward.y };
-  });
-  const low = {
-    x: Math.min(...places.map(({ x }) => x)),
-    y: Math.min(...places.map(({ y }) => y)),
-  };
-  const start = from === 0 ? "" : `, from: ${decimal(from, 2)} deg`;
-  const part = `part: ${members[0]!.part.id}, count: ${sorted.length}`;
-  return {
-    name: members[0]!.entry,
-    members: sorted,
-    value: `{ ${part}, radius: ${length(radius)}${start}, x: ${length(low.x)}, y: ${length(low.y)} }`,
-    says: `ring of ${sorted.length}, radius ${length(radius)}`,
-  };
-}
-
-const FULL_TURN = 360;
-
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;
+/** Hundredths of a degree; a first one that lies by less before twelve stands at twelve. */
+const asWritten = (angle: number): number => Number(decimal(angle, 2)) % FULL_TURN;
 
 function made(
   from: Source,
