@@ -1,13 +1,19 @@
 // Holes of the rail bars that run into one another, their bar's edge or the ribs' slots.
 
 import { spanOf } from "../../design/written.ts";
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import {
+  type CodeEntry,
+  type Finding,
+  type FindingParts,
+  finding,
+  type Remedy,
+} from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { RAIL_LIP } from "../../parts/frame/frame-practice.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
-import { railHoleLimit } from "../../parts/frame/rail-hole-limit.ts";
+import { type RailHoleLimit, railHoleLimit } from "../../parts/frame/rail-hole-limit.ts";
 import { railHoleSize } from "../../parts/frame/rail-holes.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
@@ -34,8 +40,8 @@ export const railHolesMeet: FrameRule<PlanFacts> = {
 
 /** They leave no wood between them. */
 export const holesMeet = (section: FramePlan, bay: FrameBay): boolean => {
-  const most = railHoleLimit(bay, section);
-  return most !== null && railHoleSize(section.design, bay.railHoles) >= most;
+  const limit = railHoleLimit(bay, section);
+  return limit !== null && railHoleSize(section.design, bay.railHoles) >= limit.most;
 };
 
 const meeting = (
@@ -44,34 +50,84 @@ const meeting = (
   texts: PlanFacts["texts"],
 ): readonly Finding[] => {
   const { design } = section;
-  const { railHoles } = bay;
-  const hole = railHoleSize(design, railHoles);
-  const most = railHoleLimit(bay, section);
-  if (most === null || hole < most) return [];
-  const said = {
-    span: spanOf(design.written, "rails"),
-    subjects: [bay.id],
-    measured: measureMm(hole),
-    limit: measureMm(most),
-    source: { kind: "geometry", name: "holes for the panels' fasteners in a bar" },
-  } as const;
-  if (most <= 0) {
-    const clear = 2 * ((railHoles.reach?.inner ?? 0) - hole / 2 - RAIL_LIP);
-    return [
-      finding(entry, {
-        ...said,
-        message: `The rails of ${bay.id} are to be ${millimetres(2 * bay.halfClear)} apart, and the holes for their panels ${millimetres(2 * (railHoles.reach?.inner ?? 0))}: they stand in no wood. clear-width: ${millimetres(Math.floor(clear * TENTHS) / TENTHS)} does, or none written.`,
-      }),
-    ];
-  }
-  const does = `${decimal(railHoles.size < most ? railHoles.size : most / 2, 1)} mm`;
+  const limit = railHoleLimit(bay, section);
+  const hole = railHoleSize(design, bay.railHoles);
+  if (limit === null || hole < limit.most) return [];
+  // A hole as wide as the panels' own is the least that their fasteners pass.
+  const own = bay.railHoles.size;
+  const words =
+    own < limit.most
+      ? holeTooWide(
+          bay.id,
+          { hole, own, limit },
+          frameRemedy({ texts }, design, {
+            group: "rails",
+            key: "hole",
+            value: `${decimal(own, 3)} mm`,
+          }),
+        )
+      : ownHolesMeet(bay, hole, limit);
   return [
     finding(entry, {
-      ...said,
-      message: `The rails of ${bay.id}: holes of ${decimal(hole, 3)} mm run into one another, the bar's edge or the ribs' slots; less than ${decimal(most, 3)} mm leaves wood between them. hole: ${does} does.`,
-      remedies: [frameRemedy({ texts }, design, { group: "rails", key: "hole", value: does })],
+      span: spanOf(design.written, "rails"),
+      subjects: [bay.id],
+      source: { kind: "geometry", name: "holes for the panels' fasteners in a bar" },
+      ...words,
     }),
   ];
+};
+
+type Worded = Pick<FindingParts, "message" | "measured" | "limit" | "remedies">;
+
+const INTO: Readonly<Record<RailHoleLimit["kind"], string>> = {
+  "one-another": "one another",
+  "inner-edge": "the bar's edge",
+  "rib-slots": "the ribs' slots",
+};
+
+/** The frame's text has widened them. */
+const holeTooWide = (
+  id: string,
+  {
+    hole,
+    own,
+    limit,
+  }: { readonly hole: number; readonly own: number; readonly limit: RailHoleLimit },
+  remedy: Remedy,
+): Worded => ({
+  message: `The rails of ${id}: holes of ${millimetres(hole, limit.most)} run into ${INTO[limit.kind]}; less than ${millimetres(limit.most, hole)} leaves wood between them. hole: ${decimal(own, 3)} mm, as wide as the panels' own, does.`,
+  measured: measureMm(hole),
+  limit: measureMm(limit.most),
+  remedies: [remedy],
+});
+
+/** No hole that the panels' fasteners pass would do. */
+const ownHolesMeet = (bay: FrameBay, hole: number, limit: RailHoleLimit): Worded => {
+  const { id, layout } = bay;
+  switch (limit.kind) {
+    case "one-another":
+      return {
+        message: `The rails of ${id}: holes of ${millimetres(hole, limit.most)} stand ${millimetres(limit.most, hole)} from middle to middle and run into one another, ${millimetres(hole - limit.most, 0)} too near. The panels that they are for stand too near to one another.`,
+        measured: measureMm(limit.most),
+        limit: measureMm(hole),
+      };
+    case "inner-edge": {
+      const clear = 2 * (limit.inner - hole / 2 - RAIL_LIP);
+      const apart = 2 * bay.halfClear;
+      const none = layout.design.clearWidth === null ? "" : ", or none written";
+      return {
+        message: `The rails of ${id} are to be ${millimetres(apart, clear)} apart, and the holes for their panels, ${millimetres(2 * limit.inner)} from middle to middle, want ${millimetres(clear, apart)} at most: with ${millimetres(apart - clear, 0)} more they stand in no wood. clear-width: ${decimal(Math.floor(clear * TENTHS) / TENTHS, 1)} mm does${none}.`,
+        measured: measureMm(apart),
+        limit: measureMm(clear),
+      };
+    }
+    case "rib-slots":
+      return {
+        message: `The rails of ${id}: beside holes of ${millimetres(hole, limit.most)} the ribs' slots have room where they are less than ${millimetres(limit.most, hole)}, ${millimetres(hole - limit.most, 0)} less.`,
+        measured: measureMm(hole),
+        limit: measureMm(limit.most),
+      };
+  }
 };
 
 const TENTHS = 10;

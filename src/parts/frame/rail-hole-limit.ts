@@ -1,21 +1,32 @@
 // How wide the holes of a bay's rail bars may be. Takes the bay and what the plan hangs on; gives the width at which they meet
-// one another or the bar's inner edge, or leave the ribs' tabs no room; null where it has no holes.
+// one another or the bar's inner edge, or leave the ribs' tabs no room, and which of the three it is; null where it has no holes.
 
 import type { FrameBay } from "./frame-bay.ts";
 import { RAIL_TAB, TAB } from "./frame-practice.ts";
 import type { PlanOptions } from "./plan-options.ts";
 import { barReach } from "./rail-reach.ts";
 
+export interface RailHoleLimit {
+  readonly kind: "one-another" | "inner-edge" | "rib-slots";
+  readonly most: number;
+  /** From the bay's middle to its innermost hole. */
+  readonly inner: number;
+}
+
+/** Of limits that are equally narrow the first: no other width of the bar helps holes that meet. */
 export const railHoleLimit = (
   bay: FrameBay,
   options: Pick<PlanOptions, "design" | "thickness" | "across">,
-): number | null => {
+): RailHoleLimit | null => {
   const { halfClear, railHoles } = bay;
   if (railHoles.reach === null) return null;
   const { inner, outer } = railHoles.reach;
   const bar = barReach(bay, options);
   const beyond = Math.min(-bar.from, bar.to) - outer;
-  const besideTabs = 2 * (beyond - 2 * RAIL_TAB.web - TAB.shortest);
-  const besideOthers = railHoles.apart ?? Number.POSITIVE_INFINITY;
-  return Math.min(besideOthers, 2 * (inner - halfClear), besideTabs);
+  const limits: readonly RailHoleLimit[] = [
+    { kind: "one-another", most: railHoles.apart ?? Number.POSITIVE_INFINITY, inner },
+    { kind: "inner-edge", most: 2 * (inner - halfClear), inner },
+    { kind: "rib-slots", most: 2 * (beyond - 2 * RAIL_TAB.web - TAB.shortest), inner },
+  ];
+  return limits.reduce((least, limit) => (limit.most < least.most ? limit : least));
 };
