@@ -5,13 +5,10 @@ import { join } from "node:path";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import type { PackDraft } from "../making/pack-drafts.ts";
 import { ownZipName } from "../making/zip-places.ts";
-import type { Manifest } from "../pack/manifest.ts";
-import { zipManifests } from "../pack/pack-zip.ts";
 import { PACK_OF_NONE } from "./codes.ts";
-import type { Disk } from "./disk.ts";
 import { attempt } from "./disk-trouble.ts";
 import type { LeftOverPack } from "./made.ts";
-import { ownManifest } from "./pack-folder.ts";
+import { oldManifest } from "./old-manifest.ts";
 import type { Settling } from "./settle-packs.ts";
 
 /** `drafts`: all that the design has, written or not. */
@@ -32,19 +29,10 @@ export const leftOverPacks = (
     .toSorted()
     .flatMap((name) => {
       const place = join(out, name);
-      const read = attempt(() => (as === "zips" ? inZip(place, disk) : inFolder(place, disk)));
+      const read = attempt(() => oldManifest(place, as, disk));
       const manifest = read.kind === "done" ? read.result : null;
       return manifest === null ? [] : [{ name, place, manifest }];
     });
-};
-
-/** No link is followed: what lies behind one is not in the output. */
-const inFolder = (place: string, disk: Disk): Manifest | null =>
-  disk.look(place) === "folder" ? ownManifest(place, disk) : null;
-
-const inZip = (place: string, disk: Disk): Manifest | null => {
-  if (!place.endsWith(".zip") || disk.look(place) !== "file") return null;
-  return [...(zipManifests(disk.read(place)) ?? new Map<string, Manifest>()).values()][0] ?? null;
 };
 
 export const leftOverFindings = (

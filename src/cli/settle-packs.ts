@@ -1,6 +1,6 @@
 // What becomes of a pack that was made: written as a folder or into a zip, or not, and then what is there of old is marked stale.
 
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { isNothing } from "../making/nothing-to-write.ts";
 import type { PackDraft } from "../making/pack-drafts.ts";
@@ -12,6 +12,7 @@ import type { Disk } from "./disk.ts";
 import { attempt } from "./disk-trouble.ts";
 import type { MadePanel, MadeZip, PackForm } from "./made.ts";
 import { markStale } from "./mark-stale.ts";
+import { oldManifest } from "./old-manifest.ts";
 import type { StaleMark } from "./pack-folder.ts";
 import { writePack } from "./write-pack.ts";
 import { markZipStale, writeZip } from "./write-zip.ts";
@@ -34,7 +35,7 @@ const NOTHING: Settled = { panels: [], zips: [], findings: [] };
 
 /** One pack by itself: a folder, or a zip of its own. */
 export const settlePack = (draft: PackDraft, settling: Settling): Settled => {
-  if (isNothing(draft)) return NOTHING;
+  if (isNothing(draft)) return settleNothing(draft, settling);
   if (settling.as !== "folders") {
     const name = ownZipName(draft, settling.project);
     return settleZip(name, [{ draft, inZip: inOwnZip(draft, settling.project) }], settling);
@@ -59,6 +60,34 @@ export const settlePack = (draft: PackDraft, settling: Settling): Settled => {
     findings: [],
   };
 };
+
+/**
+ * Nothing is cut of it now: cut files of an old pack are of boards that have gone. An old pack without any is left alone, since
+ * `only` asks for nothing of what else is in it.
+ */
+const settleNothing = (draft: PackDraft, { out, as, project, disk }: Settling): Settled => {
+  const isFolder = as === "folders";
+  const name = isFolder ? draft.folder : ownZipName(draft, project);
+  const target = join(out, name);
+  const mark = markOf(
+    attempt((): StaleMark => {
+      const files = oldManifest(join(out, isFolder ? basename(name) : name), as, disk)?.files ?? [];
+      if (!files.some(({ kind }) => kind.startsWith("cut-"))) return { kind: "no-pack" };
+      return isFolder ? markStale(target, [GONE], disk) : markZipStale(target, [GONE], disk);
+    }),
+  );
+  if (mark.kind === "no-pack") return NOTHING;
+  const place = isFolder
+    ? { zip: null, folder: draft.folder }
+    : { zip: name, folder: inOwnZip(draft, project).folder };
+  return {
+    panels: [{ ...unwritten(draft, place), isStale: mark.kind === "marked" }],
+    zips: [],
+    findings: unmarked(mark, target, draft),
+  };
+};
+
+const GONE = "Its console has no frame any more, and nothing is cut of the console itself.";
 
 /** All packs in one zip: a fault in any of them speaks against it, since half a console looks like a whole one. */
 export const settleInOneZip = (drafts: readonly PackDraft[], settling: Settling): Settled =>

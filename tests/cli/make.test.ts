@@ -8,9 +8,13 @@ import {
   symlinkSync,
   writeFileSync,
 } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
 import { type Disk, realDisk } from "../../src/cli/disk.ts";
+import { manifestFile, manifestOf } from "../../src/pack/manifest.ts";
+import type { PackFile } from "../../src/pack/pack-file.ts";
+import { packZip } from "../../src/pack/pack-zip.ts";
+import { utf8Bytes } from "../../src/pack/utf8.ts";
 import { type Outcome, type RunSettings, runIn } from "./run-in.ts";
 import { temporaryFolder } from "./temporary-folder.ts";
 import { testLibrary } from "./test-library.ts";
@@ -333,3 +337,41 @@ test("--only fascia writes nothing of a console without a frame, and leaves its 
   expect(everyFile(own)).toEqual(before);
   expect(stdout).not.toContain("no panel of this console");
 });
+
+test("--only fascia marks a console's old pack stale where it has the cut files of a frame that has gone", async () => {
+  const folder = layConsole(SOUND);
+  const own = join(folder, "out", "desk", "console");
+  for (const { path, bytes } of packWithBoard()) {
+    mkdirSync(dirname(join(own, path)), { recursive: true });
+    writeFileSync(join(own, path), bytes);
+  }
+  const before = everyFile(own);
+  const { code, stdout } = await make(folder, ["console.yaml"]);
+  expect(code).toBe(0);
+  expect(stdout).toContain("desk: not written; out/desk/console/ is kept and marked stale");
+  const { "STALE.txt": note = "", ...kept } = everyFile(own);
+  expect(Buffer.from(note, "base64").toString()).toContain("no frame any more");
+  expect(kept).toEqual(before);
+});
+
+test("and its old zip alike", async () => {
+  const folder = layConsole(SOUND);
+  const zip = join(folder, "out", "desk", "console.zip");
+  mkdirSync(dirname(zip), { recursive: true });
+  writeFileSync(zip, packZip([{ folder: "console/", files: packWithBoard() }]));
+  const { code, stdout } = await make(folder, ["console.yaml", "--zip"]);
+  expect(code).toBe(0);
+  expect(stdout).toContain("desk: not written; out/desk/console.zip is kept and marked stale");
+  expect(readFileSync(`${zip}.STALE.txt`, "utf8")).toContain("no frame any more");
+});
+
+/** As it was written when the console had a frame. */
+const packWithBoard = (): readonly PackFile[] => {
+  const board: PackFile = {
+    path: "cut/desk-floor.svg",
+    kind: "cut-svg",
+    part: "floor",
+    bytes: utf8Bytes("<svg/>"),
+  };
+  return [board, manifestFile(manifestOf({ name: "desk", revision: "1" }, [board], []))];
+};
