@@ -19,6 +19,10 @@ const figure = (value: number, beside: number | undefined, places: number): stri
 export const atMost = (value: number): string =>
   `${decimal(Math.floor(value * 1000 + samePlace) / 1000, 3)} mm`;
 
+/** The least that something may be, never less than it is: up to the micrometre. */
+export const atLeast = (value: number): string =>
+  `${decimal(Math.ceil(value * 1000 - samePlace) / 1000, 3)} mm`;
+
 export const measureMm = (value: number): Measure => ({
   value: Math.round(value * 1e6) / 1e6,
   unit: "mm",

@@ -97,6 +97,19 @@ test("a mark far outside the panel is told with its distance and what is taken, 
   ]);
 });
 
+test("beside a mark far outside the panel the others are held against each other", () => {
+  // It lies where it is said to, 180 mm to the right of the panel.
+  const far: Mark = [300, 40];
+  expect(found(A, [120, 0], far, C, D, ...REST)).toBeNull();
+  const one = found(A, far, WRONG, C, D, ...REST);
+  expect(one?.message).toContain("point 3 is 2 mm off where the others put it, more than 0.5 mm");
+  expect(one?.message).toMatch(/ Point 2, far outside the panel, is not among them\.$/);
+  expect(one?.at).toBe("[1320, 900]");
+  expect(found(A, far, WRONG, C, D, E, F)?.message).toContain("One of point 3, point 5 is wrong");
+  // Four are left, which always fit.
+  expect(found(A, WRONG, C, D, far)).toBeNull();
+});
+
 test("marks beside the panel, as far as it is long, and a sheet that overhangs it are sound; a sheet far away is not", () => {
   expect(found([0, 0], [120, 0], [120, 80], [0, 80], [60, 200])).toBeNull();
   const sheet = (at: string): readonly string[] =>

@@ -76,3 +76,9 @@ test("letters that lack a little are told the height first, with the edit", () =
   );
   expect(remedies).toHaveLength(1);
 });
+
+test("a tool of 1/32 in is told strokes that are no finer than it", () => {
+  // 25.4 / 32 = 0.79375.
+  const { message } = found(ROUTER("1/32 in"), "5.2 mm");
+  expect(message).toContain("an outline font with strokes of 0.794 mm at this height");
+});

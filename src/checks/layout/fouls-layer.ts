@@ -74,7 +74,7 @@ const foul = (component: PlacedComponent, body: PlacedBody, layer: LayerLayout):
   const needed = Math.max(extentWidth(box), extentHeight(box));
   const opened = Math.max(0, ...ownOpenings(component, layer));
   const isInFront = layer.index < component.clamped.first;
-  const room = opened === 0 ? "has no opening for it" : `opens by ${millimetres(opened)}`;
+  const room = opened === 0 ? "has no opening for it" : `opens by ${millimetres(opened, needed)}`;
   const key = isInFront ? "openings.front" : "openings.behind";
   return finding(entry, {
     message: `${component.id}: its ${body.role}, ${millimetres(needed, opened)} across, would stand in ${layer.id}, which ${room}: ${millimetres(needed - opened, 0)} too little. An opening of ${millimetres(needed, opened)} (${key} of ${component.part.id}) clears it.`,

@@ -11,6 +11,7 @@ import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isOver } from "../limits.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { capitalised } from "./marking-shapes.ts";
 import { farMarks } from "./photo-mark-far.ts";
 
 const entry: CodeEntry = {
@@ -37,22 +38,23 @@ export const photoResidual: Rule = {
   move: null,
   judge: (facts) => {
     const { photo } = facts.layout.design;
-    const plane = photo === null ? null : photoPlane(photo.marks);
-    if (photo?.marks.kind !== "points" || plane?.kind !== "plane") return [];
-    // A figure with a digit too many is told as that.
-    if (farMarks(facts.layout).length > 0) return [];
+    if (photo?.marks.kind !== "points") return [];
+    const { points } = photo.marks;
+    // A figure with a digit too many is told as that; what it would pull the others to is no news of them.
+    const far = farMarks(facts.layout).map(({ index }) => index);
+    const held = [...points.keys()].filter((index) => !far.includes(index));
+    const plane = photoPlane({ kind: "points", points: held.map((index) => points[index]!) });
+    if (plane.kind !== "plane") return [];
     const { check } = plane;
     const { limit, source } = houseLimit(facts, RULE);
     if (check.kind === "unchecked" || !isOver(check.disagreement, limit)) return [];
-    const { words, off, mark } = verdict(
-      check,
-      wrongOnes(check.marks, { limit, pixel: plane.pixel }),
-    );
+    const wrong = wrongOnes(check.marks, { limit, pixel: plane.pixel });
+    const { words, off, mark } = verdict(check, wrong, (index) => nameOf(held[index]!));
     return [
       finding(entry, {
-        message: `${photo.file}: ${words(`more than ${millimetres(limit, off)}`)}`,
+        message: `${photo.file}: ${words(`more than ${millimetres(limit, off)}`)}${withoutFar(far)}`,
         span: spanOf(
-          mark === null ? photo.written : (photo.marks.points[mark]?.written ?? photo.written),
+          mark === null ? photo.written : (points[held[mark]!]?.written ?? photo.written),
           mark === null ? "points" : "in-picture",
         ),
         measured: measureMm(off),
@@ -61,6 +63,14 @@ export const photoResidual: Rule = {
       }),
     ];
   },
+};
+
+const nameOf = (index: number): string => markName(index, "points");
+
+const withoutFar = (far: readonly number[]): string => {
+  if (far.length === 0) return "";
+  const names = capitalised(far.map(nameOf).join(", "));
+  return ` ${names}, far outside the panel, ${far.length === 1 ? "is" : "are"} not among them.`;
 };
 
 type Checked = Extract<PhotoCheck, { readonly kind: "checked" }>;
@@ -92,31 +102,35 @@ interface Verdict {
   readonly mark: number | null;
 }
 
-const verdict = ({ marks, disagreement }: Checked, wrong: readonly number[]): Verdict => {
+const verdict = (
+  { marks, disagreement }: Checked,
+  wrong: readonly number[],
+  name: (index: number) => string,
+): Verdict => {
   const [index, ...others] = wrong;
   const one = index === undefined || others.length > 0 ? undefined : marks[index];
   if (index !== undefined && one?.kind === "put") {
     const spot = one.spot === null ? "" : ` They put it at ${pixels(one.spot)} in the picture.`;
     return {
       words: (limit) =>
-        `${markName(index, "points")} is ${millimetres(one.apart)} off where the others put it, ${limit}; without it they agree.${spot} Set it there, or measure its place on the panel again.`,
+        `${name(index)} is ${millimetres(one.apart)} off where the others put it, ${limit}; without it they agree.${spot} Set it there, or measure its place on the panel again.`,
       off: one.apart,
       mark: index,
     };
   }
   return {
     words: (limit) =>
-      `its ${marks.length} marks disagree by ${millimetres(disagreement)}, ${limit}. ${whichWords(marks, wrong)}`,
+      `its ${marks.length} marks disagree by ${millimetres(disagreement)}, ${limit}. ${whichWords(marks.length, wrong.map(name))}`,
     off: disagreement,
     mark: null,
   };
 };
 
-const whichWords = (marks: readonly PairWithout[], wrong: readonly number[]): string => {
-  if (marks.length === 5)
+const whichWords = (count: number, wrong: readonly string[]): string => {
+  if (count === 5)
     return "Five do not tell which is wrong: add a sixth, off the lines between the others, or set each again.";
   if (wrong.length > 1)
-    return `One of ${wrong.map((index) => markName(index, "points")).join(", ")} is wrong: without any of these the others agree. Set them again, or add a mark.`;
+    return `One of ${wrong.join(", ")} is wrong: without any of these the others agree. Set them again, or add a mark.`;
   return "No single one of them is to blame: set each again, or photograph from farther away, where lenses bend less.";
 };
 

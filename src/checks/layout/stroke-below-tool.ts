@@ -6,7 +6,7 @@ import { cutWidthOf } from "../../layout/markings/style.ts";
 import { STROKE_SHARES } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
-import { atMost, measureMm, millimetres } from "../words.ts";
+import { atLeast, atMost, measureMm, millimetres } from "../words.ts";
 import {
   andOthers,
   byCause,
@@ -80,7 +80,7 @@ const otherWays = (
   return tool > capHeight * STROKE_SHARES.darkOnLight
     ? [byTool]
     : [
-        `font: single-line, or an outline font with strokes of ${millimetres(tool)} at this height, needs no other tool.`,
+        `font: single-line, or an outline font with strokes of ${atLeast(tool)} at this height, needs no other tool.`,
         byTool,
       ];
 };
