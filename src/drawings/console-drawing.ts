@@ -16,6 +16,7 @@ import { contourExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
 import { boxCorners } from "../geometry/space/space-box.ts";
 import { plus, scaled } from "../geometry/space/vector.ts";
+import { arithmeticNoise } from "../geometry/tolerance.ts";
 import type { BayLayout } from "../layout/console/console-layout.ts";
 import type { Lettering } from "../lettering/lettering.ts";
 import { SEATED_PERSON } from "../standards/reach.ts";
@@ -65,7 +66,7 @@ export const consoleSheets = (
   }));
 };
 
-/** A place that is written twice is drawn once. */
+/** A place that is written twice is drawn once; beyond the bay's end, where checks tell of it, nothing is. */
 const sectionPlaces = ({
   id,
   design,
@@ -74,7 +75,7 @@ const sectionPlaces = ({
   design.sections.length === 0
     ? [{ id: `section-${id}`, at: length / 2 }]
     : [...new Set(design.sections)]
-        .filter((at) => at <= length)
+        .filter((at) => at <= length + arithmeticNoise)
         .map((at) => ({ id: `section-${id}-${decimal(at, 2)}`, at }));
 
 interface SheetView {

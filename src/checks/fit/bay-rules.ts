@@ -7,6 +7,7 @@ import { freeModules } from "./free-modules.ts";
 import { legendSmallAtEye } from "./legend-small-at-eye.ts";
 import { panelNowhere } from "./panel-nowhere.ts";
 import { panelsOverlap } from "./panels-overlap.ts";
+import { sectionBeyondBay } from "./section-beyond-bay.ts";
 
 const BAY_RULES: readonly BayRule[] = [
   bayOverrun,
@@ -14,6 +15,7 @@ const BAY_RULES: readonly BayRule[] = [
   freeModules,
   panelNowhere,
   legendSmallAtEye,
+  sectionBeyondBay,
 ];
 
 export const BAY_CODES: readonly CodeEntry[] = BAY_RULES.map(({ entry }) => entry);

@@ -6,12 +6,11 @@ import { type Size, spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
-import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import { UNKNOWN_MOUNT } from "../codes.ts";
 import { unknownName } from "../context.ts";
 import { bayFrame } from "./bay-frame.ts";
 import type { BayWidths } from "./bay-widths.ts";
-import { BAY_UNIT, SECTION_BEYOND } from "./codes-of-console.ts";
+import { BAY_UNIT } from "./codes-of-console.ts";
 import type { BayLayout } from "./console-layout.ts";
 
 /** A bay before any panel stands in it. */
@@ -34,8 +33,6 @@ export const laidBays = (
       findings.push(foreignUnit(design, mount));
       return [];
     }
-    const beyond = Math.max(...design.sections);
-    if (beyond > length + arithmeticNoise) findings.push(sectionBeyond(design, beyond, length));
     return [bareBay(design, mount, length)];
   });
   return { bays: laid, findings };
@@ -51,16 +48,6 @@ const bareBay = (design: BayDesign, mount: Mount, length: Mm): BareBay => ({
   modules: design.length.kind === "pitches" ? design.length.count : length / mount.height.pitch,
   depth: design.depth,
 });
-
-const sectionBeyond = ({ id, written }: BayDesign, at: number, length: Mm): Finding =>
-  finding(SECTION_BEYOND, {
-    message: `A section of bay ${id} is to be drawn at ${decimal(at, 3)} mm from its beginning, and the bay is ${decimal(length, 3)} mm long, ${decimal(at - length, 3)} mm less. ${decimal(length, 3)} mm is the last place there is.`,
-    span: spanOf(written, "sections"),
-    subjects: [id],
-    measured: { value: at, unit: "mm" },
-    limit: { value: length, unit: "mm" },
-    source: { kind: "geometry", name: `the length of bay ${id}` },
-  });
 
 /** In whole pitches: a rack's units, of which a panel is a little less, are all usable. */
 const sizeInMm = (length: Size, { height }: Mount): Mm | null => {

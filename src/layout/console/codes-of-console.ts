@@ -45,15 +45,6 @@ export const BAY_MOUNT: CodeEntry = {
     "bays:\n  aft: { mount: rack-19, at: [0, 0, 600], along: [0, 0, 1], length: 12 U, depth: 180 mm }",
 };
 
-export const SECTION_BEYOND: CodeEntry = {
-  code: "layout/section-beyond-bay",
-  severity: "fault",
-  title: "a section beyond the end of its bay",
-  why: "Sections are drawn across a bay, so far from its beginning as is written. Beyond its end there are no panels to cut.",
-  example:
-    "bays:\n  aft: { mount: console-rail, at: [0, 0, 600], along: [1, 0, 0], length: 6 modules, depth: 180 mm, sections: [90 mm] }",
-};
-
 export const BAD_OUTLINE: CodeEntry = {
   code: "layout/bad-outline",
   severity: "fault",
@@ -85,7 +76,6 @@ export const CONSOLE_LAYOUT_CODES: readonly CodeEntry[] = [
   CIRCULAR_ORDER,
   BAY_UNIT,
   BAY_MOUNT,
-  SECTION_BEYOND,
   BAD_OUTLINE,
   RIB_OUTSIDE,
   OBSTACLE_FILE,
