@@ -19,7 +19,7 @@ import { FindingMarks } from "./finding-marks.tsx";
 import { Handles } from "./handles.tsx";
 import { Guides, HeldPart, Selected } from "./overlays.tsx";
 import type { PanelPicture } from "./panel-picture.ts";
-import { Piece } from "./picture-pieces.tsx";
+import { pieceElement } from "./picture-pieces.tsx";
 import { Rulers } from "./rulers.tsx";
 import type { SheetThing } from "./sheet-things.ts";
 
@@ -132,9 +132,7 @@ function Sheet(props: {
         ))}
       {picture.pieces
         .filter(({ kind }) => isShown(kind === "component" ? ":components" : ":markings"))
-        .map((piece) => (
-          <Piece key={`${piece.kind} ${piece.id}`} piece={piece} />
-        ))}
+        .map(pieceElement)}
     </>
   );
 }

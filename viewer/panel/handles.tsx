@@ -14,9 +14,11 @@ export function Handles(props: {
 }): JSX.Element {
   return (
     <g class="handles">
-      {props.things.map((thing) => (
-        <Handle key={thing.id} thing={thing} reach={FINGER / props.scale} />
-      ))}
+      {props.things
+        .filter(({ grip }) => grip.kind !== "picture")
+        .map((thing) => (
+          <Handle key={thing.id} thing={thing} reach={FINGER / props.scale} />
+        ))}
     </g>
   );
 }

@@ -2,25 +2,25 @@
 // as elements, never as markup text, so that nothing in a design can become part of the page.
 
 import type { JSX } from "preact";
-import { useRef } from "preact/hooks";
 import { DASHES, INK_COLOURS } from "../../src/export/ink-colours.ts";
 import type { PicturePiece, PictureShape } from "./panel-picture.ts";
 
-interface PieceProps {
-  readonly piece: PicturePiece;
+/**
+ * What a reading leaves as it was is the same object, and gives the very element that is drawn already: neither its letters nor
+ * its props are looked at again.
+ */
+export function pieceElement(piece: PicturePiece): JSX.Element {
+  const element = elements.get(piece) ?? drawn(piece);
+  elements.set(piece, element);
+  return element;
 }
 
-/** What a reading leaves as it was is the same object, and gives the same element: its letters are not drawn again. */
-export function Piece({ piece }: PieceProps): JSX.Element {
-  const kept = useRef<{ readonly piece: PicturePiece; readonly element: JSX.Element } | null>(null);
-  if (kept.current?.piece !== piece) kept.current = { piece, element: drawn(piece) };
-  return kept.current.element;
-}
+const elements = new WeakMap<PicturePiece, JSX.Element>();
 
 function drawn({ kind, id, owner, shapes }: PicturePiece): JSX.Element {
   const name = kind === "component" ? { "data-component": id } : { "data-marking": id };
   return (
-    <g class={kind} data-owner={owner} {...name}>
+    <g key={`${kind} ${id}`} class={kind} data-owner={owner} {...name}>
       <Shapes shapes={shapes} />
     </g>
   );

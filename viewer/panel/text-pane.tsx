@@ -142,27 +142,42 @@ function Gutter(props: { readonly count: number; readonly file: string }): JSX.E
     <ol class="gutter">
       {Array.from({ length: props.count }, (_, index) => {
         const mark = marks.get(index + 1);
-        return (
-          <li key={index}>
-            {mark !== undefined && (
-              <button
-                type="button"
-                class={`line-mark ${mark.placed.finding.severity}`}
-                tabIndex={-1}
-                title={mark.placed.finding.message}
-                aria-label={`Finding ${mark.number} in line ${index + 1}`}
-                onClick={() => pointAt(mark.placed)}
-              >
-                {mark.number}
-              </button>
-            )}
-            {index + 1}
-          </li>
-        );
+        if (mark === undefined) return plainLine(index);
+        return <MarkedLine key={index} index={index} mark={mark} />;
       })}
     </ol>
   );
 }
+
+function MarkedLine(props: {
+  readonly index: number;
+  readonly mark: NumberedFinding;
+}): JSX.Element {
+  const { index, mark } = props;
+  return (
+    <li>
+      <button
+        type="button"
+        class={`line-mark ${mark.placed.finding.severity}`}
+        tabIndex={-1}
+        title={mark.placed.finding.message}
+        aria-label={`Finding ${mark.number} in line ${index + 1}`}
+        onClick={() => pointAt(mark.placed)}
+      >
+        {mark.number}
+      </button>
+      {index + 1}
+    </li>
+  );
+}
+
+/** Of lines without a mark each is made once: there are hundreds, and every edit goes through them. */
+function plainLine(index: number): JSX.Element {
+  plainLines[index] ??= <li key={index}>{index + 1}</li>;
+  return plainLines[index];
+}
+
+const plainLines: JSX.Element[] = [];
 
 /** Behind the text: the lines of what is selected. */
 function Bands(props: { readonly file: string; readonly text: string }): JSX.Element {
