@@ -5,6 +5,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
 import { graveAxeFindings } from "../support/axe.ts";
 import { launchBrowser } from "../support/browser.ts";
+import { restingBox, strike } from "../support/panel-bench.ts";
 import {
   openDrawer,
   PHOTOGRAPH,
@@ -61,16 +62,15 @@ test(
     expect(await areOnPlace(page)).toBe(false);
     await page.getByRole("button", { name: "Move it on the panel" }).press("Enter");
     // The panel has the keys now.
-    await page.keyboard.press("Shift+<");
-    for (let step = 0; step < 2; step += 1) await page.keyboard.press("ArrowLeft");
-    await page.keyboard.press("Shift+ArrowLeft");
-    await page.keyboard.press("Shift+ArrowUp");
+    await page.locator(".board:focus").waitFor();
+    await strike(page, ["Shift+<", "ArrowLeft", "ArrowLeft", "Shift+ArrowLeft", "Shift+ArrowUp"]);
     await expect.poll(() => textOf(page)).toContain("at: [144 mm, -7 mm]   # as far as I remember");
     expect(await textOf(page)).toContain("turn: 90 deg");
     await expect.poll(() => worstError(page)).toBeLessThan(0.05);
-    expect(await page.locator(".said").textContent()).toBe(
-      "Move the sheet of paper: its lower left corner at 144 mm, -7 mm, turned 90°.",
-    );
+    const said = page.locator(".said");
+    await expect
+      .poll(() => said.textContent())
+      .toBe("Move the sheet of paper: its lower left corner at 144 mm, -7 mm, turned 90°.");
     expect(await graveAxeFindings(page)).toEqual([]);
     await page.keyboard.press("Control+z");
     await expect.poll(() => textOf(page)).toBe(before);
@@ -78,6 +78,9 @@ test(
     await page.getByText("The sheet of paper is put down.").waitFor();
     // Put down, the arrow keys are the panel's again.
     await page.keyboard.press("ArrowLeft");
+    // What is in hand is made a step before one is taken back: there is none, so nothing was in hand.
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => said.textContent()).toBe("There is nothing to take back.");
     expect(await textOf(page)).toBe(before);
     expect(complaints).toEqual([]);
   },
@@ -91,7 +94,7 @@ test(
     await page.getByRole("button", { name: "Move it on the panel" }).click();
     // The panel's own keys stay: smaller, so that all of the paper is seen.
     for (let step = 0; step < 3; step += 1) await page.keyboard.press("-");
-    const panelBox = (await page.locator(".outline").boundingBox())!;
+    const panelBox = await restingBox(page.locator(".outline"));
     const scale = panelBox.width / 140;
     const middle = {
       x: panelBox.x + panelBox.width / 2,
@@ -100,14 +103,16 @@ test(
     await page.mouse.move(middle.x, middle.y);
     await page.mouse.down();
     await page.mouse.move(middle.x + 10 * scale, middle.y - 6 * scale, { steps: 4 });
-    expect(await page.locator(".photo-under").getAttribute("transform")).toMatch(/^translate\(10/);
+    await expect
+      .poll(() => page.locator(".photo-under").getAttribute("transform"))
+      .toMatch(/^translate\(10/);
     await page.mouse.up();
     await expect.poll(() => textOf(page)).toContain("at: [154 mm, -1 mm]");
     await expect.poll(() => page.locator(".photo-under").getAttribute("transform")).toBeNull();
     // The holes are where the paper has taken them: 10 and 6 away.
     await expect.poll(() => areOnPlace(page)).toBe(false);
     // By its grip, a sixth of a turn about the corner.
-    const grip = (await page.locator(".paper-target").boundingBox())!;
+    const grip = await restingBox(page.locator(".paper-target"));
     const from = { x: grip.x + grip.width / 2, y: grip.y + grip.height / 2 };
     const pivot = { x: panelBox.x + 154 * scale, y: panelBox.y + panelBox.height + scale };
     const arm = pivot.y - from.y;
@@ -118,7 +123,7 @@ test(
     await expect.poll(() => textOf(page)).toMatch(/turn: 150(\.5)? deg|turn: 149\.5 deg/);
     const turned = await textOf(page);
     await page.getByLabel("Lock the marks").check();
-    expect(await page.locator(".paper-outline").count()).toBe(0);
+    await expect.poll(() => page.locator(".paper-outline").count()).toBe(0);
     await page.getByRole("button", { name: "Move it on the panel" }).click();
     await page.getByText("The marks are locked.").waitFor();
     expect(await textOf(page)).toBe(turned);

@@ -6,6 +6,7 @@ import { join, resolve } from "node:path";
 import type { Browser, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
 import { type DeskDesign, layDesign } from "./desk-page.ts";
+import { isRead } from "./panel-bench.ts";
 import { darkMiddle, type Panel, panelPhotograph, pngOf, type Seen } from "./panel-photograph.ts";
 
 const PAGE = resolve(import.meta.dirname, "../../dist/viewer");
@@ -81,6 +82,7 @@ export async function photoBench(browser: Browser, text: string): Promise<PhotoB
   page.on("pageerror", (reason) => complaints.push(reason.message));
   await page.goto(server.address);
   await sheetOf(page).waitFor();
+  await isRead(page);
   const close = async (): Promise<void> => {
     await page.close();
     await server.close();
@@ -95,8 +97,11 @@ export const sheetOf = (page: Page): Locator =>
 export const pictureOf = (page: Page): Locator =>
   page.getByRole("application", { name: "The photograph, 1200 by 900 pixels" });
 
-export const textOf = (page: Page): Promise<string> =>
-  page.getByRole("textbox", { name: "Text of panel.yaml" }).inputValue();
+/** Once it has been read. */
+export async function textOf(page: Page): Promise<string> {
+  await isRead(page);
+  return page.getByRole("textbox", { name: "Text of panel.yaml" }).inputValue();
+}
 
 export async function openDrawer(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Photograph", exact: true }).click();
@@ -117,9 +122,8 @@ export async function typeMark(page: Page, index: number, x: number, y: number):
     ["across", x],
     ["down", y],
   ] as const) {
+    await fill(page, `Point ${index + 1}, pixels ${name}`, value.toFixed(1));
     const field = page.getByLabel(`Point ${index + 1}, pixels ${name}`);
-    await field.fill(value.toFixed(1));
-    await field.press("Enter");
     await expect.poll(async () => Number(await field.inputValue())).toBe(Number(value.toFixed(1)));
   }
   await expect
@@ -132,11 +136,8 @@ export async function fill(page: Page, label: string, words: string): Promise<vo
   const field = page.getByLabel(label, { exact: true });
   await field.fill(words);
   await field.press("Enter");
-  await page.waitForTimeout(SETTLED);
+  await isRead(page);
 }
-
-/** Edits follow each other as fast as a hand types, not faster. */
-const SETTLED = 300;
 
 export async function markCorners(page: Page): Promise<void> {
   for (const [index, [x, y]] of CORNERS.entries()) {
@@ -152,31 +153,37 @@ interface Piece extends Seen {
 }
 
 /** Of the picture under the drawing what lies about each hole, by the millimetres that the drawing gives it (y down). */
-const piecesIn = (page: Page): Promise<readonly Piece[]> =>
-  page.locator(".photo-under").evaluate(async (under: SVGImageElement, holes) => {
-    const image = new Image();
-    image.src = under.href.baseVal;
-    await image.decode();
-    const { naturalWidth, naturalHeight } = image;
-    const context = new OffscreenCanvas(naturalWidth, naturalHeight).getContext("2d", {
-      willReadFrequently: true,
-    });
-    context?.drawImage(image, 0, 0);
-    const perMm = naturalWidth / under.width.baseVal.value;
-    const down = naturalHeight / under.height.baseVal.value;
-    return holes.map(({ x, y, radius }) => {
-      const middle = {
-        x: (x - under.x.baseVal.value) * perMm,
-        y: (-y - under.y.baseVal.value) * down,
-      };
-      const reach = Math.ceil((radius + 2) * perMm);
-      const [left, top] = [Math.floor(middle.x) - reach, Math.floor(middle.y) - reach];
-      const size = 2 * reach + 1;
-      const data = [...(context?.getImageData(left, top, size, size).data ?? [])];
-      const about = { x: middle.x - left, y: middle.y - top };
-      return { width: size, height: size, data, about, perMm };
-    });
-  }, OLD.holes);
+async function piecesIn(page: Page): Promise<readonly Piece[]> {
+  const pieces = await page.locator(".photo-under").evaluate(piecesOf, OLD.holes);
+  return pieces.map((piece) => ({ ...piece, data: [...Buffer.from(piece.data, "latin1")] }));
+}
+
+/** In the page. The pixels come as one word: as a million numbers they take the browser's line a quarter of a minute, where it is busy. */
+async function piecesOf(under: SVGImageElement, holes: Panel["holes"]) {
+  const image = new Image();
+  image.src = under.href.baseVal;
+  await image.decode();
+  const { naturalWidth, naturalHeight } = image;
+  const context = new OffscreenCanvas(naturalWidth, naturalHeight).getContext("2d", {
+    willReadFrequently: true,
+  });
+  context?.drawImage(image, 0, 0);
+  const perMm = naturalWidth / under.width.baseVal.value;
+  const down = naturalHeight / under.height.baseVal.value;
+  return holes.map(({ x, y, radius }) => {
+    const middle = {
+      x: (x - under.x.baseVal.value) * perMm,
+      y: (-y - under.y.baseVal.value) * down,
+    };
+    const reach = Math.ceil((radius + 2) * perMm);
+    const [left, top] = [Math.floor(middle.x) - reach, Math.floor(middle.y) - reach];
+    const size = 2 * reach + 1;
+    const pixels = context?.getImageData(left, top, size, size).data ?? [];
+    const data = Array.from(pixels, (value) => String.fromCharCode(value)).join("");
+    const about = { x: middle.x - left, y: middle.y - top };
+    return { width: size, height: size, data, about, perMm };
+  });
+}
 
 /** How far the hole lies that is farthest from where the panel has it, mm. */
 export const worstError = async (page: Page): Promise<number> => {
