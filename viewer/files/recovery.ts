@@ -119,9 +119,11 @@ const storeOf = async (copy: RecoveryCopy): Promise<Store> => {
   return looseStore(copy.name, copy.stored, { binaries: await bytesOf(copy), troubles });
 };
 
-const bytesOf = async ({ key }: RecoveryCopy): Promise<DesignBinaries> => {
+/** What is said to be left out may lie there still as it was before. */
+const bytesOf = async ({ key, leftOut }: RecoveryCopy): Promise<DesignBinaries> => {
   const record = await keptAt("recovery-bytes", key);
-  return isBytes(record) ? record.files : new Map();
+  const files = isBytes(record) ? [...record.files] : [];
+  return new Map(files.filter(([path]) => !leftOut.includes(path)));
 };
 
 /** As the stores name their designs. */
@@ -193,7 +195,8 @@ async function keepBytes(key: string, design: string): Promise<readonly string[]
     lastBytes = { key, of };
     return told(leftOut);
   } catch {
-    // No room for them: the texts may still find some.
+    // No room for them: the texts may still find some. Older ones stay for the older copy, should the texts find none either.
+    lastBytes = null;
     return told([...of.keys()].toSorted());
   }
 }
