@@ -98,8 +98,17 @@ export interface DriverFact {
   readonly fastener: string;
   readonly at: Vector;
   readonly needs: { readonly diameter: Mm; readonly length: Mm };
-  /** Nearest body that stands in that room; null: free. */
-  readonly blocker: ConsoleBody | null;
+  /** null: free. */
+  readonly met: DriverStop | null;
+}
+
+/** What stands in a driver's room: its length's, where it stands on the axis, else its width's. */
+export interface DriverStop {
+  /** The nearest. */
+  readonly blocker: ConsoleBody;
+  readonly side: "length" | "diameter";
+  /** Of that: how much is free. */
+  readonly free: Mm;
 }
 
 /** How long a loom must be to lay the panel on its face beside its place. */

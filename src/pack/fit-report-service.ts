@@ -67,7 +67,7 @@ const driverTable = ({ fit, ...of }: ServiceReportSource): ReportSection =>
       numberColumn("length", "needs along, mm", ({ needs }) => needs.length),
       saying(
         "nothing",
-        wordColumn("blocker", "in the way", ({ blocker }) => blocker && bodyWords(blocker)),
+        wordColumn("blocker", "in the way", ({ met }) => met && bodyWords(met.blocker)),
       ),
     ],
     rows: fit.drivers,

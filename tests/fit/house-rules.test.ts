@@ -3,6 +3,8 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { searchedWithin } from "../../src/checks/fit/near-limits.ts";
+import { driverSource } from "../../src/checks/fit/service-limits.ts";
+import { readDesign } from "../../src/design/read-design.ts";
 import type { Finding } from "../../src/diagnostics/finding.ts";
 import { limitInWords } from "../../src/diagnostics/limit-in-words.ts";
 import { mm } from "../../src/geometry/quantity.ts";
@@ -48,9 +50,29 @@ describe.each([
   });
 });
 
+// The knob's skirt stands beside the stud's axis, so that a narrower driver comes past it; the shelf stands over it.
+test("a driver is held against the figure that fails, and its key alone is named", () => {
+  const beside = found("driver-room", "web: 1.5 mm");
+  expect(beside?.source).toMatchObject({ kind: "house-rule", key: "driver-diameter" });
+  expect(beside?.limit?.value).toBe(8);
+  const texts = example("driver-room");
+  const console = texts.get("console.yaml") ?? "";
+  const shelf = "\nobstacles:\n  - { name: shelf, box: [400, 400, 5], at: [0, -420, 680] }\n";
+  texts.set("console.yaml", `${console}${shelf}`);
+  const over = findingsOf(texts).filter(({ code }) => code === "fit/driver-room");
+  expect(over.map(({ source: whose, limit }) => [whose, limit?.value])).toContainEqual([
+    expect.objectContaining({ kind: "house-rule", key: "driver-length" }),
+    150,
+  ]);
+});
+
 test("a driver's length is a rule of its own", () => {
-  const whose = source(found("driver-room", "driver-diameter: 9 mm"));
-  expect(whose).toContain("150 mm long (common practice, driver-length sets it)");
+  const { design } = readDesign(
+    "shed.yaml",
+    "consolewright: 1\nkind: workshop\nname: shed\nhouse-rules: { driver-diameter: 9 mm }\n",
+  );
+  const both = driverSource({ workshop: design?.kind === "workshop" ? design : null });
+  expect(limitInWords(both)).toContain("150 mm long (common practice, driver-length sets it)");
   // The knob's skirt begins above the nut; a blade that ends below it meets nothing.
   expect(found("driver-room", "driver-length: 160 mm")?.message).toContain("160 mm long");
   expect(found("driver-room", "driver-diameter: 4 mm, driver-length: 4 mm")).toBeUndefined();

@@ -77,8 +77,8 @@ describe("a driver before each stud", () => {
       two: "",
     });
   const blocked = (console: TestConsole): readonly string[] =>
-    factsOf(console).drivers.flatMap(({ panel, fastener, blocker }) =>
-      blocker === null ? [] : [`${panel} ${fastener} ${blocker.thing}`],
+    factsOf(console).drivers.flatMap(({ panel, fastener, met }) =>
+      met === null ? [] : [`${panel} ${fastener} ${met.blocker.thing}`],
     );
 
   test("is free where nothing stands before it", () => {
@@ -104,6 +104,27 @@ describe("a driver before each stud", () => {
     { away: 3.9, free: false },
   ])("beside a shelf $away from its axis is free: $free", ({ away, free }) => {
     expect(blocked(shelf(away)).some((each) => each.endsWith("shelf"))).toBe(!free);
+  });
+
+  const stops = (away: number): readonly (readonly [string, number, number])[] =>
+    factsOf(shelf(away)).drivers.flatMap(({ at, met }) =>
+      met?.blocker.thing === "shelf" ? [[met.side, met.free, 680 - at.z] as const] : [],
+    );
+
+  test("beside a shelf is as wide as twice the way to its edge", () => {
+    for (const [side, free] of stops(3.9)) {
+      expect(side).toBe("diameter");
+      expect(Math.abs(free - 2 * 3.9)).toBeLessThan(0.05);
+    }
+    expect(stops(3.9)).not.toEqual([]);
+  });
+
+  test("under a shelf is as long as the way to it", () => {
+    for (const [side, free, way] of stops(-5)) {
+      expect(side).toBe("length");
+      expect(Math.abs(free - way)).toBeLessThan(0.05);
+    }
+    expect(stops(-5)).not.toEqual([]);
   });
 });
 

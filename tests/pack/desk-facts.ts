@@ -71,7 +71,7 @@ const serviceFacts = ({
       fastener: "stud 1",
       at,
       needs: { diameter: mm(8), length: mm(100) },
-      blocker: b,
+      met: { blocker: b, side: "length", free: mm(40) },
     },
   ],
   loops: [

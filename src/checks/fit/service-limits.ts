@@ -51,6 +51,14 @@ export const driverSource = (of: Workshop): LimitSource => {
   };
 };
 
+/** Of the one of the two that something stands in. */
+export const driverSideSource = (of: Workshop, side: "diameter" | "length"): LimitSource => {
+  const { diameter, length } = serviceFigures(of).driver;
+  return side === "diameter"
+    ? sourceOf(of, [DRIVER_DIAMETER], `a straight driver ${millimetres(diameter)} across`)
+    : sourceOf(of, [DRIVER_LENGTH], `a straight driver ${millimetres(length)} long`);
+};
+
 /** `most`: the tilt up to which a way out is tried. */
 export const liftSource = (of: Workshop, most: number): LimitSource =>
   sourceOf(

@@ -6,8 +6,8 @@ import { pointOut } from "../../geometry/space/frame.ts";
 import { vector } from "../../geometry/space/vector.ts";
 import type { PlacedPanel } from "../../layout/console/console-layout.ts";
 import type { ConsoleBody } from "../console-body.ts";
-import type { DriverFact } from "../fit-facts.ts";
-import { metOnWay } from "../met-on-way.ts";
+import type { DriverFact, DriverStop } from "../fit-facts.ts";
+import { metOnWay, type Way } from "../met-on-way.ts";
 import type { ServiceFigures } from "./service-figures.ts";
 
 export const driverFacts = (
@@ -18,13 +18,13 @@ export const driverFacts = (
   panels.flatMap((panel) => {
     const others = bodies.filter((body) => mayBlock(body, panel));
     return panel.layout.mountHoles.map(({ id, at: { x, y } }) => {
-      const [met] = metOnWay(driverWay(panel, { x, y, driver }), others);
+      const met = driverStop(panel, { x, y, driver }, others);
       return {
         panel: panel.name,
         fastener: id,
         at: pointOut(panel.frame, vector(x, y, 0)),
         needs: driver,
-        blocker: met?.body ?? null,
+        met,
       };
     });
   });
@@ -34,13 +34,43 @@ const mayBlock = (body: ConsoleBody, panel: PlacedPanel): boolean =>
   body.role !== "latch" &&
   (body.panel !== panel.name || body.role === "front" || body.role === "sweep");
 
+interface Driver {
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly driver: ServiceFigures["driver"];
+}
+
+const driverStop = (
+  panel: PlacedPanel,
+  of: Driver,
+  others: readonly ConsoleBody[],
+): DriverStop | null => {
+  const [met] = metOnWay(driverWay(panel, of, of.driver.diameter), others);
+  if (met === undefined) return null;
+  const blocker = met.body;
+  const [onAxis] = metOnWay(driverWay(panel, of, 0), [blocker]);
+  return onAxis === undefined
+    ? { blocker, side: "diameter", free: widestFree(panel, of, blocker) }
+    : { blocker, side: "length", free: onAxis.along };
+};
+
+/** A driver lies within every wider one, so that halving finds the widest that goes past. */
+const widestFree = (panel: PlacedPanel, of: Driver, body: ConsoleBody): Mm => {
+  let [free, met] = [0, of.driver.diameter as number];
+  while (met - free > WIDTH_FOUND_WITHIN) {
+    const middle = (free + met) / 2;
+    if (metOnWay(driverWay(panel, of, middle), [body]).length === 0) free = middle;
+    else met = middle;
+  }
+  return mm(free);
+};
+
+/** A tenth of what anybody writes of a driver. */
+const WIDTH_FOUND_WITHIN = 0.01;
+
 /** Its round ends lie within its length. */
-const driverWay = (
-  { frame }: PlacedPanel,
-  of: { readonly x: Mm; readonly y: Mm; readonly driver: ServiceFigures["driver"] },
-): Parameters<typeof metOnWay>[0] => {
-  const { x, y, driver } = of;
-  const radius = mm(driver.diameter / 2);
+const driverWay = ({ frame }: PlacedPanel, { x, y, driver }: Driver, diameter: number): Way => {
+  const radius = mm(diameter / 2);
   return {
     from: pointOut(frame, vector(x, y, radius)),
     to: pointOut(frame, vector(x, y, Math.max(radius, driver.length - radius))),
