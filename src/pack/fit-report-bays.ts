@@ -1,6 +1,7 @@
 // What the fit report says of bays: the bays, their panels in order with depth, what is free and what would close it, and
 // sums of tolerances.
 
+import { blankingItem } from "../checks/fit/blanking-item.ts";
 import type { ReportSection } from "../export/report.ts";
 import type { DepthFact, FitFacts, ToleranceFact } from "../fit/fit-facts.ts";
 import { decimal } from "../geometry/number.ts";
@@ -129,7 +130,7 @@ const freeTable = (bays: readonly BayLayout[]): ReportSection =>
       exactly(numberColumn("to", "to, mm", ({ run }) => run.to)),
       numberColumn("modules", "in its own count", ({ run }) => run.modules),
       saying(
-        "too short for a blanking panel",
+        "no blanking panel can be made for it",
         wordColumn("proposal", "would close it", blankingLine),
       ),
     ],
@@ -137,16 +138,7 @@ const freeTable = (bays: readonly BayLayout[]): ReportSection =>
   });
 
 /** Whole pitches alone: blanking panels are made to them. */
-const blankingLine = ({ bay, run }: FreeRow): string | null => {
-  const whole = Math.floor(run.modules + WHOLE);
-  const { unit } = bay.mount.height;
-  if (whole < 1 || unit === "mm") return null;
-  const at = decimal(run.from / bay.pitch, 3);
-  return `{ blanking: ${whole} ${unit}, bay: ${bay.id}, module: ${at} }`;
-};
-
-/** A count this close to the next whole one is that: lengths are kept to a nanometre. */
-const WHOLE = 1e-4;
+const blankingLine = ({ bay, run }: FreeRow): string | null => blankingItem(bay, run)?.text ?? null;
 
 const toleranceTable = (tolerances: readonly ToleranceFact[]): ReportSection =>
   factSection<ToleranceFact>({

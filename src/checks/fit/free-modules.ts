@@ -4,9 +4,9 @@ import { appendItem } from "../../design/edit.ts";
 import { source } from "../../design/source.ts";
 import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
-import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import type { BayLayout, FreeRun } from "../../layout/console/console-layout.ts";
 import { measureOf } from "../words.ts";
+import { blankingItem } from "./blanking-item.ts";
 import type { BayFacts, BayRule } from "./console-rule.ts";
 
 const entry: CodeEntry = {
@@ -30,16 +30,17 @@ const freeRun = (bay: BayLayout, run: FreeRun, facts: BayFacts): Finding => {
   const { unit } = bay.mount.height;
   const module = decimal(run.from / bay.pitch, 3);
   const count = decimal(run.modules, 3);
-  const isWhole = Math.abs(run.modules - Math.round(run.modules)) < arithmeticNoise;
-  const item = `{ blanking: ${count} ${unit}, bay: ${bay.id}, module: ${module} }`;
+  const item = blankingItem(bay, run);
+  const closes = item?.closesAll === true ? item.text : null;
+  const advice = unit === "mm" ? `A panel of ${count} mm closes it.` : `${closes} closes it.`;
   return finding(entry, {
-    message: `Bay ${bay.id} is open from ${unit === "mm" ? "" : `${unit} `}${module} on, for ${count} ${unit}.${isWhole ? ` ${item} closes it.` : ""}`,
+    message: `Bay ${bay.id} is open from ${unit === "mm" ? "" : `${unit} `}${module} on, for ${count} ${unit}.${closes === null && unit !== "mm" ? "" : ` ${advice}`}`,
     span: bay.design.written.span,
     subjects: [bay.id],
     measured: measureOf(run.modules, unit === "mm" ? "mm" : "modules"),
     limit: measureOf(0, unit === "mm" ? "mm" : "modules"),
     source: { kind: "geometry", name: `the length of bay ${bay.id}` },
-    remedies: isWhole ? [blanking(item, facts)] : [],
+    remedies: closes === null ? [] : [blanking(closes, facts)],
   });
 };
 
