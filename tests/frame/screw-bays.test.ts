@@ -233,6 +233,45 @@ test("a bay of screws without a panel or a width is told to say one", () => {
   );
 });
 
+// Screws stand 7 mm from each edge, 9 - 7 = 2 from the middle of 18 mm, and rails reach as far in from them as out: with 5 mm from
+// there to the middle, so that ribs have room for a tool's reliefs. 7 + 5 are 12, 10 more on each side.
+test("screws so near that the rails below them would meet are told of, with both numbers", () => {
+  const narrow = (width: number): Said => ({
+    ...CORNERS,
+    panels: { slip: { mount: "corner-screws", size: `width: ${width} mm\nheight: 90 mm` } },
+  });
+  const found = saidOf(narrow(18)).filter((line) => line.startsWith("parts/"));
+  expect(found).toEqual([
+    "parts/frame-bay: The screws of the narrowest panel on desk stand 2 mm from its middle, and rails under them with room between take 12 mm. One 20 mm wider leaves it.",
+  ]);
+  const isCarried = (width: number): boolean =>
+    saidOf(narrow(width)).every((line) => !line.startsWith("parts/"));
+  expect([isCarried(37.9), isCarried(38)]).toEqual([false, true]);
+});
+
+test("rails that are measured nearer than ribs between them can be are told of with a width that does", () => {
+  const near = (clear: number): readonly string[] =>
+    saidOf({
+      bay: `desk: { mount: console-rail, at: [0, -400, 700], along: [1, 0, 0], length: 20 modules, depth: 120 mm, clear-width: ${clear} mm }`,
+      panels: {},
+    }).filter((line) => line.startsWith("parts/"));
+  expect(near(5)).toEqual([
+    "parts/frame-bay: The rails of desk are to be 5 mm apart, and the ribs' edges between them take 10 mm. clear-width: 10 mm does.",
+  ]);
+  expect(near(10)).toEqual([]);
+});
+
+// Farther than that no text can say.
+test.each([90, -90])(
+  "a bay canted by %s degrees is told that it looks along its cheeks",
+  (cant) => {
+    const over = { ...CORNERS, bay: CORNERS.bay.replace("cant: 6", `cant: ${cant}`) };
+    expect(saidOf(over).filter((line) => line.startsWith("parts/"))).toEqual([
+      "parts/frame-bay: The panels of desk look down, or along its own cheeks.",
+    ]);
+  },
+);
+
 test("panels that can't be read are not told of again as a missing width", () => {
   const lost = { ...CORNERS, panels: { wide: { mount: "corner-screws", size: "width: 180 mm" } } };
   expect(saidOf(lost).filter((line) => line.startsWith("parts/"))).toEqual([]);

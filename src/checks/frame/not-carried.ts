@@ -72,9 +72,15 @@ const wordsOf = (bay: BayLayout, fault: BayFault, scene: NotCarriedScene): Worde
       return {
         message: `Nothing says how wide ${id} is between its rails: its mount ${mount.id} leaves that open, and no panel stands on it. Write clear-width: 120 mm, as wide as its panels will be, or put a panel on it.`,
       };
+    case "clear-too-narrow":
+      return {
+        message: `The rails of ${id} are to be ${millimetres(fault.clear, fault.least)} apart, and the ribs' edges between them take ${millimetres(fault.least, fault.clear)}. clear-width: ${decimal(fault.least, 2)} mm does.`,
+        measured: measureMm(fault.clear),
+        limit: measureMm(fault.least),
+      };
     case "screws-meet":
       return {
-        message: `The screws of the narrowest panel on ${id} stand ${millimetres(fault.from)} from its middle, and the rail under them reaches ${millimetres(fault.least)} farther in: the two rails would meet. A wider panel leaves them apart.`,
+        message: `The screws of the narrowest panel on ${id} stand ${millimetres(fault.from, fault.least)} from its middle, and rails under them with room between take ${millimetres(fault.least, fault.from)}. One ${millimetres(2 * (fault.least - fault.from))} wider leaves it.`,
         measured: measureMm(fault.from),
         limit: measureMm(fault.least),
       };

@@ -13,7 +13,9 @@ export type BayFault =
   | { readonly kind: "looks-down" }
   /** Its mount leaves the width open, nobody measured it, and no panel stands on it. */
   | { readonly kind: "no-width" }
-  /** From its middle to the innermost screw of a panel, and what a rail there takes. */
+  /** Its rails are to be so far apart, and can't be less. */
+  | { readonly kind: "clear-too-narrow"; readonly clear: number; readonly least: number }
+  /** From its middle to the innermost screw of a panel, and what a rail there takes with room before it. */
   | { readonly kind: "screws-meet"; readonly from: number; readonly least: number }
   /** Its ribs above the floor; `depth` lifts them so far, 0 where none does. */
   | {

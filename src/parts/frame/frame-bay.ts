@@ -3,10 +3,11 @@
 
 import { type Point, point } from "../../geometry/contour.ts";
 import { dot } from "../../geometry/space/vector.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import { arcSine, type Direction, toDegrees } from "../../geometry/trigonometry.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
 import type { BayFault } from "./bay-faults.ts";
-import { RAIL_LIP } from "./frame-practice.ts";
+import { LEAST_CLEAR, RAIL_LIP } from "./frame-practice.ts";
 import { offPlane } from "./frame-tolerance.ts";
 import { acrossOf, inProfile, leftOf, type Profile, stepped } from "./profile.ts";
 import { type RailHoles, railHoles } from "./rail-holes.ts";
@@ -51,7 +52,7 @@ export const frameBay = (layout: BayLayout, profile: Profile): CarriedBay => {
   const holes = railHoles(layout);
   const halfClear = Math.min(layout.clearWidth / 2, insideScrews(layout, holes));
   if (layout.clearWidth <= 0 && layout.screws.length === 0) return refused({ kind: "no-width" });
-  if (halfClear <= 0) return refused(screwsMeet(holes));
+  if (2 * halfClear < LEAST_CLEAR - samePlace) return refused(tooNarrow(layout, holes));
   return {
     kind: "carried",
     bay: {
@@ -83,11 +84,18 @@ const insideScrews = ({ mount }: BayLayout, { reach, size }: RailHoles): number 
     ? Number.POSITIVE_INFINITY
     : reach.inner - size / 2 - RAIL_LIP;
 
-const screwsMeet = ({ reach, size }: RailHoles): BayFault => ({
-  kind: "screws-meet",
-  from: reach?.inner ?? 0,
-  least: size / 2 + RAIL_LIP,
-});
+/** Farther in than a screw a rail reaches as far as round its hole, and as what panels of this mount lie on. */
+const tooNarrow = (
+  { mount: { holes, seat }, clearWidth, screws }: BayLayout,
+  { reach, size }: RailHoles,
+): BayFault => {
+  if (reach === null || screws.length === 0 || holes.kind === "columns" || holes.kind === "units")
+    return { kind: "clear-too-narrow", clear: clearWidth, least: LEAST_CLEAR };
+  const inset = holes.kind === "corners" ? holes.inset : 0;
+  const lies = seat > 0 ? seat - inset : inset;
+  const least = Math.max(size / 2 + RAIL_LIP, lies) + LEAST_CLEAR / 2;
+  return { kind: "screws-meet", from: reach.inner, least };
+};
 
 /** A place along the bay and above its rails' faces (below: negative), in the profile. */
 export const inBay = (bay: FrameBay, along: number, up: number): Point =>

@@ -17,6 +17,9 @@ export const endWeb = (thickness: number): number => 1.25 * thickness;
 /** Of the tab by which a rib holds a rail: its length, and the web left round its slot. */
 export const RAIL_TAB = { longest: 24, web: 5 } as const;
 
+/** Between rails, so that the ribs' edges there have room for reliefs: no tool's reaches farther along a side than a rail's web. */
+export const LEAST_CLEAR = 2 * RAIL_TAB.web;
+
 /** What stands of a rail inside the screws of a panel, at its narrowest: less is fragile in anything. */
 export const RAIL_LIP = 1;
 
