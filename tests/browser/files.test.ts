@@ -16,6 +16,7 @@ import {
   textIn,
 } from "../support/desk-page.ts";
 import { faultyDesign, soundDesign } from "../support/page-designs.ts";
+import { isRead } from "../support/panel-bench.ts";
 
 const PANEL = "panels/bilge.yaml";
 const SHED = "shed.yaml";
@@ -105,42 +106,64 @@ describe("edits", () => {
     await marked(page, "Nothing unsaved");
     await page.keyboard.press("Control+z");
     await marked(page, `Not saved: ${PANEL}`);
-    expect(await textIn(page, PANEL)).toBe(first);
+    await expect.poll(() => textIn(page, PANEL)).toBe(first);
     await page.keyboard.press("Control+s");
     await marked(page, "Nothing unsaved");
     expect(read(PANEL)).toBe(first);
     await page.keyboard.press("Control+Shift+z");
     await page.keyboard.press("Control+y");
-    expect(await textIn(page, PANEL)).toContain("revision: C");
+    await expect.poll(() => textIn(page, PANEL)).toContain("revision: C");
   });
 
   test("are named on the buttons that take them back", async () => {
     const { page } = await opened();
     const undo = page.getByRole("button", { name: /^Undo/ });
-    expect(await undo.getAttribute("aria-disabled")).toBe("true");
+    await expect.poll(() => undo.getAttribute("aria-disabled")).toBe("true");
     await replaceIn(page, revise("A", "B"));
     await page.getByRole("button", { name: "Undo: write revision: B" }).click();
     await page.getByRole("button", { name: "Redo: write revision: B" }).click();
-    expect(await textIn(page, PANEL)).toContain("revision: B");
+    await expect.poll(() => textIn(page, PANEL)).toContain("revision: B");
   });
 
   test("of one drag are one step, and a change outside waits for its end", async () => {
-    const { page, read, write } = await opened();
+    const { page, address, read, write } = await opened();
+    const other = await page.context().newPage();
+    await goTo(other, address);
     await page.evaluate(() => window.desk.begin("drag"));
     await replaceIn(page, revise("A", "B"));
     write(SHED, (before) => `${before}# dry\n`);
-    await page.waitForTimeout(800);
+    // The server tells every window at once: the other one has it by now.
+    await news(other, `Changed outside and taken over: ${SHED}`);
     expect(await textIn(page, SHED)).not.toContain("# dry");
     await replaceIn(page, revise("B", "C"));
     await page.evaluate(() => window.desk.commit());
     await news(page, `Changed outside and taken over: ${SHED}`);
     await page.getByRole("button", { name: `Undo: take over ${SHED}` }).click();
     await page.getByRole("button", { name: "Undo: drag" }).click();
-    expect(await textIn(page, PANEL)).toBe(read(PANEL));
+    await expect.poll(() => textIn(page, PANEL)).toBe(read(PANEL));
   });
 });
 
 describe("a change outside", () => {
+  test("before the page has begun to listen is taken over as soon as it does", async () => {
+    const { page, address, write } = await opened();
+    const other = await page.context().newPage();
+    let listens: () => void = () => undefined;
+    const held = new Promise<void>((done) => {
+      listens = done;
+    });
+    await other.route("**/design/changes", async (route) => {
+      await held;
+      await route.continue();
+    });
+    await goTo(other, address);
+    write(SHED, (before) => `${before}# dry\n`);
+    await news(page, `Changed outside and taken over: ${SHED}`);
+    expect(await textIn(other, SHED)).not.toContain("# dry");
+    listens();
+    await news(other, `Changed outside and taken over: ${SHED}`);
+  });
+
   test("is taken over where nothing was edited, and read anew", async () => {
     const { page, write } = await opened();
     write(PANEL, (before) => before.replace("part: pot-9", "part: pot-no-such"));
@@ -171,12 +194,11 @@ describe("a change outside that meets an edit", () => {
     await news(page, "Decide about it first");
     expect(read(PANEL)).toContain("revision: Z");
     await card.getByRole("button", { name: /^See both/ }).click();
-    expect(await card.locator("ins").allTextContents()).toEqual([
-      "+ revision: B\n",
-      "+ revision: Z\n",
-    ]);
+    await expect
+      .poll(() => card.locator("ins").allTextContents())
+      .toEqual(["+ revision: B\n", "+ revision: Z\n"]);
     await card.getByRole("button", { name: /^Keep mine/ }).press("Enter");
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Undo");
     await page.keyboard.press("Control+s");
     await news(page, SAVED);
     expect(read(PANEL)).toContain("revision: B");
@@ -188,9 +210,9 @@ describe("a change outside that meets an edit", () => {
     write(PANEL, (before) => before.replace("revision: A", "revision: Z"));
     await page.getByRole("button", { name: /^Take theirs/ }).click();
     await marked(page, "Nothing unsaved");
-    expect(await textIn(page, PANEL)).toContain("revision: Z");
+    await expect.poll(() => textIn(page, PANEL)).toContain("revision: Z");
     await page.keyboard.press("Control+z");
-    expect(await textIn(page, PANEL)).toContain("revision: B");
+    await expect.poll(() => textIn(page, PANEL)).toContain("revision: B");
   });
 
   test("that deletes an edited file is asked about, and the file can be written anew", async () => {
@@ -220,7 +242,7 @@ describe("a change outside that meets an edit", () => {
     await other.keyboard.press("Control+s");
     await page.locator(".decision").filter({ hasText: "in the same lines" }).waitFor();
     expect(read(PANEL)).toContain("revision: D");
-    expect(await textIn(page, PANEL)).toContain("revision: C");
+    await expect.poll(() => textIn(page, PANEL)).toContain("revision: C");
   });
 });
 
@@ -293,11 +315,11 @@ test("a snapshot is kept, compared, brought back as one step, and removed", asyn
   await page.getByRole("button", { name: "Snapshots (1)" }).waitFor();
   await replaceIn(page, revise("A", "B"));
   await page.getByRole("button", { name: "Compare: before the wheelhouse" }).click();
-  expect(await page.locator(".snapshots ins").textContent()).toBe("+ revision: B\n");
+  await expect.poll(() => page.locator(".snapshots ins").textContent()).toBe("+ revision: B\n");
   await page.getByRole("button", { name: "Bring back: before the wheelhouse" }).click();
   await marked(page, "Nothing unsaved");
   await page.getByRole("button", { name: /^Undo: bring back/ }).click();
-  expect(await textIn(page, PANEL)).toContain("revision: B");
+  await expect.poll(() => textIn(page, PANEL)).toContain("revision: B");
   await page.getByRole("button", { name: "Remove: before the wheelhouse" }).click();
   await page.getByRole("button", { name: "Snapshots (0)" }).waitFor();
 });
@@ -312,6 +334,7 @@ describe("axe-core", () => {
     await replaceIn(page, revise("A", "B"));
     write(PANEL, (before) => before.replace("revision: A", "revision: Z"));
     await page.getByRole("button", { name: /^See both/ }).click();
+    await page.locator(".decision ins").first().waitFor();
     expect(await graveAxeFindings(page)).toEqual([]);
     // And it can find something.
     await page.evaluate(() => {
@@ -334,6 +357,7 @@ test("a file that is deleted outside is named, comes back by undo, and is saved 
   await marked(page, `Deleted outside: ${PANEL}`);
   // The workshop is still there, and nothing is said of faults where nothing was judged.
   await page.getByRole("textbox", { name: `Text of ${SHED}` }).waitFor();
+  await isRead(page);
   expect(await page.getByText("0 faults").count()).toBe(0);
   await page.getByRole("button", { name: /^Undo/ }).click();
   await marked(page, `Not saved: ${PANEL}`);

@@ -37,7 +37,7 @@ export async function benchWith(stand: PageStand, text: string): Promise<Bench> 
 export const isRead = (page: Page): Promise<void> =>
   page.locator('main[aria-busy="false"]').waitFor();
 
-/** Does what ends in an edit and waits until that has been read, where nothing that is seen would tell. */
+/** On a page at rest: does what ends in a reading and waits for it, where nothing that is seen would tell. */
 export async function andRead(page: Page, act: () => Promise<void>): Promise<void> {
   const watch = await page.evaluateHandle(() => {
     const main = document.querySelector("main")!;

@@ -206,6 +206,7 @@ async function placeOf(
 const LOOK_MS = 3000;
 
 function follow(folder: FileSystemDirectoryHandle, { changed, lost }: Following): () => void {
+  // The first look is told of as well: the folder may have changed since it was read.
   let seen: string | null = null;
   const timer = setInterval(async () => {
     try {
@@ -215,7 +216,7 @@ function follow(folder: FileSystemDirectoryHandle, { changed, lost }: Following)
         .map(({ path, file }) => `${path} ${file.lastModified} ${file.size}`)
         .toSorted()
         .join("\n");
-      if (seen !== null && now !== seen) changed();
+      if (now !== seen) changed();
       seen = now;
       lost(null);
     } catch (reason) {

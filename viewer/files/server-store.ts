@@ -137,15 +137,13 @@ function follow(following: Following): () => void {
 }
 
 async function keepListening(following: Following, ending: AbortSignal): Promise<void> {
-  let isFirst = true;
   while (!ending.aborted) {
     try {
       const answer = await ask("design/changes", { signal: ending });
       if (answer.ok && answer.body !== null) {
         following.lost(null);
-        // Whatever changed while nobody listened.
-        if (!isFirst) following.changed();
-        isFirst = false;
+        // Whatever changed while nobody listened, or since the design was read.
+        following.changed();
         await listen(answer.body, following.changed);
         following.lost(NO_ANSWER);
       } else following.lost(await refusalOf(answer));
