@@ -30,6 +30,15 @@ export const measureMm = (value: number): Measure => ({
 
 export const measureOf = (value: number, unit: Measure["unit"]): Measure => ({ value, unit });
 
+/** The same in the unit of the number that was written at the span; of an inch down to a ten-thousandth. */
+export const atMostWords = (
+  facts: Pick<PanelFacts, "texts">,
+  near: Span | undefined,
+): ((value: number) => string) => (isInInches(facts, near) ? inchesAtMost : atMost);
+
+const inchesAtMost = (value: number): string =>
+  `${decimal(Math.floor((value + samePlace) * (10_000 / MM_PER_INCH)) / 10_000, 4)} in`;
+
 /** The value at the span is written in inches. */
 export const isInInches = (facts: Pick<PanelFacts, "texts">, span: Span | undefined): boolean =>
   span !== undefined &&

@@ -10,7 +10,7 @@ import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import { widthOfMount } from "../../layout/console/bay-widths.ts";
 import type { BayLayout, PlacedPanel } from "../../layout/console/console-layout.ts";
 import { isOver } from "../limits.ts";
-import { lengthWords, measureMm } from "../words.ts";
+import { atMostWords, lengthWords, measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { narrowerPanel } from "./narrower-panel.ts";
 
@@ -57,7 +57,7 @@ const tooWide = (
   const words = lengthWords(facts, written.keys[across]);
   const works = room - (width - nominalOf(panel));
   return finding(entry, {
-    message: `${panel.name} is ${words(width)} wide when it is finished; bay ${bay.id} has room for ${words(room)}, ${words(width - room)} less. ${across}: ${words(works)} goes in.`,
+    message: `${panel.name} is ${words(width, room)} wide when it is finished; bay ${bay.id} has room for ${words(room, width)}, ${words(width - room, 0)} less. ${across}: ${atMostWords(facts, written.keys[across])(works)} goes in.`,
     span,
     related: [{ what: `bay ${bay.id}`, span: spanOf(bay.design.written, "clear-width") }],
     subjects: [panel.name, bay.id],

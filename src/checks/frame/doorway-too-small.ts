@@ -5,7 +5,8 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { doorwayRoom } from "../../parts/frame/doorway.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { tooSmall } from "../too-small.ts";
+import { measureMm } from "../words.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
 
 const entry: CodeEntry = {
@@ -25,10 +26,13 @@ const tooLarge = (section: FramePlan): readonly Finding[] => {
   const { design, bays } = section;
   const short = doorwayRoom(section, design.doorway);
   if (short === null || design.doorway === null) return [];
-  const [width, height] = design.doorway;
   return [
     finding(entry, {
-      message: `The section with ${bays.map(({ id }) => id).join(", ")} is ${millimetres(short.short, width)} x ${millimetres(short.long, height)} where it is least; the doorway is ${millimetres(width, short.short)} x ${millimetres(height, short.long)}, ${millimetres(short.measured - short.limit, 0)} too small.`,
+      message: tooSmall(
+        `At its least the section with ${bays.map(({ id }) => id).join(", ")}`,
+        { name: "the doorway", room: design.doorway },
+        short,
+      ),
       span: spanOf(design.written, "doorway"),
       subjects: bays.map(({ id }) => id),
       measured: measureMm(short.measured),

@@ -2,6 +2,7 @@
 
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { invariant } from "../../geometry/invariant.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { FramePart } from "../../parts/frame/frame-part.ts";
 import { thinnestWeb } from "../../parts/frame/webs.ts";
@@ -49,7 +50,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   const value = `${decimal(hole, 1)} mm`;
   return [
     finding(entry, {
-      message: `${part.id}: ${millimetres(web.gap)} stand between ${web.between}; ${millimetres(limit)} is wanted, ${millimetres(limit - web.gap)} more.${hole > 0 ? ` hole: ${value} leaves it.` : ""}`,
+      message: `${part.id}: ${millimetres(web.gap, limit)} stand between ${web.between}; ${millimetres(limit, web.gap)} is wanted, ${millimetres(limit - web.gap, 0)} more.${hole > 0 ? ` hole: ${value} leaves it.` : ""}`,
       span: spanOf(design.written, "rails"),
       subjects: [part.id],
       measured: measureMm(web.gap),
@@ -64,7 +65,8 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
 /** All of a bar are alike. */
 const holeSize = ({ holes }: FramePart): number => {
   const hole = holes.find(({ feature }) => isRailHole(feature));
-  return hole?.contour.kind === "circle" ? 2 * hole.contour.radius : 0;
+  invariant(hole?.contour.kind === "circle", "a rail's holes are drilled round");
+  return 2 * hole.contour.radius;
 };
 
 const TENTHS = 10;

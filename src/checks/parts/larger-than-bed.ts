@@ -2,9 +2,10 @@
 
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
-import { isOver } from "../limits.ts";
+import { fitsBed } from "../../parts/frame/bed.ts";
 import type { Rule } from "../rule.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { tooSmall } from "../too-small.ts";
+import { measureMm } from "../words.ts";
 import { machinedParts, sheetSpan } from "./machined.ts";
 
 const entry: CodeEntry = {
@@ -24,22 +25,22 @@ export const largerThanBed: Rule = {
       const { part, layer, machine } = one;
       const sheet = part.setUps[0]?.sheet;
       if (sheet === undefined) return [];
-      const [short = 0, long = 0] = inOrder(extentWidth(sheet), extentHeight(sheet));
-      const [narrow = 0, wide = 0] = inOrder(machine.bed[0], machine.bed[1]);
-      if (!isOver(short, narrow) && !isOver(long, wide)) return [];
-      const [size, most] = isOver(long, wide) ? [long, wide] : [short, narrow];
+      const short = fitsBed([extentWidth(sheet), extentHeight(sheet)], machine);
+      if (short === null) return [];
       return [
         finding(entry, {
-          message: `${layer.id} with its waste is ${millimetres(long, wide)} x ${millimetres(short, narrow)}; the bed of ${machine.id} is ${millimetres(wide, long)} x ${millimetres(narrow, short)}, ${millimetres(size - most, 0)} too small.`,
+          message: tooSmall(
+            `${layer.id} with its waste`,
+            { name: `the bed of ${machine.id}`, room: [machine.bed[0], machine.bed[1]] },
+            short,
+          ),
           span: sheetSpan(one),
           related: [{ what: `the bed of ${machine.id}`, span: machine.written.span }],
           subjects: [layer.id],
-          measured: measureMm(size),
-          limit: measureMm(most),
+          measured: measureMm(short.measured),
+          limit: measureMm(short.limit),
           source: { kind: "machine", name: machine.id },
         }),
       ];
     }),
 };
-
-const inOrder = (a: number, b: number): readonly number[] => [a, b].toSorted((x, y) => x - y);
