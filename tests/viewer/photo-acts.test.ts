@@ -36,7 +36,10 @@ const { addPoint, holdMark, letMarkGo, sayKnown } = await import(
   "../../viewer/photo/photo-acts.ts"
 );
 const { placedByPhoto, placesIn } = await import("../../viewer/photo/placed-by-photo.ts");
-const { isTaking, picture } = await import("../../viewer/photo/photo-state.ts");
+const { takePaper } = await import("../../viewer/photo/paper-acts.ts");
+const { isTaking, paperInHand, paperKey, picture } = await import(
+  "../../viewer/photo/photo-state.ts"
+);
 
 const HEAD = `consolewright: 1
 kind: panel
@@ -128,6 +131,27 @@ describe("a picture is chosen", () => {
     await choosePicture(file);
     expect(text("a.yaml")).not.toContain("photo:");
     expect(said.value).toMatch(/^Not done yet: the file stands more than once/);
+  });
+});
+
+describe("the sheet of paper in hand", () => {
+  // UI Events, KeyboardEvent.code: the place of the key. On a German keyboard Shift makes ; of the comma's, : of the full stop's.
+  test.each([
+    ["Comma", ",", false, 0.5],
+    ["Comma", "<", true, 5],
+    ["Comma", ";", true, 5],
+    ["Period", ".", false, -0.5],
+    ["Period", ":", true, -5],
+  ])("is turned by the key %s, whatever it writes: %s", async (code, key, shiftKey, turn) => {
+    await open(
+      "photo: { file: old.png, sheet: { size: a4, corners: [[100, 850], [1100, 850], [1100, 100], [100, 100]], at: [0, 0], turn: 0 } }\n",
+    );
+    paperKey.value = null;
+    takePaper();
+    const event = { key, code, shiftKey, altKey: false, ctrlKey: false, metaKey: false };
+    expect(paperKey.value?.(event as KeyboardEvent)).toBe(true);
+    expect(paperInHand.value?.turn).toBeCloseTo(turn, 9);
+    takePaper();
   });
 });
 

@@ -80,7 +80,7 @@ const FULL_TURN = 360;
 
 const withinHalfTurn = (turn: number): number => turn - FULL_TURN * Math.round(turn / FULL_TURN);
 
-/** As it will be written: a thousandth of a millimetre. */
+/** On the step, without the noise of the product: five decimals are finer than what is written. */
 const rounded = (value: number, step: number): number =>
   Number(decimal(Math.round(value / step) * step, 5));
 
@@ -125,8 +125,8 @@ const ARROWS: Readonly<Record<string, { readonly x: number; readonly y: number }
   ArrowDown: { x: 0, y: -1 },
 };
 
-/** Counter-clockwise is more; the second of each pair is what Shift makes of the key. */
-const TURNS: Readonly<Record<string, number>> = { ",": 1, "<": 10, ".": -1, ">": -10 };
+/** Counter-clockwise is more. By the key's place: what Shift makes of it differs from keyboard to keyboard. */
+const TURNS: Readonly<Record<string, number>> = { Comma: 1, Period: -1 };
 const LARGE = 10;
 
 function keyOfPaper(event: KeyboardEvent): boolean {
@@ -137,11 +137,13 @@ function keyOfPaper(event: KeyboardEvent): boolean {
     return false;
   }
   const arrow = ARROWS[event.key];
-  const turn = TURNS[event.key];
-  const far = gridStep.value * (event.shiftKey ? LARGE : 1);
+  const turn = TURNS[event.code];
+  const steps = event.shiftKey ? LARGE : 1;
+  const far = gridStep.value * steps;
   if (arrow !== undefined)
     nudgePaper({ ...now, at: { x: now.at.x + arrow.x * far, y: now.at.y + arrow.y * far } });
-  else if (turn !== undefined) nudgePaper({ ...now, turn: degrees(now.turn + turn * TURN_STEP) });
+  else if (turn !== undefined)
+    nudgePaper({ ...now, turn: degrees(now.turn + turn * steps * TURN_STEP) });
   else if (event.key === "Escape" || event.key === "Enter") putPaperDown();
   else return false;
   return true;
