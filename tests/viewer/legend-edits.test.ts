@@ -71,7 +71,7 @@ describe("a legend that is typed", () => {
     expect(legendRead(typedInto(textOf(`a: { ${PLACE}, legend: OLD }`), " "))).toBe(null);
     const bare = source("panel.yaml", textOf(`a: { ${PLACE} }`));
     expect(legendTyped(bare, "a", "A\n\nB").kind).toBe("refused");
-    expect(legendTyped(bare, "a", "").kind).toBe("refused");
+    expect(legendTyped(bare, "a", "")).toEqual({ kind: "refused", why: "a has no legend" });
     expect(legendTyped(bare, "b", "B").kind).toBe("refused");
   });
 });
@@ -111,5 +111,9 @@ describe("the words of a marking", () => {
     };
     expect(layoutOf(typed("12")).design.markings[1]).toMatchObject({ legend: { text: "12" } });
     expect(layoutOf(typed("")).design.markings[1]).toMatchObject({ legend: null });
+    expect(titleTyped(from, ["markings", "1", "border"], "A\n\nB")).toMatchObject({
+      kind: "refused",
+      why: expect.stringMatching(/^a line of the legend of \S+.* has no words$/),
+    });
   });
 });

@@ -93,10 +93,11 @@ describe("numbers of a pattern", () => {
   });
 
   test.each([
-    ["pitch", "12,5", '"12,5" is no length; write 12.5 mm or 3/8 in'],
-    ["count", "0", '"0" is no count; write 4'],
-    ["count", "2 }", '"2 }" is no count; write 4'],
-    ["from", "x", '"x" is no angle; write 15 deg'],
+    ["pitch", "12,5", 'pitch: "12,5" is no length; write 12.5 mm or 3/8 in'],
+    ["count", "0", 'count: "0" is no count from 1 to 999; write 4'],
+    ["count", "1000", 'count: "1000" is no count from 1 to 999; write 4'],
+    ["count", "2 }", 'count: "2 }" is no count from 1 to 999; write 4'],
+    ["from", "x", 'from: "x" is no angle; write 15 deg'],
   ] as const)("%s %s is refused in words", (key, value, why) => {
     expect(patternTyped(from(ROW), "w", { key, value })).toEqual({ kind: "refused", why });
   });
@@ -134,7 +135,10 @@ describe("the legend of a member", () => {
   test("is refused with a line without words, and where there is none to take off", () => {
     const made = (said: string): Edit =>
       memberLegendTyped(from(ROW), "w", { index: 0, members: 3, typed: said });
-    expect(made("A\n\nB")).toEqual({ kind: "refused", why: "a line of the legend has no words" });
-    expect(made("")).toEqual({ kind: "refused", why: "it has no legend" });
+    expect(made("A\n\nB")).toEqual({
+      kind: "refused",
+      why: "a line of the legend of w.1 has no words",
+    });
+    expect(made("")).toEqual({ kind: "refused", why: "w.1 has no legend" });
   });
 });

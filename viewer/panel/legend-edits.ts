@@ -21,9 +21,9 @@ export const legendTyped = (from: Source, entry: string, typed: string): Edit =>
 export function titleTyped(from: Source, path: Path, typed: string): Edit {
   const legend = nodeAt(from, [...path, "legend"]);
   if (typed.trim() === "")
-    return legend === null ? refused("it has no legend") : removeKey(from, path, "legend");
+    return legend === null ? hasNone(nameAt(from, path)) : removeKey(from, path, "legend");
   const value = legendValue(typed);
-  if (value === null) return refused(NO_WORDS);
+  if (value === null) return lacksWords(`the legend of ${nameAt(from, path)}`);
   return legend?.kind === "map"
     ? setKey(from, [...path, "legend"], { key: "text", value })
     : setKey(from, path, { key: "legend", value });
@@ -33,10 +33,22 @@ export function titleTyped(from: Source, path: Path, typed: string): Edit {
 export function wordsTyped(from: Source, path: Path, typed: string): Edit {
   if (typed.trim() === "") return refused("a legend by itself has words: take it off instead");
   const value = legendValue(typed);
-  return value === null ? refused(NO_WORDS) : setKey(from, path, { key: "text", value });
+  return value === null
+    ? lacksWords(nameAt(from, path))
+    : setKey(from, path, { key: "text", value });
 }
 
-const NO_WORDS = "a line of the legend has no words";
+const hasNone = (name: string): Edit => refused(`${name} has no legend`);
+
+const lacksWords = (words: string): Edit => refused(`a line of ${words} has no words`);
+
+/** A component by its name; a marking by its own, or by what it is. */
+function nameAt(from: Source, path: Path): string {
+  const last = path.at(-1) ?? "";
+  if (path[0] === "components") return last;
+  const name = nodeAt(from, [...path, "name"]);
+  return name?.kind === "scalar" ? name.text : `the ${last}`;
+}
 
 /** As the list of a pattern says of a member without one. */
 export const NO_LEGEND = '""';
@@ -62,17 +74,17 @@ export function memberLegendTyped(
   { index, members, typed }: MemberLegend,
 ): Edit {
   const value = typed.trim() === "" ? NO_LEGEND : legendValue(typed);
-  if (value === null) return refused(NO_WORDS);
+  const member = `${entry}.${index + 1}`;
+  if (value === null) return lacksWords(`the legend of ${member}`);
   const list = nodeAt(from, legendsPath(entry));
   if (list?.kind !== "list") {
     const items = Array.from({ length: members }, (_, each) =>
       each === index ? value : NO_LEGEND,
     );
-    return value === NO_LEGEND ? refused("it has no legend") : legendsSet(from, entry, items);
+    return value === NO_LEGEND ? hasNone(member) : legendsSet(from, entry, items);
   }
   const item = list.items[index];
-  if (item === undefined)
-    return refused(`the text has no place for the legend of ${entry}.${index + 1}`);
+  if (item === undefined) return refused(`the text has no place for the legend of ${member}`);
   if (item.kind === "map" && value !== NO_LEGEND)
     return setKey(from, [...legendsPath(entry), `${index}`], { key: "text", value });
   const isLast = list.items.every((one, each) => each === index || textOf(from, one) === NO_LEGEND);

@@ -5,6 +5,7 @@ import { type Edit, nodeAt, type Path, setKey } from "../../src/design/edit.ts";
 import { isLengthText } from "../../src/design/length-text.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
+import { angleTyped } from "./angle-typed.ts";
 import { legendsSet, NO_LEGEND, writtenLegends } from "./legend-edits.ts";
 
 const KINDS = ["row", "column", "grid", "ring"] as const;
@@ -57,15 +58,17 @@ export function patternTyped(from: Source, entry: string, { key, value }: Patter
     case "length":
       return isLengthText(typed)
         ? setKey(from, path, { key, value: typed })
-        : refused(`"${typed}" is no length; write 12.5 mm or 3/8 in`);
-    case "angle":
-      return /^-?\d+(?:\.\d+)? ?(?:deg|°)?$/.test(typed)
-        ? setKey(from, path, { key, value: typed })
-        : refused(`"${typed}" is no angle; write 15 deg`);
+        : refused(`${key}: "${typed}" is no length; write 12.5 mm or 3/8 in`);
+    case "angle": {
+      const angle = angleTyped(typed);
+      return angle.kind === "angle"
+        ? setKey(from, path, { key, value: angle.text })
+        : refused(`${key}: ${angle.why}`);
+    }
     case "count":
       return /^[1-9]\d{0,2}$/.test(typed)
         ? counted(from, entry, { path, key, count: Number(typed) })
-        : refused(`"${typed}" is no count; write 4`);
+        : refused(`${key}: "${typed}" is no count from 1 to 999; write 4`);
   }
 }
 

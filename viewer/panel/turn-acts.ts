@@ -1,5 +1,6 @@
 // What is picked turned, as one step of the history: by a quarter, or to an angle that was typed.
 
+import { angleTyped } from "./angle-typed.ts";
 import { say, selectedEntries } from "./board.ts";
 import { open } from "./open-panel.ts";
 import { named } from "./panel-names.ts";
@@ -18,7 +19,7 @@ export function turnSelection(by: number): void {
 
 /** `now`: the angle that it has, degrees. */
 export function turnTo(now: number, typed: string): void {
-  const found = /^([+-]?\d+(?:\.\d+)?) ?(?:deg|°)?$/.exec(typed.trim());
-  if (found === null) say(`"${typed.trim()}" is no angle; write 15 deg.`);
-  else turnSelection(Number(found[1]) - now);
+  const angle = angleTyped(typed);
+  if (angle.kind === "refused") say(`${angle.why}.`);
+  else turnSelection(angle.value - now);
 }

@@ -17,6 +17,7 @@ import { CORNER_NAMES, markName } from "../../src/design/photo-words.ts";
 import { source } from "../../src/design/source.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { isCurrent, panel, settleWith, texts } from "../desk.ts";
+import { angleTyped } from "../panel/angle-typed.ts";
 import { say, selectedEntries, unit } from "../panel/board.ts";
 import { take } from "../panel/told-edit.ts";
 import { HAND_RESTS, onceRead, whenCurrent } from "../when-current.ts";
@@ -183,9 +184,9 @@ export const saySheetSize = (size: SheetSize): void => {
 };
 
 export function saySheetTurn(turn: string): void {
-  if (/^-?\d+(?:\.\d+)? ?(?:deg|°)?$/.test(turn))
-    photoStep((from) => sheetSaid(from, "turn", turn), "say how the sheet lay");
-  else say(`"${turn}" is no angle; write 15 deg.`);
+  const angle = angleTyped(turn);
+  if (angle.kind === "refused") say(`${angle.why}.`);
+  else photoStep((from) => sheetSaid(from, "turn", angle.text), "say how the sheet lay");
 }
 
 /** What is selected was placed by the photograph: the text says how far off it may be. */
