@@ -34,6 +34,7 @@ import { packOfConsole } from "./pack/pack-of-console.ts";
 import { packOfPanel } from "./pack/pack-of-panel.ts";
 import type { PackOptions, PanelPack } from "./pack/panel-pack.ts";
 import { refusedColours } from "./pack/refused-colours.ts";
+import { woodenRail } from "./pack/wooden-rail.ts";
 import type { ConsoleFrame } from "./parts/frame/frame-part.ts";
 import { blankingDesign, printedBlanking } from "./parts/printed/blanking-panel.ts";
 import { blankingRequests } from "./parts/printed/blanking-requests.ts";
@@ -158,6 +159,7 @@ export const packOfProject = (
       layout,
       sheetParts: panel.sheetParts,
       printedParts: panel.printedParts,
+      rail: woodenRail(project.console, panel.name),
       fitted: fittedThingsOf(layout, {
         workshop,
         catalogue: project.catalogue,

@@ -1,4 +1,5 @@
-// Papers of a console's frame: its boards with sizes, as a page and as a table, and the steps in which they go together.
+// Papers of a console's frame: its boards with sizes, as a page and as a table, what they are held with, and the steps in which
+// they go together.
 
 import { type CsvCell, csvText } from "../export/csv.ts";
 import { markdownTable, markdownText } from "../export/markdown-table.ts";
@@ -11,6 +12,7 @@ import type {
   FrameJoint,
   FramePart,
 } from "../parts/frame/frame-part.ts";
+import { frameHardware } from "./frame-hardware.ts";
 import type { PackFile } from "./pack-file.ts";
 import { paperFile } from "./paper-file.ts";
 
@@ -26,6 +28,9 @@ export const framePapers = (
 
 const PLACES = 2;
 
+/** In the table as on the page. */
+const rounded = (size: number): number => Number(decimal(size, PLACES));
+
 const sizeOf = ({ region }: FramePart): readonly [number, number] => {
   const box = contourExtent(region.outline);
   return [extentWidth(box), extentHeight(box)];
@@ -37,8 +42,9 @@ const GRAIN: Readonly<Record<"x" | "y" | "none", string>> = {
   none: "any",
 };
 
-const partsPage = ({ parts, joints, units }: ConsoleFrame): string =>
-  [
+const partsPage = (frame: ConsoleFrame): string => {
+  const { parts, joints, units } = frame;
+  return [
     "# Frame: boards",
     "",
     "The number is written on each board's drawing and in the steps of frame-assembly.md. Sizes are of the finished board; the cut files are in cut/.",
@@ -86,7 +92,35 @@ const partsPage = ({ parts, joints, units }: ConsoleFrame): string =>
           ]),
         ),
     "",
+    ...hardwareLines(frame),
   ].join("\n");
+};
+
+const hardwareLines = (frame: ConsoleFrame): readonly string[] => {
+  const rows = frameHardware(frame);
+  return [
+    "## Hardware",
+    "",
+    ...(rows.length === 0
+      ? []
+      : [
+          markdownTable(
+            [
+              { title: "pieces", align: "right" },
+              { title: "what it is", align: "left" },
+              { title: "for", align: "left" },
+            ],
+            rows.map(({ count, what, use }) => [
+              count === null ? "as needed" : String(count),
+              what,
+              use,
+            ]),
+          ),
+        ]),
+    "Screws, washers and nuts of the panels on these rails are in each panel's own parts list.",
+    "",
+  ];
+};
 
 /** Nothing of one alone. */
 const unitLines = (units: ConsoleFrame["units"]): readonly string[] =>
@@ -112,8 +146,8 @@ const partsTable = ({ parts }: ConsoleFrame): string =>
       part.role,
       part.section,
       part.stock.id,
-      part.thickness,
-      ...sizeOf(part),
+      rounded(part.thickness),
+      ...sizeOf(part).map(rounded),
       GRAIN[part.grain ?? "none"],
     ]),
   );

@@ -1,7 +1,7 @@
-// What holds the panel to its mount: screws as long as what they clamp asks for, studs by their grip, and nothing guessed
-// where the catalogue does not know.
+// What holds the panel to its mount: screws as long as what they clamp asks for, with washers and nuts behind a wooden rail,
+// studs by their grip, and nothing guessed where the catalogue does not know.
 
-import type { Stud } from "../catalogue/hardware.ts";
+import type { Screw, Stud } from "../catalogue/hardware.ts";
 import { decimal } from "../geometry/number.ts";
 import { mountGrip, mountScrewNeed } from "../parts/screw-need.ts";
 import type { PanelForPack } from "./panel-pack.ts";
@@ -15,21 +15,25 @@ export interface MountRow extends ScrewWords {
 export const mountFasteners = (panel: PanelForPack): readonly MountRow[] => {
   const { layout } = panel;
   const count = layout.mountHoles.length;
-  return count === 0 ? [] : [{ count, ...fastenerWords(panel), use: layout.mount.title }];
+  if (count === 0) return [];
+  const { title, fastener } = layout.mount;
+  const found = panel.catalogue.hardware.get(fastener);
+  if (found?.kind === "screw") return screwRows(found, panel).map((row) => ({ count, ...row }));
+  const what = found?.kind === "stud" ? studWords(found, panel) : (found?.title ?? fastener);
+  return [{ count, part: fastener, title: what, use: title }];
 };
 
-const fastenerWords = (panel: PanelForPack): ScrewWords => {
+const screwRows = (screw: Screw, panel: PanelForPack): readonly Omit<MountRow, "count">[] => {
   const { layout, catalogue } = panel;
-  const { fastener } = layout.mount;
-  const found = catalogue.hardware.get(fastener);
-  if (found?.kind === "screw")
-    return screwWords(
-      mountScrewNeed(panel, found, catalogue),
-      catalogue,
-      ({ screw }) => screw.id === fastener,
-    );
-  if (found?.kind === "stud") return { part: fastener, title: studWords(found, panel) };
-  return { part: fastener, title: found?.title ?? fastener };
+  const need = mountScrewNeed(panel, screw, catalogue);
+  const words = screwWords(need, catalogue, ({ screw: { id } }) => id === screw.id);
+  const { title } = layout.mount;
+  if (need.ends !== "rail") return [{ ...words, use: title }];
+  const behind = [need.washer, need.nut].filter((each) => each !== null);
+  return [
+    { ...words, use: `${title}; through the rail of ${decimal(panel.rail ?? 0, 2)} mm` },
+    ...behind.map((each) => ({ part: each.id, title: each.title, use: "behind the rail" })),
+  ];
 };
 
 const studWords = ({ title, grips }: Stud, { layout }: PanelForPack): string => {

@@ -5,6 +5,7 @@ import type { PanelDesign } from "../design/panel-design.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import type { PaperName } from "../export/paper.ts";
 import type { ProcessColours } from "../export/process-colours.ts";
+import type { Mm } from "../geometry/quantity.ts";
 import type { Kernel } from "../geometry/solid/kernel.ts";
 import type { InspectionRow } from "../inspection/row.ts";
 import type { PanelLayout } from "../layout/panel-layout.ts";
@@ -21,6 +22,8 @@ export interface PanelForPack {
   readonly printedParts: readonly PrintedPart[];
   /** What lies in the printed parts: sheets to cut, films. */
   readonly fitted: FittedThings;
+  /** How thick the wooden rails are that it lies on, of its console's own frame; null where it lies on none. */
+  readonly rail: Mm | null;
   readonly findings: readonly Finding[];
   readonly catalogue: Catalogue;
   readonly lettering: Lettering;

@@ -1,7 +1,7 @@
 // How long a screw must be and may be: everything that it runs through at its thickest, paint included, and what it ends
 // in. The check, the parts list and the papers take it from here, so that they can't differ.
 
-import type { Nut, Screw } from "../catalogue/hardware.ts";
+import type { Nut, Screw, Washer } from "../catalogue/hardware.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { samePlace } from "../geometry/tolerance.ts";
@@ -67,26 +67,46 @@ const insertNeed = (
   };
 };
 
-const nutNeed = (through: Through, thread: string, nut: Nut | null): ScrewNeed => {
+const nutNeed = (through: Through, thread: string, nut: Nut | null, behind = 0): ScrewNeed => {
   const all = sumOf(through.map(finishedThickness));
-  return { thread, least: mm(all.high + (nut?.thickness ?? 0) + BEYOND_NUT), most: null };
+  return { thread, least: mm(all.high + behind + (nut?.thickness ?? 0) + BEYOND_NUT), most: null };
 };
 
-/** What the mount's screws clamp: the last rigid sheet, and those before it that give their heads no room. */
+/** `insert`: of an angled box. `rail`: behind a wooden rail, with a washer. `open`: what it ends in is not known; room for a nut. */
+export type MountScrewNeed = ScrewNeed &
+  (
+    | { readonly ends: "insert" | "open" }
+    | { readonly ends: "rail"; readonly nut: Nut | null; readonly washer: Washer | null }
+  );
+
+/**
+ * What the mount's screws clamp: the last rigid sheet, and those before it that give their heads no room; and a wooden rail.
+ * `rail`: how thick that is; null where the panel is on none.
+ */
 export const mountScrewNeed = (
   {
     layout,
     printedParts,
-  }: { readonly layout: PanelLayout; readonly printedParts: readonly PrintedPart[] },
+    rail,
+  }: {
+    readonly layout: PanelLayout;
+    readonly printedParts: readonly PrintedPart[];
+    readonly rail: Mm | null;
+  },
   screw: Screw,
   catalogue: Catalogue,
-): ScrewNeed => {
+): MountScrewNeed => {
   const through = clampedByMount(layout);
   const box = printedParts.find(({ role }) => role === "angled-box");
   const boss = box?.facts.bosses.find(({ kind }) => kind === "insert");
   const thread = metricThread(screw.thread);
-  if (boss !== undefined && thread !== null) return insertNeed(through, boss, thread);
-  return nutNeed(through, screw.thread, nutFor(screw.thread, catalogue));
+  if (boss !== undefined && thread !== null)
+    return { ...insertNeed(through, boss, thread), ends: "insert" };
+  const nut = nutFor(screw.thread, catalogue);
+  if (rail === null) return { ...nutNeed(through, screw.thread, nut), ends: "open" };
+  const washer = plainWasher(screw.thread, catalogue);
+  const behind = rail + (washer?.thickness ?? 0);
+  return { ...nutNeed(through, screw.thread, nut, behind), ends: "rail", nut, washer };
 };
 
 /** What the mount's fasteners hold, paint included. */
@@ -110,6 +130,12 @@ const nutFor = (thread: string, { hardware }: Catalogue): Nut | null =>
     (record): record is Nut =>
       record.kind === "nut" && record.thread.toLowerCase() === thread.toLowerCase(),
   ) ?? null;
+
+/** The catalogue calls plain washers by their thread; those that come in a part's bag have its own. */
+const plainWasher = (thread: string, { hardware }: Catalogue): Washer | null => {
+  const found = hardware.get(`washer-${thread.toLowerCase().replace(".", "-")}`);
+  return found?.kind === "washer" ? found : null;
+};
 
 /** The lid of a lamp box on the inserts of its ears; null where nothing is screwed. */
 export const lidScrewNeed = ({ facts, lampBox }: LampBoxPart): ScrewNeed | null => {

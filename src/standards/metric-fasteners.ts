@@ -100,6 +100,7 @@ export const ISO_4032: Readonly<Partial<Record<MetricThread, NutSize>>> = {
 
 /** Plain washers, normal series: ISO 7089; agreeing copies seen. */
 export const ISO_7089: Readonly<Partial<Record<MetricThread, WasherSize>>> = {
+  "m2.5": washer(2.7, 6, 0.5),
   m3: washer(3.2, 7, 0.5),
   m4: washer(4.3, 9, 0.8),
   m5: washer(5.3, 10, 1.0),

@@ -67,6 +67,7 @@ export const pumpPanel = async (workshop = WORKSHOP): Promise<PanelForPack> => {
     layout,
     printedParts: [],
     fitted: { sheets: [], films: [] },
+    rail: null,
     sheetParts,
     findings,
     catalogue,
