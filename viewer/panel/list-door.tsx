@@ -4,9 +4,9 @@ import { signal } from "@preact/signals";
 import type { JSX, RefObject } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { askPanel } from "../core-client.ts";
-import type { PlacedFinding } from "../core-messages.ts";
 import { openMade } from "../files/opening.ts";
-import { isListOpen, list } from "./list-state.ts";
+import { FoundLines } from "./list-found.tsx";
+import { found, isListOpen, list, madeOfList } from "./list-state.ts";
 import type { MountChoice } from "./panel-messages.ts";
 
 const panelName = signal("new-panel");
@@ -15,7 +15,6 @@ const mounts = signal<readonly MountChoice[]>([]);
 const mount = signal("console-rail");
 /** As it is written; empty: the usual one. */
 const width = signal("");
-const found = signal<readonly PlacedFinding[]>([]);
 const trouble = signal("");
 
 /** A few lines that show the columns. */
@@ -126,13 +125,7 @@ function Outcome(): JSX.Element {
   return (
     <div role="status">
       {trouble.value}
-      <ul>
-        {found.value.map(({ finding, line }) => (
-          <li key={`${finding.span.start} ${finding.message}`}>
-            line {line}: {finding.message}
-          </li>
-        ))}
-      </ul>
+      <FoundLines />
     </div>
   );
 }
@@ -192,6 +185,7 @@ async function takeFile(file: File): Promise<void> {
 async function arrange(): Promise<void> {
   const name = panelName.value.trim();
   found.value = [];
+  madeOfList.value = null;
   trouble.value = "";
   if (!NAME.test(name)) {
     trouble.value = `"${name}" is no name for a panel: small letters, digits and hyphens.`;
@@ -219,5 +213,8 @@ async function arrange(): Promise<void> {
   }
   const { text } = answer;
   const file = `${name}.yaml`;
-  if (await openMade(file, text)) isListOpen.value = false;
+  if (!(await openMade(file, text))) return;
+  found.value = answer.findings;
+  madeOfList.value = file;
+  isListOpen.value = false;
 }

@@ -10,6 +10,7 @@ import { PhotoBehindDoor, PhotoButton } from "../photo/photo-door.tsx";
 import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
 import { BoardView } from "./board-view.tsx";
 import { ListDoor } from "./list-door.tsx";
+import { FoundInList } from "./list-found.tsx";
 import { isDrawerOpen, PartsDrawer } from "./parts-drawer.tsx";
 import { SectionPane } from "./section-pane.tsx";
 import { Ticket } from "./ticket.tsx";
@@ -38,6 +39,7 @@ export function PanelView(): JSX.Element {
     <div class="panel-view" ref={view}>
       <SheetBar reading={shown} />
       <ListDoor />
+      <FoundInList />
       <div class="sheets">
         <PartsDrawer toSheet={() => focusOn(".board")} />
         <PhotoBehindDoor toSheet={() => focusOn(".board")} />

@@ -1,0 +1,45 @@
+// What was found in a list, line by line: in the list's door, and beside the panel that was made of it until it is put away.
+
+import type { JSX } from "preact";
+import { designName } from "../desk.ts";
+import { found, isListOpen, madeOfList } from "./list-state.ts";
+
+export function FoundInList(): JSX.Element | null {
+  if (isListOpen.value || found.value.length === 0) return null;
+  // Of another design that was opened since it says nothing.
+  if (madeOfList.value === null || madeOfList.value !== designName.value) return null;
+  return (
+    <section class="list-found" aria-label="What was found in the list">
+      <p>
+        <b>Of the list not all is on the panel as it was written:</b>{" "}
+        <button
+          type="button"
+          onClick={() => {
+            isListOpen.value = true;
+          }}
+        >
+          Change the list
+        </button>{" "}
+        <button
+          type="button"
+          onClick={() => {
+            found.value = [];
+          }}
+        >
+          Put this away
+        </button>
+      </p>
+      <FoundLines />
+    </section>
+  );
+}
+
+export const FoundLines = (): JSX.Element => (
+  <ul>
+    {found.value.map(({ finding, line }) => (
+      <li key={`${finding.span.start} ${finding.message}`}>
+        line {line}: {finding.message}
+      </li>
+    ))}
+  </ul>
+);
