@@ -8,6 +8,7 @@ import type { PlacedComponent } from "../../src/layout/panel-layout.ts";
 import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import type { PanelReading, PlacedFinding } from "../core-messages.ts";
 import { findings, panel, selection, texts } from "../desk.ts";
+import { store } from "../files/stored-state.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { type SheetThing, sheetThings } from "./sheet-things.ts";
 import type { Guide, Shift } from "./snap.ts";
@@ -55,6 +56,10 @@ export const extras = signal<ReadonlySet<Extra>>(new Set());
 export const isSectionShown = signal(false);
 /** Read out by screen readers, and shown under the sheet: what was just done, or why it was not. */
 export const said = signal("");
+/** What was said of one design says nothing of the next. */
+store.subscribe(() => {
+  said.value = "";
+});
 
 export const unit = computed<WritingUnit>(() => {
   const file = panel.value?.file;
