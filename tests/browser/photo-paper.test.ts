@@ -63,7 +63,13 @@ test(
     await page.getByRole("button", { name: "Move it on the panel" }).press("Enter");
     // The panel has the keys now.
     await page.locator(".board:focus").waitFor();
-    await strike(page, ["Shift+<", "ArrowLeft", "ArrowLeft", "Shift+ArrowLeft", "Shift+ArrowUp"]);
+    await strike(page, [
+      "Shift+Comma",
+      "ArrowLeft",
+      "ArrowLeft",
+      "Shift+ArrowLeft",
+      "Shift+ArrowUp",
+    ]);
     await expect.poll(() => textOf(page)).toContain("at: [144 mm, -7 mm]   # as far as I remember");
     expect(await textOf(page)).toContain("turn: 90 deg");
     await expect.poll(() => worstError(page)).toBeLessThan(0.05);

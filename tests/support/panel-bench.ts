@@ -94,6 +94,8 @@ export function asksLate(): void {
 
 /** Of the DevTools protocol, Input.dispatchKeyEvent. */
 const MODIFIERS: Readonly<Record<string, number>> = { Control: 2, Shift: 8 };
+/** Keys that are called by their place. */
+const WRITES: Readonly<Record<string, string>> = { Comma: ",", Period: "." };
 
 /**
  * Keys one behind the other as a hand strikes them that doesn't rest: no answer of the page is waited for between them, so that
@@ -104,9 +106,12 @@ export async function strike(page: Page, keys: readonly string[]): Promise<void>
   await Promise.all(
     keys.map((struck) => {
       const names = struck.split("+");
-      const key = names.pop() ?? "";
-      const modifiers = names.reduce((sum, name) => sum + (MODIFIERS[name] ?? 0), 0);
-      return session.send("Input.dispatchKeyEvent", { type: "rawKeyDown", key, modifiers });
+      const name = names.pop() ?? "";
+      // As UI Events has it: what the key writes, and where it lies.
+      const key = WRITES[name] ?? name;
+      const code = name.length > 1 ? name : `Key${name.toUpperCase()}`;
+      const modifiers = names.reduce((sum, each) => sum + (MODIFIERS[each] ?? 0), 0);
+      return session.send("Input.dispatchKeyEvent", { type: "rawKeyDown", key, code, modifiers });
     }),
   );
   await session.detach();
