@@ -40,8 +40,11 @@ const drawn = (before: number): Promise<unknown> =>
     before,
   );
 
-/** Until nothing has been drawn for as long as several motions of the camera take. */
+/** Until nothing has been drawn for as long as several motions of the camera take, and what was asked for has been. */
 async function still(): Promise<number> {
+  await page.evaluate(
+    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+  );
   for (let before = -1; ; ) {
     const now = await frames();
     if (now === before) return now;
@@ -49,6 +52,9 @@ async function still(): Promise<number> {
     await page.waitForTimeout(400);
   }
 }
+
+const happened = (words: string): Promise<void> =>
+  page.getByLabel("What happened").filter({ hasText: words }).waitFor();
 
 const panelRow = (name: string) => page.getByRole("button", { name: new RegExp(`^${name} `) });
 
@@ -140,15 +146,15 @@ describe("a panel moved into its neighbour by hand", () => {
     const list = page.locator(".dragged");
     await list.getByText("Clash").first().waitFor();
     // A module of 9.525 mm less the undersize of both panels.
-    expect(await list.textContent()).toMatch(
-      /sheet of face on lighting.*: 9\.\d+ mm along the rail/,
-    );
+    await expect
+      .poll(() => list.textContent())
+      .toMatch(/sheet of face on lighting.*: 9\.\d+ mm along the rail/);
     await page.locator(".console-labels .note.clash").first().waitFor();
     // Wherever the focus is.
     await page.getByRole("radio", { name: "Move panels" }).focus();
     await page.keyboard.press("Escape");
     await list.waitFor({ state: "detached" });
-    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
   });
 
   test("is written on release as one edit, and undo brings it back", async () => {
@@ -165,12 +171,10 @@ describe("a panel moved into its neighbour by hand", () => {
     await panelRow("generators")
       .filter({ hasText: `modules ${module} to` })
       .waitFor();
-    expect(await page.getByLabel("What happened").textContent()).toContain(
-      `move generators to module ${module}`,
-    );
+    await happened(`move generators to module ${module}`);
     await page.getByRole("button", { name: "Undo" }).click();
     await panelRow("generators").filter({ hasText: "modules 0 to 9" }).waitFor();
-    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
   });
 
   test("offers by name what the design's own words can't say", async () => {
@@ -179,7 +183,7 @@ describe("a panel moved into its neighbour by hand", () => {
     await page.locator(".dragged").waitFor();
     await panelRow("voyage-recorder").press("Enter");
     const choice = page.getByRole("alertdialog");
-    expect(await choice.textContent()).toContain("written to stand behind lighting");
+    await choice.filter({ hasText: "written to stand behind lighting" }).waitFor();
     await choice.getByRole("button", { name: "Set free at module 36" }).click();
     await panelRow("voyage-recorder").filter({ hasText: "modules 36 to 39" }).waitFor();
     await page.getByRole("button", { name: "Undo" }).click();
@@ -198,18 +202,16 @@ describe("a panel that is held while another is chosen", () => {
     await page.mouse.move((at.x + far.x) / 2, (at.y + far.y) / 2, { steps: 5 });
     await page.mouse.up();
     const choice = page.getByRole("alertdialog");
-    expect(await choice.textContent()).toContain("fire-pumps is written to stand behind");
+    await choice.filter({ hasText: "fire-pumps is written to stand behind" }).waitFor();
     await panelRow("voyage-recorder").click();
     await choice.waitFor({ state: "detached" });
-    expect(await page.getByLabel("What happened").textContent()).toContain(
-      "fire-pumps is put back. Chosen: ",
-    );
+    await happened("fire-pumps is put back. Chosen: ");
     await panelRow("voyage-recorder").press("Enter");
     await panelRow("voyage-recorder").press("ArrowDown");
     await page.locator(".dragged").getByText("voyage-recorder: module 37 to 36").waitFor();
     await page.keyboard.press("Escape");
     await page.locator(".dragged").waitFor({ state: "detached" });
-    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
   });
 });
 
@@ -259,7 +261,7 @@ describe("a small console whose panel stands in a shelf", () => {
       (view) => document.querySelector<HTMLElement>(".stage canvas")?.dataset["view"] !== view,
       before,
     );
-    expect(await finding.getAttribute("aria-pressed")).toBe("true");
+    await expect.poll(() => finding.getAttribute("aria-pressed")).toBe("true");
   });
 
   test("has a fit that can be given up at once", async () => {
@@ -268,6 +270,96 @@ describe("a small console whose panel stands in a shelf", () => {
     await small.page.getByRole("button", { name: "Check the fit", exact: true }).waitFor();
     expect(small.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);
   });
+});
+
+describe("a panel written where another stands", () => {
+  const choice = () => page.getByRole("alertdialog");
+
+  test("is asked about once, and the question has the focus and the only buttons", async () => {
+    await viewFrom("Above");
+    await hand("Move panels");
+    await panelRow("radio").click();
+    await page.locator(".stage").focus();
+    const height = (await page.locator(".stage").boundingBox())?.height;
+    for (let step = 0; step < 3; step += 1) await page.keyboard.press("ArrowDown");
+    await page.locator(".dragged").getByText("radio: module 43 to 40").waitFor();
+    // However many lines it takes to say what is met, the picture stays as large as it was.
+    await happened("clashes; ");
+    expect((await page.locator(".stage").boundingBox())?.height).toBe(height);
+    const said = await page.getByLabel("What happened").textContent();
+    const count = Number(/(\d+) clashes/.exec(said ?? "")?.[1]);
+    const listed = await page.locator(".dragged li.clash").count();
+    await page
+      .locator(".dragged li")
+      .filter({ hasText: `${count - listed} more clashes` })
+      .waitFor();
+    await page.keyboard.press("Enter");
+    await choice().waitFor();
+    expect(await page.getByRole("button", { name: "Put it back" }).count()).toBe(1);
+    expect(await page.getByRole("button", { name: "Write it" }).count()).toBe(0);
+    const first = choice().getByRole("button", { name: "Set free at module 40" });
+    await expect.poll(() => first.evaluate((one) => one === document.activeElement)).toBe(true);
+    await page.keyboard.press("Enter");
+    await panelRow("radio").filter({ hasText: "modules 40 to" }).waitFor();
+    // The keys go on where they were.
+    const stage = page.locator(".stage");
+    await expect.poll(() => stage.evaluate((one) => one === document.activeElement)).toBe(true);
+  });
+
+  test("is marked with the other in the picture when its fault is chosen", async () => {
+    await page.getByRole("button", { name: /are wanted by both/ }).click();
+    await page.locator(".console-labels .note.clash").first().waitFor();
+    await page.getByRole("button", { name: /are wanted by both/ }).click();
+  });
+
+  test("is no fit that has found nothing", async () => {
+    await page.getByRole("button", { name: "Check the fit", exact: true }).click();
+    await page.getByRole("button", { name: "Check the fit again" }).waitFor({ timeout: 100_000 });
+    const words = /alarms and radio want the same modules: \d+ clashes between them/;
+    expect(await page.locator(".console-fit").textContent()).toMatch(words);
+    expect(await page.getByLabel("What happened").textContent()).toMatch(words);
+    await page.getByRole("button", { name: "Undo" }).click();
+    await panelRow("radio").filter({ hasText: "modules 43 to" }).waitFor();
+    await happened("The design has changed since the fit was checked.");
+  }, 120_000);
+});
+
+test("names stand over the picture and a ring round it while keys work on it", async () => {
+  await viewFrom("Above");
+  await page.getByRole("button", { name: "True shapes of prints" }).focus();
+  const box = await page.locator(".stage").boundingBox();
+  if (box === null) throw new Error("there is no picture");
+  const edge = { x: box.x, y: box.y + box.height - 40, width: 3, height: 30 };
+  const without = await page.screenshot({ clip: edge });
+  await page.keyboard.press("Tab");
+  expect(await page.locator(".stage").evaluate((one) => one === document.activeElement)).toBe(true);
+  expect((await page.screenshot({ clip: edge })).equals(without)).toBe(false);
+  // Names let the pointer through to the picture: asked which lies on top, they must not.
+  const style = await page.addStyleTag({
+    content: ".console-labels, .console-labels * { pointer-events: auto !important; }",
+  });
+  const onTop = await page.locator(".console-labels .panel").evaluateAll((all) =>
+    all
+      .filter((one) => one.checkVisibility({ visibilityProperty: true }))
+      .map((one) => {
+        const { left, top, width, height } = one.getBoundingClientRect();
+        const there = document.elementFromPoint(left + width / 2, top + height / 2);
+        return there?.closest(".console-labels") !== null;
+      }),
+  );
+  await style.evaluate((one) => one.parentNode?.removeChild(one));
+  expect(onTop.length).toBeGreaterThan(5);
+  expect(onTop).not.toContain(false);
+});
+
+test("the rings of reach are told apart by words while they are shown", async () => {
+  const key = page.locator(".console-key");
+  await page.getByRole("checkbox", { name: "Reach" }).check();
+  await key.filter({ hasText: /Inner ring: .*without leaning.*mm/ }).waitFor();
+  await key.filter({ hasText: /Outer ring: .*leaning forward.*mm/ }).waitFor();
+  await page.getByRole("checkbox", { name: "Reach" }).uncheck();
+  await key.waitFor({ state: "detached" });
+  await page.getByRole("checkbox", { name: "Reach" }).check();
 });
 
 test("two places are measured by keys alone", async () => {
@@ -279,8 +371,7 @@ test("two places are measured by keys alone", async () => {
   await page.keyboard.press("Shift+ArrowRight");
   await still();
   await page.keyboard.press("Enter");
-  await page.locator(".measured").waitFor();
-  expect(await page.locator(".measured").textContent()).toMatch(/^[\d.]+ mm: .* up$/);
+  await expect.poll(() => page.locator(".measured").textContent()).toMatch(/^[\d.]+ mm: .* up$/);
 });
 
 test("the camera moves by itself, and not for those who ask for stillness", async () => {
@@ -323,10 +414,10 @@ test("the chosen panel is opened in the panel's room", async () => {
   await panelRow("winch").click();
   await page.getByRole("button", { name: "Open the panel" }).click();
   await page.getByRole("combobox", { name: "Panel", exact: true }).waitFor();
-  expect(await page.locator(".stage").count()).toBe(0);
-  expect(await page.getByRole("combobox", { name: "Panel", exact: true }).inputValue()).toBe(
-    "winch",
-  );
+  await expect.poll(() => page.locator(".stage").count()).toBe(0);
+  await expect
+    .poll(() => page.getByRole("combobox", { name: "Panel", exact: true }).inputValue())
+    .toBe("winch");
 });
 
 test("nothing was complained about in all of this", () => {
