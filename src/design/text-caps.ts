@@ -20,7 +20,7 @@ export const capFindings = (source: Source): readonly Finding[] => {
 };
 
 /** Ten times the largest panel that was tried (120 components, 240 markings). */
-const MOST_CHARACTERS = 131_072;
+export const MOST_CHARACTERS = 131_072;
 /** The deepest value of a design lies at nine. */
 const MOST_LEVELS = 32;
 /** The largest panel that was tried has 3,000. */

@@ -6,6 +6,7 @@ import type { JSX } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { difference } from "../../src/design/rewriting.ts";
 import { source } from "../../src/design/source.ts";
+import { MOST_CHARACTERS } from "../../src/design/text-caps.ts";
 import {
   edit,
   findings,
@@ -64,7 +65,9 @@ export function TextPane(): JSX.Element | null {
   if (file === null) return null;
   const typed = draft.value?.file === file ? draft.value.now : null;
   const text = typed ?? texts.value.get(file) ?? "";
-  const count = text.split("\n").length;
+  // Of a text that is not read nobody needs the lines, and making them would stop the page.
+  const isTooLarge = text.length > MOST_CHARACTERS;
+  const count = isTooLarge ? 0 : text.split("\n").length;
   useCaret(field, text);
   useLayoutEffect(() => {
     // The caret's own file has gone: what is typed on must not go into another one.
@@ -73,10 +76,11 @@ export function TextPane(): JSX.Element | null {
   return (
     <section class="text-pane" aria-label="The text">
       <FileChoice file={file} />
-      <div class="text-scroller" ref={scroller}>
+      {isTooLarge && <p class="too-large">{tooLargeWords(text)}</p>}
+      <div class={isTooLarge ? "text-scroller too-large" : "text-scroller"} ref={scroller}>
         <div class="text-sheet">
           <Gutter count={count} file={file} />
-          <Bands file={file} text={text} />
+          {!isTooLarge && <Bands file={file} text={text} />}
           <textarea
             ref={field}
             aria-label={`Text of ${file}`}
@@ -108,6 +112,9 @@ export function TextPane(): JSX.Element | null {
     </section>
   );
 }
+
+const tooLargeWords = (text: string): string =>
+  `${text.length} characters; a design has at most ${MOST_CHARACTERS}. The text is kept here to be shortened, without numbers of its lines.`;
 
 function FileChoice({ file }: { readonly file: string }): JSX.Element {
   const files = [...texts.value.keys()].sort();
