@@ -8,7 +8,7 @@ import { testLibrary } from "../support/test-library.ts";
 
 const found = (
   code: string,
-  said: { readonly panel: string; readonly shed: string },
+  said: { readonly panel: string; readonly shed: string; readonly parts?: string },
 ): readonly Finding[] => {
   const files = new Map([
     [
@@ -16,6 +16,7 @@ const found = (
       `consolewright: 1\nkind: panel\nname: check\nworkshop: shed.yaml\n${said.panel}`,
     ],
     ["shed.yaml", `consolewright: 1\nkind: workshop\nname: shed\n${said.shed}`],
+    ["parts.yaml", said.parts ?? ""],
   ]);
   const [panel] = compile({ entry: "panel.yaml", files }, testLibrary()).panels;
   return (panel?.findings ?? []).filter((one) => one.code === code);
@@ -57,33 +58,59 @@ test("a range that is remembered is no standard", () => {
   expect(limitOf("aluminium")).toMatchObject({ kind: "memory" });
 });
 
-test("a warm box is told how many watts it bears, by the same model", () => {
-  const [box] = found("checks/box-warm", {
-    panel: `mount: corner-screws
+const BOX = `mount: corner-screws
 width: 120 mm
 height: 80 mm
 stack:
   - { layer: face, sheet: opal, finish: painted }
-  - { layer: spacer, print: black-petg, depth: 14 mm, lighting: { strip: strip-144-5v-addressable, circuit: night } }
+  - { layer: spacer, print: black-petg, depth: 14 mm, lighting: { strip: strip, circuit: night } }
 fixings: { screws: m3, dowels: 3 mm }
 components:
   a: { part: led-5, at: { x: 60 mm, y: 40 mm } }
-`,
-    shed: `stock:
+`;
+
+const BOX_SHED = `stock:
   opal: { material: acrylic-cast, colour: opal, nominal: 3 mm, measured: 2.9 mm, dated: 2026-01-31 }
   black-petg: { material: petg, colour: black, opaque-from: 1.35 mm }
 finishes:
   painted: { coats: [black, black], thickness: 0.08 mm, dated: 2026-01-31, order: cut-paint-engrave }
-`,
-  });
-  const [, watts, room] = /: ([\d.]+) W in a closed box .* in a room of (\d+) °C/.exec(
-    box!.message,
-  )!;
-  const [, bears] = /([\d.]+) W or less keep it from softening\.$/.exec(box!.message)!;
-  // What rises with the watts is the difference from the room.
-  const share = (box!.limit!.value - Number(room)) / (box!.measured!.value - Number(room));
-  expect(Number(bears)).toBeCloseTo(Number(watts) * share, 0);
-  expect(Number(bears)).toBeLessThan(Number(watts) * share + 0.05);
+`;
+
+/** A strip of one lamp a cut, each of which draws so much at 5 V. */
+const strip = (milliamps: number): string => `consolewright: 1
+kind: parts
+name: parts
+strips:
+  strip:
+    title: Strip of the test
+    width: 12
+    height: 2.2
+    per-metre: 144
+    leds-per-cut: 1
+    joint: 15
+    volts: 5
+    milliamps-per-cut: ${milliamps.toFixed(4)}
+    half-angle: 60
+    lumens-per-led: 18
+    figures: { source: "typical strip, from memory, unverified", kind: memory }
+`;
+
+test("a warm box is told how many watts it bears: by as many it is sound, by a tenth more it is not", () => {
+  const warm = (milliamps: number): readonly string[] =>
+    found("checks/box-warm", {
+      panel: `catalogue: [parts.yaml]\n${BOX}`,
+      shed: BOX_SHED,
+      parts: strip(milliamps),
+    }).map(({ message }) => message);
+  const [message = ""] = warm(60);
+  const [, watts] = /: ([\d.]+) W in a closed box/.exec(message)!;
+  const [, bears] = /([\d.]+) W or less keep it from softening\.$/.exec(message)!;
+  // A lamp of 60 mA at 5 V draws 0.3 W.
+  const lamps = Math.round(Number(watts) / 0.3);
+  expect(lamps * 0.3).toBeCloseTo(Number(watts), 1);
+  const milliampsFor = (all: number): number => (all * 1000) / (5 * lamps);
+  expect(warm(milliampsFor(Number(bears)))).toEqual([]);
+  expect(warm(milliampsFor(Number(bears) + 0.1))).toHaveLength(1);
 });
 
 test("a height that misses its modules by 3 µm says so", () => {
