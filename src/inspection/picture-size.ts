@@ -1,6 +1,6 @@
 // How large a picture is, from its head alone: JPEG (ITU-T T.81, annex B), PNG (W3C PNG, 11.2.1), WebP (RFC 9649). Nothing
 // is decoded. Sizes are those of the picture upright: a JPEG's note of how the camera was held (Exif 2.32, tag 274) is
-// followed, as browsers do. One that asks for a turn in a PNG (W3C PNG, third edition, 11.3.4.3: chunk eXIf) or a WebP
+// followed, as browsers do. One that asks for a turn in a PNG (W3C PNG, third edition, 11.3.4.5: chunk eXIf) or a WebP
 // (RFC 9649, 2.7.1.5: chunk EXIF) some programs follow and some do not: such a picture has no one upright, and is refused.
 
 export type PictureSize =
@@ -42,7 +42,6 @@ interface Size {
 }
 
 const PNG_SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
-const PNG_SIGNATURE_LENGTH = PNG_SIGNATURE.length;
 
 const starts = (bytes: Uint8Array, head: readonly number[]): boolean =>
   head.every((value, index) => bytes[index] === value);
@@ -59,7 +58,7 @@ const pngSize = (view: DataView): Size | null =>
 
 /** Length, name, contents and check of each chunk (W3C PNG, 5.3); the note may stand on either side of the pixels. */
 const pngTurn = (view: DataView): number => {
-  let at = PNG_SIGNATURE_LENGTH;
+  let at = PNG_SIGNATURE.length;
   while (at + 8 <= view.byteLength) {
     if (tagAt(view, at + 4) === "eXIf") return orientationOf(view, at + 8);
     at += 12 + view.getUint32(at);

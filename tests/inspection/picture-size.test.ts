@@ -145,7 +145,7 @@ describe("the size of a picture", () => {
 });
 
 describe("a picture that asks to be turned, in a format whose note is not always followed", () => {
-  // Exif 2.32, tag 274, in the chunk eXIf of W3C PNG, third edition, 11.3.4.3, before or behind the pixels.
+  // Exif 2.32, tag 274, in the chunk eXIf of W3C PNG, third edition, 11.3.4.5, before or behind the pixels.
   test.each([0, 1, 2, 3, 6, 8, 9])("PNG whose note asks for orientation %i", (orientation) => {
     const pixels = [...chunk("IDAT", [1, 2, 3])];
     for (const isLittle of [true, false]) {
