@@ -37,26 +37,8 @@ function load(): Promise<Deeds> {
 }
 
 async function fetched() {
-  const {
-    copySelection,
-    gapSelection,
-    lineUpSelection,
-    makePattern,
-    Picked,
-    removeSelection,
-    spaceSelection,
-    turnSelection,
-  } = await import("./deeds-room.ts");
-  return {
-    copySelection,
-    gapSelection,
-    lineUpSelection,
-    makePattern,
-    Picked,
-    removeSelection,
-    spaceSelection,
-    turnSelection,
-  };
+  const { deeds: loaded } = await import("./deeds-room.ts");
+  return loaded;
 }
 
 effect(() => {

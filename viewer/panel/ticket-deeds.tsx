@@ -61,6 +61,6 @@ interface DeedProps {
 const Deed = ({ words, letter, act }: DeedProps): JSX.Element => (
   <button type="button" onClick={act}>
     {words}
-    {letter === "" ? null : <kbd>{letter}</kbd>}
+    <kbd>{letter}</kbd>
   </button>
 );
