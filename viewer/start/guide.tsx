@@ -10,15 +10,16 @@ import { endGuide, guideStep, isGuided, openStart } from "./start-state.ts";
 import "./start.css";
 
 export function Guide(): JSX.Element | null {
+  usePassing();
   useDoing();
   const number = guideStep.value;
   const step = number === null ? undefined : GUIDE_STEPS[number];
   usePointing(step);
   if (number === null || step === undefined) return null;
-  if (number === 0) passed.clear();
-  passed.add(step);
   // Of a design without findings or console those steps are no steps.
-  const there = GUIDE_STEPS.filter((each) => passed.has(each) || each.isThere() || each.isComing());
+  const there = GUIDE_STEPS.filter(
+    (each) => each === step || passed.has(each) || each.isThere() || each.isComing(),
+  );
   const place = there.indexOf(step) + 1;
   return (
     <section
@@ -64,6 +65,16 @@ function next(): void {
   const following = GUIDE_STEPS.findIndex(({ isThere }, index) => index > now && isThere());
   if (following < 0) endGuide();
   else guideStep.value = following;
+}
+
+/** From the first step on, once for each that is shown. */
+function usePassing(): void {
+  useSignalEffect(() => {
+    const number = guideStep.value;
+    const step = number === null ? undefined : GUIDE_STEPS[number];
+    if (number === 0) passed.clear();
+    if (step !== undefined) passed.add(step);
+  });
 }
 
 /** Goes on when the step's deed has been done since it was shown. */
