@@ -232,7 +232,10 @@ const send = (response: ServerResponse, status: number, message: object): void =
   response.end(JSON.stringify(message));
 };
 
-/** No script but the page's own, no frame round it, nothing kept, nothing told to others. */
+/**
+ * No script but the page's own, no frame round it, nothing kept, nothing told to others. The one style that may stand inline, by
+ * its hash, is that of the fit report, which the job pack's room shows in a frame; viewer/index.html has the same.
+ */
 const HEADERS = {
   "content-security-policy":
     "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; worker-src 'self'; style-src 'self' 'sha256-l8RRgHDtgHFNec9RqrMtyxf8ajH+mnW3dXbTtu4hEtA='; connect-src 'self'; " +
