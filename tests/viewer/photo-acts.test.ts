@@ -149,7 +149,7 @@ describe("the sheet of paper in hand", () => {
     paperKey.value = null;
     takePaper();
     const event = { key, code, shiftKey, altKey: false, ctrlKey: false, metaKey: false };
-    expect(paperKey.value?.(event as KeyboardEvent)).toBe(true);
+    expect(paperKey.peek()?.(event as KeyboardEvent)).toBe(true);
     expect(paperInHand.value?.turn).toBeCloseTo(turn, 9);
     takePaper();
   });
