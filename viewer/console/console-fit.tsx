@@ -5,7 +5,7 @@ import type { Severity } from "../../src/diagnostics/finding.ts";
 import { texts } from "../desk.ts";
 import type { FitFinding } from "./console-messages.ts";
 import { scene } from "./console-state.ts";
-import { askFit, cancelFit, chooseFinding, chosenFinding, countWords, fit } from "./fit-run.ts";
+import { askFit, cancelFit, chooseFinding, chosenFinding, fit, foundWords } from "./fit-run.ts";
 import { cameraNow } from "./shown-picture.ts";
 
 const SEVERITIES: readonly Severity[] = ["fault", "query", "note"];
@@ -33,7 +33,7 @@ export function ConsoleFit(): JSX.Element | null {
       {now.kind === "done" && (
         <>
           {now.of !== texts.value && <p class="stale">The design has changed since.</p>}
-          <p>{countWords(now.findings.length)}</p>
+          <p>{foundWords(now)}</p>
           <ol>
             {SEVERITIES.flatMap((severity) =>
               now.findings.filter(({ finding }) => finding.severity === severity),

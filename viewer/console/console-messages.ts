@@ -46,7 +46,11 @@ export interface ConsoleAnswer {
 export type FitReply = { readonly kind: "progress"; readonly words: string } | FitOutcome;
 
 export type FitOutcome =
-  | { readonly kind: "fitted"; readonly findings: readonly FitFinding[] }
+  | {
+      readonly kind: "fitted";
+      readonly findings: readonly FitFinding[];
+      readonly held: readonly HeldBack[];
+    }
   | { readonly kind: "no-console" }
   | { readonly kind: "failed"; readonly why: string };
 
@@ -202,6 +206,13 @@ export type Settlement =
 export interface SettleOption {
   readonly words: string;
   readonly edit: TextEdit;
+}
+
+/** Two panels that want the same modules, and how many clashes between them are no findings of their own. */
+export interface HeldBack {
+  readonly a: string;
+  readonly b: string;
+  readonly clashes: number;
 }
 
 export interface FitFinding {

@@ -4,9 +4,10 @@ import { effect, signal } from "@preact/signals";
 import { sourcesOf, texts } from "../desk.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { type FitRun, runFit } from "./console-client.ts";
-import type { FitFinding } from "./console-messages.ts";
+import type { FitFinding, HeldBack } from "./console-messages.ts";
 import { changeLook, look, said, wanted } from "./console-state.ts";
 import { fitStanding } from "./fit-standing.ts";
+import { heldBackWords } from "./held-words.ts";
 
 export type Fit =
   | { readonly kind: "unasked" }
@@ -15,6 +16,7 @@ export type Fit =
       readonly kind: "done";
       readonly of: ReadonlyMap<string, string>;
       readonly findings: readonly FitFinding[];
+      readonly held: readonly HeldBack[];
     }
   | { readonly kind: "failed"; readonly why: string };
 
@@ -25,6 +27,9 @@ effect(() => {
   const now = fit.value;
   const isNew = now.kind === "done" && now.of === texts.value;
   fitStanding.value = isNew ? "checked" : now.kind === "done" ? "stale" : "unchecked";
+  // What was said of the fit is not said of another design.
+  if (!isNew && now.kind === "done" && said.peek() === checkedWords(now))
+    said.value = "The design has changed since the fit was checked.";
 });
 
 let run: FitRun | null = null;
@@ -42,10 +47,9 @@ export const askFit = async (): Promise<void> => {
   run = null;
   fit.value =
     reply.kind === "fitted"
-      ? { kind: "done", of, findings: reply.findings }
+      ? { kind: "done", of, findings: reply.findings, held: reply.held }
       : { kind: "failed", why: reply.kind === "failed" ? reply.why : "There is no console in it." };
-  if (reply.kind === "fitted")
-    said.value = `The fit is checked: ${countWords(reply.findings.length)}.`;
+  if (reply.kind === "fitted") said.value = checkedWords(reply);
 };
 
 export const cancelFit = (): void => {
@@ -56,8 +60,18 @@ export const cancelFit = (): void => {
   said.value = "The fit was given up.";
 };
 
-export const countWords = (count: number): string =>
-  count === 0 ? "nothing found" : count === 1 ? "1 finding" : `${count} findings`;
+type Found = Pick<Extract<Fit, { readonly kind: "done" }>, "findings" | "held">;
+
+/** "Nothing found" is no word for panels that lie in each other. */
+export const foundWords = ({ findings, held }: Found): string => {
+  const count = findings.length;
+  if (held.length === 0)
+    return count === 0 ? "nothing found" : count === 1 ? "1 finding" : `${count} findings`;
+  const more = count === 0 ? "nothing else found" : `${count} more found`;
+  return `${heldBackWords(held)}; ${more}`;
+};
+
+const checkedWords = (found: Found): string => `The fit is checked: ${foundWords(found)}.`;
 
 /** Marks what it speaks of and brings the camera there. */
 export const chooseFinding = (

@@ -12,6 +12,7 @@ import type { DesignSources } from "../core-messages.ts";
 import { openedKernel, openedLibrary } from "../worker-library.ts";
 import type { FitFinding, FitOutcome, FitReply } from "./console-messages.ts";
 import { firstConsole } from "./first-console.ts";
+import { heldBack } from "./held-back.ts";
 
 self.addEventListener("message", async ({ data }: MessageEvent<DesignSources>) => {
   try {
@@ -39,7 +40,7 @@ async function outcomeOf(sources: DesignSources): Promise<FitOutcome> {
         const named = bodiesNamed(bodies, finding.subjects);
         return { finding, ...place, bodies: named.map(bodyKey), ball: ballRound(named) };
       });
-      return { kind: "fitted", findings };
+      return { kind: "fitted", findings, held: heldBack(console.layout, step.value.facts.pairs) };
     }
     tell({ kind: "progress", words: step.value });
   }

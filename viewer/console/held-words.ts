@@ -1,0 +1,12 @@
+// What is said of panels whose clashes are no findings of their own.
+
+import type { HeldBack } from "./console-messages.ts";
+
+/** Empty where nothing is held back. */
+export const heldBackWords = (held: readonly HeldBack[]): string =>
+  held
+    .map(
+      ({ a, b, clashes }) =>
+        `${a} and ${b} want the same modules: ${clashes} ${clashes === 1 ? "clash" : "clashes"} between them, told of by that fault alone`,
+    )
+    .join("; ");
