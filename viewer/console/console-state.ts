@@ -9,6 +9,7 @@ import { consoleClient } from "./console-client.ts";
 import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
 import type { MeasuredPair, Snapped } from "./measured-pair.ts";
+import { meetingMarks, meetingNotes } from "./meeting-marks.ts";
 
 export type Hand = "look" | "move" | "measure";
 
@@ -125,7 +126,10 @@ export const followPointer = (): (() => void) =>
   effect(() => {
     const finding = pointedAt.value?.finding;
     const panel = scene.peek()?.panels.find(({ name }) => name === finding?.panel);
-    if (finding === undefined || panel === undefined) return;
+    if (finding === undefined || panel === undefined) {
+      if (finding !== undefined) void markOverlap(finding.subjects);
+      return;
+    }
     const marked = bodiesOf(panel.name).filter(({ thing }) => finding.subjects.includes(thing));
     look.value = {
       ...look.peek(),
@@ -133,3 +137,24 @@ export const followPointer = (): (() => void) =>
       marks: marked.map(({ id }) => ({ kind: "finding", group: panel.name, body: id })),
     };
   });
+
+/**
+ * Panels written where others stand, as a drag to there marks them: what they meet where they are is asked for as a step of
+ * a drag that goes nowhere. Nothing where the subjects are no panels on rails.
+ */
+const markOverlap = async (subjects: readonly string[]): Promise<void> => {
+  const of = scene.peek();
+  const asked = pointedAt.peek();
+  const panel = of?.panels.find(({ name }) => name === subjects[0]);
+  if (panel === undefined || panel.place === null) return;
+  const reply = await client.drag({ panel: panel.name, module: panel.place.module });
+  if (reply?.kind !== "dragged" || scene.peek() !== of || pointedAt.peek() !== asked) return;
+  const clashes = reply.step.meetings.filter(
+    ({ kind, a, b }) => kind === "clash" && [a, b].every(({ group }) => subjects.includes(group)),
+  );
+  changeLook({
+    chosen: panel.name,
+    marks: clashes.flatMap(meetingMarks),
+    notes: meetingNotes(clashes),
+  });
+};

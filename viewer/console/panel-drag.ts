@@ -7,7 +7,7 @@ import { edit } from "../desk.ts";
 import { ASKED } from "../panel/told-edit.ts";
 import type { DragReading, SceneBay, ScenePanel, SettleOption } from "./console-messages.ts";
 import { changeLook, choosePanelHere, client, look, said, scene } from "./console-state.ts";
-import type { Mark, Note } from "./look.ts";
+import { meetingMarks, meetingNotes } from "./meeting-marks.ts";
 
 export interface Drag {
   readonly panel: string;
@@ -52,8 +52,8 @@ export const dragTo = async (panel: string, module: number): Promise<void> => {
   drag.value = { ...drag.value, reading: reply.step };
   changeLook({
     moved: new Map(reply.step.frames.map(({ panel: name, frame }) => [name, frame])),
-    marks: reply.step.meetings.flatMap(marksOf),
-    notes: notesOf(reply.step),
+    marks: reply.step.meetings.flatMap(meetingMarks),
+    notes: meetingNotes(reply.step.meetings),
   });
   said.value = wordsOf(reply.step);
 };
@@ -147,27 +147,6 @@ const write = (option: SettleOption, what: string): void => {
 const refuse = (why: string): void => {
   cancelDrag();
   said.value = why;
-};
-
-const marksOf = ({ kind, a, b }: DragReading["meetings"][number]): readonly Mark[] =>
-  [a, b].map(({ group, id }) => ({ kind, group, body: id }));
-
-/** The three gravest have their numbers in the picture; all of them are in the list. */
-const notesOf = ({ meetings }: DragReading): readonly Note[] =>
-  meetings
-    .slice(0, 3)
-    .map(({ kind, at, length }) => ({ kind, at, words: lengthWords(kind, length) }));
-
-const lengthWords = (kind: Mark["kind"], length: number): string => {
-  switch (kind) {
-    case "clash":
-      return `clash, ${decimal(length, 2)} mm`;
-    case "touching":
-      return "touches";
-    case "near":
-    case "finding":
-      return `${decimal(length, 2)} mm apart`;
-  }
 };
 
 const wordsOf = ({ move, from, to, over, meetings }: DragReading): string => {
