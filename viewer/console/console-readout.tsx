@@ -124,6 +124,18 @@ const KINDS: Readonly<Record<DragMeeting["kind"], string>> = {
   near: "Near",
 };
 
+/** By kinds, so that the clashes of the list and of its rest are those of the line under the picture. */
+const restWords = (rest: readonly DragMeeting[]): string => {
+  const count = (kind: DragMeeting["kind"]): number =>
+    rest.filter((met) => met.kind === kind).length;
+  const [clashes, touches, nears] = [count("clash"), count("touching"), count("near")];
+  return [
+    ...(clashes > 0 ? [`${clashes} more ${clashes === 1 ? "clash" : "clashes"}`] : []),
+    ...(touches > 0 ? [`${touches} ${touches === 1 ? "touches" : "touch"}`] : []),
+    ...(nears > 0 ? [`${nears} near`] : []),
+  ].join(", ");
+};
+
 /** All of them would be a wall of words: the gravest first, the rest counted. */
 const LISTED = 8;
 
@@ -154,18 +166,20 @@ function DragWords(): JSX.Element | null {
               {met.kind === "clash" && " along the rail"}
             </li>
           ))}
-          {reading.meetings.length > LISTED && <li>{reading.meetings.length - LISTED} more</li>}
+          {reading.meetings.length > LISTED && <li>{restWords(reading.meetings.slice(LISTED))}</li>}
           {reading.meetings.length === 0 && <li>Free of everything within 5 mm</li>}
         </ul>
       )}
-      <p class="buttons">
-        <button type="button" onClick={() => void settleDrag()}>
-          Write it
-        </button>
-        <button type="button" onClick={cancelDrag}>
-          Put it back
-        </button>
-      </p>
+      {offer.value === null && (
+        <p class="buttons">
+          <button type="button" onClick={() => void settleDrag()}>
+            Write it
+          </button>
+          <button type="button" onClick={cancelDrag}>
+            Put it back
+          </button>
+        </p>
+      )}
     </div>
   );
 }
@@ -173,7 +187,11 @@ function DragWords(): JSX.Element | null {
 function OfferWords(): JSX.Element | null {
   const now = offer.value;
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => box.current?.scrollIntoView({ block: "nearest" }), [now]);
+  useEffect(() => {
+    if (now === null) return;
+    box.current?.scrollIntoView({ block: "nearest" });
+    return lentFocus(box.current?.querySelector("button") ?? null);
+  }, [now]);
   if (now === null) return null;
   return (
     <div
@@ -182,6 +200,10 @@ function OfferWords(): JSX.Element | null {
       role="alertdialog"
       aria-label="What is to be written"
       aria-describedby="offer-why"
+      onKeyDown={(event) => {
+        // The Enter that asked, still held down, is no answer.
+        if (event.repeat && event.key === "Enter") event.preventDefault();
+      }}
     >
       <p id="offer-why">{now.why}</p>
       <p class="buttons">
@@ -197,3 +219,14 @@ function OfferWords(): JSX.Element | null {
     </div>
   );
 }
+
+/** Gives the focus to it; what is given back returns the focus to where it was, unless it has gone elsewhere meanwhile. */
+const lentFocus = (to: HTMLElement | null): (() => void) => {
+  const from = document.activeElement;
+  to?.focus({ preventScroll: true });
+  return () => {
+    const isLost = document.activeElement === document.body || document.activeElement === to;
+    if (isLost && from instanceof HTMLElement && from.isConnected)
+      from.focus({ preventScroll: true });
+  };
+};
