@@ -20,6 +20,7 @@ import {
 } from "./console-state.ts";
 import { ConsoleTools } from "./console-tools.tsx";
 import { cancelDrag, followChosen } from "./panel-drag.ts";
+import { PictureKey } from "./picture-key.tsx";
 import { shownPicture } from "./shown-picture.ts";
 import { standingViews } from "./standing-views.ts";
 import "./console.css";
@@ -41,6 +42,7 @@ export function ConsoleRoom(): JSX.Element {
         </div>
         <div ref={labels} class="console-labels" aria-hidden="true" />
         {hand.value === "measure" && <span class="cross" aria-hidden="true" />}
+        <PictureKey />
         <OpeningWords />
       </div>
       <p class="console-said" role="log" aria-label="What happened">

@@ -40,7 +40,7 @@ const HANDS: readonly (readonly [Hand, string])[] = [
 function Hands(): JSX.Element {
   return (
     <fieldset>
-      <legend>Hand</legend>
+      <legend>Pointer does</legend>
       {HANDS.map(([id, words]) => (
         <label key={id}>
           <input
@@ -71,7 +71,7 @@ function Views(): JSX.Element | null {
   const views = standingViews(scene.value, ANY_OPENING);
   return (
     <fieldset>
-      <legend>Stand</legend>
+      <legend>Look from</legend>
       {views.map(({ id, words }) => (
         <button key={id} type="button" onClick={() => goTo(id)}>
           {words}

@@ -30,7 +30,7 @@ type Part =
   | "extended"
   | "sight";
 
-const INKS: Readonly<
+export const INKS: Readonly<
   Record<Part, { readonly day: string; readonly night: string; readonly strength: number }>
 > = {
   fine: { day: "#cfc8ba", night: "#42474c", strength: 0.5 },
