@@ -7,7 +7,9 @@ import type { Extent } from "../geometry/extent.ts";
 import { extent, joinedExtent } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { boxCorners } from "../geometry/space/space-box.ts";
-import { dot } from "../geometry/space/vector.ts";
+import { dot, minus } from "../geometry/space/vector.ts";
+import { samePlace } from "../geometry/tolerance.ts";
+import type { PlacedPanel } from "../layout/console/console-layout.ts";
 import { type PaintedArea, visibleAnchors } from "./console-anchors.ts";
 import { BODY_LOOKS, type ConsoleScene } from "./console-scene.ts";
 import { silhouette } from "./console-silhouette.ts";
@@ -65,16 +67,49 @@ const unitsOf = ({ bodies, frame, layout }: ConsoleScene, view: ConsoleView): re
     const panel = layout.panels.find((each) => each.name === own[0]?.panel);
     const isFacing = panel === undefined || dot(panel.frame.z, view.toward) > -FACING;
     const sorted = own.toSorted((a, b) => order(a, isFacing) - order(b, isFacing));
-    return { name, nearness: middleOf(own, view), bodies: sorted };
+    const rails = panel === undefined ? [] : railsUnder(panel, { frame, layout, seen }, view);
+    const nearest = Math.max(middleOf(own, view), ...rails.map((rail) => middleOf([rail], view)));
+    return { name, nearness: nearest, bodies: sorted };
   });
   const isThrough = ({ bodies: [first] }: Unit): boolean =>
     view.kind === "side" && first !== undefined && cheeks.has(first.id);
-  const byNearness = units.toSorted((a, b) => a.nearness - b.nearness);
+  // Level with a rail comes after it.
+  const isPanel = ({ bodies: [first] }: Unit): boolean => (first?.panel ?? null) !== null;
+  const byNearness = units.toSorted(
+    (a, b) => a.nearness - b.nearness || Number(isPanel(a)) - Number(isPanel(b)),
+  );
   return [
     { name: "walls", nearness: 0, bodies: walls },
     ...byNearness.filter((unit) => !isThrough(unit)),
     ...byNearness.filter(isThrough),
   ];
+};
+
+/**
+ * The rails that a panel lies on, where its face is seen from before them: it is painted after them, though what hangs behind it
+ * takes its middle below theirs, or the bay rises to where theirs is. From the side its edge stands over them anyhow.
+ */
+const railsUnder = (
+  panel: PlacedPanel,
+  { frame, layout, seen }: Omit<ConsoleScene, "bodies"> & { readonly seen: readonly ConsoleBody[] },
+  view: ConsoleView,
+): readonly ConsoleBody[] => {
+  const { place } = panel;
+  const bay = place.kind === "bay" ? layout.bays.find(({ id }) => id === place.bay) : undefined;
+  if (bay === undefined || view.kind === "side") return [];
+  const { z, origin } = bay.frame;
+  if (dot(z, view.toward) < FACING) return [];
+  const rails = new Set(
+    (frame?.parts ?? [])
+      .filter(
+        (part) =>
+          part.role === "rail-bar" &&
+          dot(part.frame.z, z) > 1 - samePlace &&
+          Math.abs(dot(minus(part.frame.origin, origin), z)) < samePlace,
+      )
+      .map(({ id }) => id),
+  );
+  return seen.filter(({ id }) => rails.has(id));
 };
 
 /** Looked at from its edge a panel counts as facing the reader: a hundredth of a turn's sine. */
