@@ -103,7 +103,7 @@ describe("a small console", () => {
       await choose(page, /^fit-report\.html/);
       const report = page.frameLocator(".report-preview");
       await report.getByRole("table").first().waitFor();
-      expect(await report.locator("svg").count()).toBe(1);
+      await expect.poll(() => report.locator("svg").count()).toBe(1);
       // #33506b, which the report's style gives to its headings of tables and nothing else has.
       const heading = report.getByRole("columnheader").first();
       expect(await heading.evaluate((cell) => getComputedStyle(cell).color)).toBe(
@@ -124,7 +124,7 @@ describe("a small console", () => {
       await enter(page);
       const held = page.getByRole("region", { name: "Why one is not written" });
       await held.waitFor();
-      expect(await held.textContent()).toContain("fit/clash");
+      await held.filter({ hasText: "fit/clash" }).waitFor();
       expect(await page.getByRole("button", { name: /^Save / }).count()).toBe(0);
       await page.getByLabel("Pack of").selectOption("two");
       await page.getByRole("button", { name: /^Save two\.zip/ }).waitFor();
@@ -165,6 +165,10 @@ test(
     expect(await frame.getAttribute("sandbox")).toBe("");
     const report = page.frameLocator("iframe");
     await report.getByRole("heading", { level: 1 }).filter({ hasText: MARKUP }).waitFor();
+    // Of the whole report, not of its beginning.
+    await expect
+      .poll(() => report.locator(":root").evaluate(() => document.readyState))
+      .toBe("complete");
     expect(await report.locator("script, img").count()).toBe(0);
     expect(await page.locator(".job-pack script").count()).toBe(0);
     expect(await page.title()).toBe("Consolewright");
@@ -203,7 +207,7 @@ test(
     await page.getByRole("button", { name: /^Save wide-bench\.zip/ }).waitFor();
     await page.locator(".console-choice select").selectOption("console.yaml");
     await page.getByRole("button", { name: /^Save bench\.zip/ }).waitFor();
-    expect(await page.getByRole("alert").count()).toBe(0);
+    await expect.poll(() => page.getByRole("alert").count()).toBe(0);
   },
   PATIENCE,
 );

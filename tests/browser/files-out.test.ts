@@ -103,9 +103,9 @@ test.each([
     // The file is seen beside its list, without going down the page first.
     expect(preview.y).toBeLessThan(height / 3);
     const text = page.getByRole("textbox", { name: /^Text of / });
-    expect(await text.count()).toBe(0);
+    await expect.poll(() => text.count()).toBe(0);
     const beside = page.getByRole("button", { name: "Text and findings" });
-    expect(await beside.getAttribute("aria-expanded")).toBe("false");
+    await expect.poll(() => beside.getAttribute("aria-expanded")).toBe("false");
     await beside.press("Enter");
     await text.waitFor();
     await expect.poll(() => page.locator("aside").evaluate(isInSight)).toBe(true);
@@ -177,7 +177,7 @@ test(
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Enter");
     const pressed = page.locator('.file-list button[aria-pressed="true"]');
-    expect(await pressed.textContent()).toMatch(/\.dxf/);
+    await expect.poll(() => pressed.textContent()).toMatch(/\.dxf/);
     // From the list on by Tab to the button that saves the file.
     const all = await page.locator(".file-list button").count();
     const save = page.getByRole("button", { name: /^Save this file/ });
@@ -192,10 +192,10 @@ test(
     expect(download.suggestedFilename()).toMatch(/\.dxf$/);
     write("panel.yaml", (before) => before.replace("revision: A", "revision: B"));
     await page.getByRole("alert").filter({ hasText: "The design has changed" }).waitFor();
-    expect(await save.getAttribute("aria-disabled")).toBe("true");
+    await expect.poll(() => save.getAttribute("aria-disabled")).toBe("true");
     await page.getByRole("button", { name: "Make it again" }).click();
     await page.getByRole("alert").waitFor({ state: "detached", timeout: PATIENCE });
-    expect(await save.getAttribute("aria-disabled")).toBe("false");
+    await expect.poll(() => save.getAttribute("aria-disabled")).toBe("false");
   },
   PATIENCE,
 );
@@ -250,6 +250,8 @@ test(
     const buttons = page.locator(".file-list button");
     for (const button of await buttons.all()) {
       await button.click();
+      const [path = ""] = ((await button.textContent()) ?? "").split(" ");
+      await page.locator(".preview-bar b").getByText(path, { exact: true }).waitFor();
       const foreign = ".job-pack :is(script, b:has(> b), iframe, object)";
       expect(await page.locator(foreign).count()).toBe(0);
       expect(await page.locator(".file-preview img:not(.picture-preview)").count()).toBe(0);

@@ -125,11 +125,11 @@ test(
     const { page } = await startBrowser(profile, second.address);
     const card = page.locator(".decision").filter({ hasText: "were not saved" });
     await card.getByRole("button", { name: /^See what differs/ }).click();
-    expect(await card.locator("del").textContent()).toBe("− revision: B\n");
+    await expect.poll(() => card.locator("del").textContent()).toBe("− revision: B\n");
     await card.getByRole("button", { name: /^Restore/ }).click();
     await page.locator(".file-bar").getByText(`Not saved: ${PANEL}`).waitFor();
     // The last edit was younger than two seconds: it may be there or not.
-    expect(await textIn(page, PANEL)).toMatch(/revision: [CD]/);
+    await expect.poll(() => textIn(page, PANEL)).toMatch(/revision: [CD]/);
     while (!(await textIn(page, PANEL))?.includes("revision: A"))
       await page.getByRole("button", { name: /^Undo: write/ }).click();
     await page.keyboard.press("Control+s");

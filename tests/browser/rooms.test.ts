@@ -63,6 +63,7 @@ describe.each(["light", "dark"] as const)("axe-core in %s", (scheme) => {
     await panel.emulateMedia({ colorScheme: scheme });
     await openLoose(panel, faultyDesign.files);
     await panel.locator('[data-component="full"]').first().click();
+    await panel.locator(".deeds").waitFor();
     expect(await axeFindings(panel)).toEqual([]);
     await panel.close();
 
@@ -164,9 +165,11 @@ test("a shape that changes on the disk is drawn anew in the console's room, one 
     }
   };
   const first = await resting();
+  // The page is told, and fetches the shape again.
+  const fetched = page.waitForResponse((answer) => answer.url().includes("/design/shapes/"));
   writeFileSync(shape, tetrahedron(100));
-  await page.waitForTimeout(4000);
-  expect(await frames()).toBe(first);
+  await (await fetched).finished();
+  expect(await resting()).toBe(first);
   writeFileSync(shape, tetrahedron(400));
   await expect.poll(frames, { timeout: 10_000 }).toBeGreaterThan(first);
   await page.close();
@@ -192,7 +195,7 @@ test("a reading that takes longer than half a second shows that it goes on, and 
   isHeld = false;
   await page.getByRole("button", { name: "Give it up" }).click();
   await page.getByRole("status").filter({ hasText: "was given up" }).waitFor();
-  expect(await page.getByRole("progressbar").count()).toBe(0);
+  await expect.poll(() => page.getByRole("progressbar").count()).toBe(0);
   for (const done of held) done();
   const open = page.getByLabel("Open files");
   await open.setInputFiles([]);

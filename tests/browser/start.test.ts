@@ -7,6 +7,7 @@ import { layDesign } from "../support/desk-page.ts";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
 import type { DesignInput } from "../support/pack-hashes.ts";
 import { faultyDesign, soundDesign } from "../support/page-designs.ts";
+import { isRead, strike } from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -45,8 +46,8 @@ describe("a page without a design", () => {
     await page.getByRole("button", { name: "Console", exact: true }).waitFor();
     await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
     const choice = page.getByRole("combobox", { name: "Panel", exact: true });
-    expect(await choice.locator("option").count()).toBe(13);
-    expect(await choice.inputValue()).toBe("winch");
+    await expect.poll(() => choice.locator("option").count()).toBe(13);
+    await expect.poll(() => choice.inputValue()).toBe("winch");
     const ofLater = /start-room|pictures\/|console[.-]|pack[.-]|panel-answers|three|wasm/;
     expect(loaded.filter((address) => ofLater.test(address))).toEqual([]);
     expect(complaints).toEqual([]);
@@ -69,7 +70,9 @@ describe("a page without a design", () => {
     await page.getByRole("status").filter({ hasText: "Opened: 2 files" }).waitFor();
     for (const done of held) done();
     await page.getByLabel("Example").waitFor();
-    expect(await page.getByRole("application", { name: /^Bilge pumps/ }).count()).toBe(1);
+    await expect
+      .poll(() => page.getByRole("application", { name: /^Bilge pumps/ }).count())
+      .toBe(1);
     expect(await page.locator(".guide").count()).toBe(0);
     await page.close();
   });
@@ -83,7 +86,7 @@ describe("the demo", () => {
     const tile = page.getByRole("button", { name: /^A first panel/ });
     await tile.waitFor();
     const pictures = page.locator(".tile img");
-    expect(await pictures.count()).toBe(3);
+    await expect.poll(() => pictures.count()).toBe(3);
     for (const picture of await pictures.all())
       await expect
         .poll(() => picture.evaluate((image: HTMLImageElement) => image.naturalWidth))
@@ -102,6 +105,7 @@ describe("the demo", () => {
     await guideSays(page, "Take it back");
     await page.keyboard.press("Control+z");
     await guideSays(page, "See what is found");
+    await isRead(page);
     await page.locator(".finding button").first().press("Enter");
     // One panel has no console to step into.
     await guideSays(page, "Begin your own");
@@ -112,6 +116,7 @@ describe("the demo", () => {
     // Remembered: another example is opened without it.
     await page.getByRole("button", { name: "Where to begin" }).click();
     await page.getByRole("button", { name: /^A rack panel/ }).click();
+    await page.getByRole("status").filter({ hasText: "Opened: rack-panel" }).waitFor();
     await page.getByRole("application").waitFor();
     expect(await page.locator(".guide").count()).toBe(0);
     await page.getByRole("button", { name: "Show me round" }).click();
@@ -131,7 +136,7 @@ describe("the guide of the demo, in which nothing is found", () => {
     const says = (words: string): Promise<void> =>
       expect.poll(() => guideWords(page), { timeout: 60_000 }).toContain(words);
     await says("1 of 8: Pick something");
-    expect(await page.locator(".findings h2").textContent()).toContain("0 faults");
+    await expect.poll(() => page.locator(".findings h2").textContent()).toContain("0 faults");
     await page.getByRole("application").focus();
     await page.keyboard.press("Tab");
     await says("Move it");
@@ -139,8 +144,12 @@ describe("the guide of the demo, in which nothing is found", () => {
     await says("Take it back");
     await page.keyboard.press("Control+z");
     await says("4 of 8: Do something wrong");
-    // Onto its neighbour, wherever that is, or over the edge.
-    for (let step = 0; step < 12; step += 1) await page.keyboard.press("Shift+ArrowRight");
+    // Onto its neighbour, wherever that is, or over the edge: one step, to be taken back as one.
+    await isRead(page);
+    await strike(
+      page,
+      Array.from({ length: 12 }, () => "Shift+ArrowRight"),
+    );
     await says("5 of 8: See what is found");
     const finding = page.locator(".finding.fault button").first();
     await finding.press("Enter");
@@ -175,9 +184,9 @@ describe("a list", () => {
     await page.getByRole("button", { name: "Arrange it" }).click();
     await page.getByRole("application", { name: /from the front: 2 components/ }).waitFor();
     await page.getByText("Not saved: new-panel.yaml").waitFor();
-    const text = await page.getByLabel("Text of new-panel.yaml").inputValue();
-    expect(text).toContain("mount: box-lid");
-    expect(text).toContain("width: 152.4 mm");
+    const text = page.getByLabel("Text of new-panel.yaml");
+    await expect.poll(() => text.inputValue()).toContain("mount: box-lid");
+    expect(await text.inputValue()).toContain("width: 152.4 mm");
     expect(complaints).toEqual([]);
     await page.close();
   });
@@ -189,6 +198,7 @@ test("a page that is served with a design opens it, with the guide at hand", asy
   const page = await stand.browser.newPage();
   await page.goto(server.address);
   await page.getByRole("application").waitFor();
+  await isRead(page);
   expect(await page.locator(".start, .guide").count()).toBe(0);
   await page.getByRole("button", { name: "Show me round" }).click();
   await guideSays(page, "Pick something");
@@ -202,6 +212,7 @@ async function openedAt(width: number, height: number): Promise<Page> {
   await page.setViewportSize({ width, height });
   await page.getByLabel("Open files").setInputFiles(looseFiles(faultyDesign));
   await page.getByRole("application").waitFor();
+  await isRead(page);
   return page;
 }
 
@@ -223,6 +234,7 @@ describe.each([
   test("every control is a target of 24 px, and nothing lies beside the page", async () => {
     const page = await openedAt(width, height);
     await page.locator('[data-component="full"]').first().click();
+    await page.locator(".deeds").waitFor();
     await page.locator(".open-menu summary").click();
     expect(await page.evaluate(smallTargets)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
