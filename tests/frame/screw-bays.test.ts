@@ -229,7 +229,7 @@ test("a rack measured wider than its screws stand is told what clear width does"
 
 test("a bay of screws without a panel or a width is told to say one", () => {
   expect(saidOf({ ...CORNERS, panels: {} }).find((line) => line.startsWith("parts/"))).toMatch(
-    /^parts\/frame-bay: Nothing says how wide desk is .* Write clear-width: 120 mm/,
+    /^parts\/frame-bay: Nothing says how wide desk is .* write it as clear-width/,
   );
 });
 

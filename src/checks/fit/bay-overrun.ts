@@ -2,9 +2,9 @@
 
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import { decimal } from "../../geometry/number.ts";
 import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import type { BayLayout, PlacedPanel } from "../../layout/console/console-layout.ts";
+import { neededLength } from "../needed-length.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { BayFacts, BayRule } from "./console-rule.ts";
 
@@ -45,7 +45,7 @@ const overrun = (
   const span = spanOf(bay.design.written, "length");
   const words = lengthWords(facts, span);
   const others = beyond > 1 ? `, with ${beyond - 1} more panels,` : "";
-  const needed = neededLength(bay, last.to);
+  const needed = neededLength(bay, last.to, { texts: facts.texts, span }).text;
   return finding(entry, {
     message: `${last.panel.name}${others} ends ${words(last.to, bay.length)} along bay ${bay.id}, which is ${words(bay.length, last.to)} long: ${words(last.to - bay.length, 0)} too much. length: ${needed} holds it.`,
     span,
@@ -56,11 +56,4 @@ const overrun = (
     source: { kind: "geometry", name: `the length of bay ${bay.id}` },
     remedies: [{ title: `length: ${needed}`, edits: [facts.edit(span, needed)] }],
   });
-};
-
-const neededLength = ({ mount, pitch }: BayLayout, to: number): string => {
-  const { unit } = mount.height;
-  return unit === "mm"
-    ? `${decimal(Math.ceil(to * 1000 - arithmeticNoise) / 1000, 3)} mm`
-    : `${Math.ceil(to / pitch - arithmeticNoise)} ${unit}`;
 };

@@ -40,6 +40,7 @@ const tooHigh = (
   const raise = raising(
     bays.map(({ layout }) => layout),
     height - high,
+    texts,
   );
   return [
     finding(entry, {
@@ -48,7 +49,7 @@ const tooHigh = (
       measured: measureMm(high),
       limit: measureMm(height),
       source: { kind: "geometry", name: "knees and panels lie apart" },
-      remedies: [raise.remedy(texts)],
+      remedies: [raise.remedy],
     }),
   ];
 };

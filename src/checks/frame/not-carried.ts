@@ -9,12 +9,15 @@ import {
   type Measure,
 } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { mm } from "../../geometry/quantity.ts";
 import type { BayLayout, ConsoleLayout } from "../../layout/console/console-layout.ts";
 import type { BayFault, CarryingFault } from "../../parts/frame/bay-faults.ts";
 import { carriedBays } from "../../parts/frame/carried-bays.ts";
 import { BAY_NOT_CARRIED, BAYS_CROSS } from "../../parts/frame/codes.ts";
 import type { FrameSheet } from "../../parts/frame/planned-frame.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { keyRemedy } from "../key-remedy.ts";
+import { neededLength } from "../needed-length.ts";
+import { lengthWords, measureMm, millimetres } from "../words.ts";
 import { raisedBays, raising } from "./raising.ts";
 
 export interface NotCarriedScene {
@@ -58,7 +61,7 @@ const findingOf = (fault: CarryingFault, scene: NotCarriedScene): Finding => {
 type Worded = Pick<FindingParts, "message" | "measured" | "limit" | "remedies">;
 
 const wordsOf = (bay: BayLayout, fault: BayFault, scene: NotCarriedScene): Worded => {
-  const { id, mount, length } = bay;
+  const { id, mount } = bay;
   switch (fault.kind) {
     case "off-plane":
       return {
@@ -70,7 +73,7 @@ const wordsOf = (bay: BayLayout, fault: BayFault, scene: NotCarriedScene): Worde
       return { message: `The panels of ${id} look down, or along its own cheeks.` };
     case "no-width":
       return {
-        message: `Nothing says how wide ${id} is between its rails: its mount ${mount.id} leaves that open, and no panel stands on it. Write clear-width: 120 mm, as wide as its panels will be, or put a panel on it.`,
+        message: `Nothing says how wide ${id} is between its rails: its mount ${mount.id} leaves that open, and no panel stands on it. Measure what its panels go in between and write it as clear-width, or put a panel on it.`,
       };
     case "clear-too-narrow":
       return {
@@ -87,11 +90,7 @@ const wordsOf = (bay: BayLayout, fault: BayFault, scene: NotCarriedScene): Worde
     case "too-low":
       return tooLow(bay, fault, scene);
     case "too-short":
-      return {
-        message: `${id} is ${decimal(length, 2)} mm long, and two ribs with their webs take ${decimal(fault.least, 2)} mm.`,
-        measured: measureMm(length),
-        limit: measureMm(fault.least),
-      };
+      return tooShort(bay, fault, scene);
   }
 };
 
@@ -100,27 +99,91 @@ const tooLow = (
   { reaches, least, depth }: BayFault & { readonly kind: "too-low" },
   scene: NotCarriedScene,
 ): Worded => {
-  const by = least - reaches;
-  const raise = raising([bay], by);
-  const advice = depth > 0 ? `, and so does depth: ${depth} mm` : "";
+  const { layout, texts } = scene;
+  const raise = raising([bay], least - reaches, texts);
+  const higher = triedWith(raisedBays(layout, [bay.id], raise.by), { bay, kind: "too-low" }, scene);
+  const shallower =
+    depth > 0
+      ? triedWith(withBay(layout, { ...bay, depth: mm(depth) }), { bay, kind: "too-low" }, scene)
+      : null;
+  const works = [
+    ...(higher.works ? [raise.words] : []),
+    ...(shallower?.works === true ? [`depth: ${depth} mm`] : []),
+  ];
+  const advice =
+    works.length > 0
+      ? `${works.join(" does, and so does ")}${works.length > 1 ? "" : " does"}.`
+      : inTheWay("Higher", higher);
   return {
-    message: `The ribs of ${bay.id} reach down to ${decimal(reaches, 2)} mm and may reach to ${decimal(least, 2)} mm, just over the floor board: ${decimal(by, 2)} mm too low. ${raise.words} does${advice}.`,
+    message: `The ribs of ${bay.id} reach down to ${millimetres(reaches, least)} and may reach to ${millimetres(least, reaches)}, just over the floor board: ${millimetres(least - reaches, 0)} too low. ${advice}`,
     measured: measureMm(reaches),
     limit: measureMm(least),
-    remedies: isCarriedAt(bay, raise.by, scene) ? [raise.remedy(scene.texts)] : [],
+    remedies: higher.works ? [raise.remedy] : [],
   };
 };
 
-/** Nothing is against it where the bay stands that much higher: other bays of its row neither. */
-const isCarriedAt = (bay: BayLayout, by: number, { layout, sheet }: NotCarriedScene): boolean => {
-  const { design, thickness } = sheet;
-  const raised = carriedBays(raisedBays(layout, [bay.id], by), design, thickness);
-  if (raised.kind === "carried") return true;
-  return !raised.faults.some(
-    (fault) =>
-      (fault.kind === "bay" && fault.bay.id === bay.id) ||
-      (fault.kind === "crossing" && (fault.bay.id === bay.id || fault.other.id === bay.id)),
+const tooShort = (
+  bay: BayLayout,
+  { least }: BayFault & { readonly kind: "too-short" },
+  scene: NotCarriedScene,
+): Worded => {
+  const { id, length, design } = bay;
+  const { layout, texts } = scene;
+  const span = spanOf(design.written, "length");
+  const words = lengthWords({ texts }, span);
+  const needed = neededLength(bay, least, { texts, span });
+  const longer = withBay(layout, { ...bay, length: needed.length });
+  const tried = triedWith(longer, { bay, kind: "too-short" }, scene);
+  const advice = tried.works ? `length: ${needed.text} does.` : inTheWay("Longer", tried);
+  return {
+    message: `${id} is ${words(length, least)} long, and two ribs with their webs take ${words(least, length)}, ${words(least - length, 0)} more. ${advice}`,
+    measured: measureMm(length),
+    limit: measureMm(least),
+    remedies: tried.works
+      ? [
+          keyRemedy(
+            { texts },
+            { file: span.file, path: ["bays", id], key: "length", value: needed.text },
+          ),
+        ]
+      : [],
+  };
+};
+
+const inTheWay = (how: string, { meets }: Tried): string =>
+  meets.length === 0
+    ? "Move it, or what stands about it."
+    : `${how} by that it would meet ${meets.join(" and ")}, which has to give way.`;
+
+const withBay = (layout: ConsoleLayout, changed: BayLayout): ConsoleLayout => ({
+  ...layout,
+  bays: layout.bays.map((bay) => (bay.id === changed.id ? changed : bay)),
+});
+
+interface Tried {
+  /** The fault is gone, and nothing is in the bay's way. */
+  readonly works: boolean;
+  /** Bays of its row. */
+  readonly meets: readonly string[];
+}
+
+/** Other bays may have faults of their own; what crosses is known once those are gone. */
+const triedWith = (
+  layout: ConsoleLayout,
+  { bay: { id }, kind }: { readonly bay: BayLayout; readonly kind: BayFault["kind"] },
+  { sheet: { design, thickness } }: NotCarriedScene,
+): Tried => {
+  const carried = carriedBays(layout, design, thickness);
+  if (carried.kind === "carried") return { works: true, meets: [] };
+  const meets = carried.faults.flatMap((fault) => {
+    if (fault.kind !== "crossing") return [];
+    const { bay, other } = fault;
+    return bay.id === id ? [other.id] : other.id === id ? [bay.id] : [];
+  });
+  const isStill = carried.faults.some(
+    (fault) => fault.kind === "bay" && fault.bay.id === id && fault.fault.kind === kind,
   );
+  return { works: meets.length === 0 && !isStill, meets };
 };
 
 const inDegrees = (value: number): Measure => ({ value: Number(decimal(value, 6)), unit: "deg" });

@@ -95,7 +95,7 @@ const holeTooWide = (
   }: { readonly hole: number; readonly own: number; readonly limit: RailHoleLimit },
   remedy: Remedy,
 ): Worded => ({
-  message: `The rails of ${id}: holes of ${millimetres(hole, limit.most)} run into ${INTO[limit.kind]}; less than ${millimetres(limit.most, hole)} leaves wood between them. hole: ${decimal(own, 3)} mm, as wide as the panels' own, does.`,
+  message: `The rails of ${id}: holes of ${decimal(hole, 3)} mm run into ${INTO[limit.kind]}; less than ${decimal(limit.most, 3)} mm leaves wood between them. hole: ${decimal(own, 3)} mm, as wide as the panels' own, does.`,
   measured: measureMm(hole),
   limit: measureMm(limit.most),
   remedies: [remedy],
