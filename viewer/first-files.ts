@@ -12,6 +12,10 @@ export function firstFiles(texts: DesignTexts): readonly string[] {
     .sort();
 }
 
+/** Whether one of them says that it is a panel or a console. */
+export const holdsDesign = (texts: DesignTexts): boolean =>
+  [...texts.values()].some((text) => ["panel", "console"].includes(kindOf(text) ?? ""));
+
 /** The nearest to the root first, then by path. */
 export const consolesIn = (texts: DesignTexts): readonly string[] =>
   [...texts]

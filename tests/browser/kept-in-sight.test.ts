@@ -99,3 +99,20 @@ test("a text of 200,000 lines is refused for its size without its lines being nu
   expect(complaints).toEqual([]);
   await page.close();
 }, 60_000);
+
+test("files without a panel leave what is open in its place, and it is said why", async () => {
+  const { page, complaints } = await benchWith(stand, PANEL);
+  await page.getByLabel("Open files").setInputFiles({
+    name: "shed.yaml",
+    mimeType: "text/yaml",
+    buffer: Buffer.from("consolewright: 1\nkind: workshop\nname: shed\n"),
+  });
+  await page
+    .locator(".file-news")
+    .filter({ hasText: "Not opened: shed.yaml is neither a panel nor a console" })
+    .waitFor();
+  await page.getByRole("application", { name: /^Pumps from the front/ }).waitFor();
+  await textHas(page, PANEL);
+  expect(complaints).toEqual([]);
+  await page.close();
+});

@@ -3,6 +3,7 @@
 
 import { binariesOf } from "../../src/design/includes.ts";
 import { choosePanel, progress } from "../desk.ts";
+import { holdsDesign } from "../first-files.ts";
 import { beginGuideOnce, openStart } from "../start/start-state.ts";
 import { exampleNames, exampleTexts, loadExamples } from "./examples.ts";
 import { isServed } from "./is-served.ts";
@@ -12,9 +13,10 @@ import { namedBytes } from "./named-bytes.ts";
 import { pickFolder } from "./pick-folder.ts";
 import { findRecovery, keepNow, leftOver, offered } from "./recovery.ts";
 import { openStore } from "./saving.ts";
+import { asSentence } from "./sentence.ts";
 import { findSnapshots } from "./snapshots.ts";
 import type { Store } from "./store.ts";
-import { stored, tell } from "./stored-state.ts";
+import { refuse, store, stored, tell } from "./stored-state.ts";
 
 /** What is shown to somebody who has asked for nothing yet. */
 const DEMO = "tug-trainer";
@@ -59,7 +61,7 @@ async function openServed(): Promise<void> {
   const { serverStore } = await import("./server-store.ts");
   const served = await serverStore();
   if (served.kind === "store") await open(served.store);
-  else progress.value = { kind: "refused", why: served.why };
+  else progress.value = { kind: "refused", why: asSentence(served.why) };
   // An address with another key in the same window: nothing is loaded anew by itself.
   window.addEventListener("hashchange", () => {
     if (progress.value.kind === "refused") location.reload();
@@ -100,32 +102,42 @@ export interface PathedFile {
 export async function openPathed(files: readonly PathedFile[]): Promise<void> {
   const designs = files.filter(({ path }) => /\.ya?ml$/i.test(path));
   if (designs.length === 0) {
-    progress.value = {
-      kind: "refused",
-      why: "None of these is a design file (.yaml).",
-    };
+    refuseFiles("None of these is a design file (.yaml).");
     return;
   }
   const texts = await Promise.all(
     designs.map(async ({ path, file }): Promise<[string, string]> => [path, await file.text()]),
   );
+  // Where nothing is open the reader says what is wrong with it.
+  if (store.value !== null && !holdsDesign(new Map(texts))) {
+    const names = texts.map(([path]) => path).join(", ");
+    refuseFiles(`Not opened: ${names} is neither a panel nor a console, by its "kind".`);
+    return;
+  }
   const named = new Set(texts.flatMap(([path, text]) => binariesOf(path, text)));
   const others = await namedBytes(files.filter(({ path }) => named.has(path)));
   const what = designs.length === 1 ? designs[0]!.path : `${designs.length} files`;
   await open(looseStore(what, new Map(texts), others));
 }
 
+/** What is open stays open, and why nothing else is. */
+function refuseFiles(why: string): void {
+  const open = store.value;
+  if (open === null) progress.value = { kind: "refused", why };
+  else refuse(`${why} ${open.name} stays open.`);
+}
+
 /** How many designs were asked for since the page began. */
 let openings = 0;
 
-async function open(store: Store, first: FirstPanel | null = null): Promise<boolean> {
+async function open(next: Store, first: FirstPanel | null = null): Promise<boolean> {
   openings += 1;
-  const leave = await leaveFor(store.name);
+  const leave = await leaveFor(next.name);
   if (leave.kind === "stay") return false;
   await keepNow();
-  const why = await openStore(store, first?.file ?? null);
+  const why = await openStore(next, first?.file ?? null);
   if (why !== null) {
-    progress.value = { kind: "refused", why };
+    progress.value = { kind: "refused", why: asSentence(why) };
     return false;
   }
   if (leave.news !== null) tell(leave.news);
