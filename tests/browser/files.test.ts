@@ -281,11 +281,15 @@ describe("what can't be written", () => {
     await stop();
     await news(page, "The server does not answer");
     await page.keyboard.press("Control+s");
-    await news(page, "Not saved");
+    await news(page, "Not saved: the server does not answer");
+    const told = (await page.locator(".file-news").textContent()) ?? "";
+    // Once, in whole sentences.
+    expect(told.match(/server does not answer/g)).toHaveLength(1);
+    expect(told).not.toMatch(/\.\.|`/);
     await marked(page, `Not saved: ${PANEL}`);
     const next = await serve(built, { port: Number(new URL(address).port) });
     onTestFinished(next.close);
-    await news(page, "open the address that `view` has printed");
+    await news(page, "open the address that the program has printed");
     // As when the new address is opened in the same window: only what follows # differs, nothing is loaded anew.
     await page.evaluate((hash) => {
       location.hash = hash;
@@ -303,7 +307,7 @@ describe("what can't be written", () => {
     const { page, address } = await opened();
     const other = await page.context().newPage();
     await other.goto(address.replace(/#.*/, ""));
-    await other.getByText("open the address that `view` has printed").waitFor();
+    await other.getByText("open the address that the program has printed").waitFor();
   });
 });
 

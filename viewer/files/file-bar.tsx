@@ -4,6 +4,7 @@ import type { JSX } from "preact";
 import { nextRedo, nextUndo, progress, redo, refusedStep, undo } from "../desk.ts";
 import { inTurn } from "../when-current.ts";
 import { save } from "./saving.ts";
+import { asSentence, unstopped } from "./sentence.ts";
 import { fileNews, gone, lostStore, store, unsaved } from "./stored-state.ts";
 
 export function FileBar(): JSX.Element | null {
@@ -61,8 +62,12 @@ function Act({ words, about, keys, act }: ActProps): JSX.Element {
   );
 }
 
-const newsWords = (): string =>
-  [lostStore.value, refusedStep.value, fileNews.value?.words].filter(isSaid).join(" ");
-
-const isSaid = (words: string | null | undefined): words is string =>
-  words !== null && words !== undefined;
+function newsWords(): string {
+  const lost = lostStore.value;
+  const news = fileNews.value?.words ?? null;
+  // What was refused for the same reason has said it.
+  const isSaid = lost !== null && (news?.includes(unstopped(lost)) ?? false);
+  return [lost === null || isSaid ? null : asSentence(lost), refusedStep.value, news]
+    .filter((words) => words !== null)
+    .join(" ");
+}

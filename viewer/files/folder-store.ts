@@ -63,7 +63,7 @@ async function load(folder: FileSystemDirectoryHandle): Promise<LoadOutcome> {
       },
     };
   } catch (reason) {
-    return { kind: "trouble", why: `${folder.name} can't be read: ${wordsOf(reason)}` };
+    return { kind: "trouble", why: `the folder ${folder.name} can't be read: ${wordsOf(reason)}` };
   }
 }
 
@@ -220,7 +220,7 @@ function follow(folder: FileSystemDirectoryHandle, { changed, lost }: Following)
       seen = now;
       lost(null);
     } catch (reason) {
-      lost(`${folder.name} can't be read: ${wordsOf(reason)}`);
+      lost(`the folder ${folder.name} can't be read: ${wordsOf(reason)}`);
     }
   }, LOOK_MS);
   return () => clearInterval(timer);

@@ -15,6 +15,7 @@ import {
 } from "../desk.ts";
 import { EMPTY_HISTORY, type History } from "../history.ts";
 import { type Conflict, type Reconciled, reconcile } from "./reconcile.ts";
+import { unstopped } from "./sentence.ts";
 import type { Store, StoredDesign, TextChange } from "./store.ts";
 import {
   conflicts,
@@ -216,7 +217,7 @@ async function trySave(): Promise<boolean> {
     case undefined:
       return false;
     case "refused":
-      refuse(`Not saved: ${outcome.why}. Nothing is lost: the edits are still here.`);
+      refuse(`Not saved: ${unstopped(outcome.why)}. Nothing is lost: the edits are still here.`);
       return false;
     case "saved":
       stored.value = new Map([...stored.value, ...changes.map(writtenPair)]);

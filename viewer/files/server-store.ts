@@ -29,7 +29,7 @@ const key = (): string => new URLSearchParams(location.hash.slice(1)).get("key")
 const ask = (address: string, init: RequestInit = {}): Promise<Response> =>
   fetch(address, { ...init, headers: { authorization: `Bearer ${key()}` } });
 
-const NO_ANSWER = "The server does not answer: `view` has ended, or this machine is asleep.";
+const NO_ANSWER = "the server does not answer: it has ended, or this machine is asleep";
 
 type AskedDesign =
   | { readonly kind: "message"; readonly message: DesignMessage }
@@ -48,7 +48,7 @@ async function askDesign(): Promise<AskedDesign> {
 
 async function refusalOf(answer: Response): Promise<string> {
   if (answer.status === 401)
-    return "This address lacks the key of the server's present run: open the address that `view` has printed.";
+    return "this address lacks the key of the server's present run: open the address that the program has printed";
   const reply: SaveReply = await answer.json();
   return reply.kind === "refused" ? reply.why : `the server answers ${answer.status}`;
 }
