@@ -27,7 +27,7 @@ export async function leaveFor(next: string): Promise<Leave> {
   const now = store.value;
   if (left.length === 0 || now === null) return { kind: "go", news: null };
   if (!isExample(now)) return asked(next);
-  const news = `Not saved, but kept here: ${left.join(", ")} of ${now.name}. Open ${now.name} again, and it is offered.`;
+  const news = `Your edits of ${left.join(", ")} of ${now.name} are kept in this browser. Open ${now.name} again, and they are offered.`;
   return { kind: "go", news };
 }
 
