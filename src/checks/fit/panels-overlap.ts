@@ -4,9 +4,10 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import { arithmeticNoise } from "../../geometry/tolerance.ts";
-import type { BayLayout, FreeRun, PlacedPanel } from "../../layout/console/console-layout.ts";
+import type { BayLayout } from "../../layout/console/console-layout.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { BayFacts, BayRule } from "./console-rule.ts";
+import { freeModuleOfTrain, type InBay, panelsOfBay, trainOf } from "./panel-train.ts";
 
 const entry: CodeEntry = {
   code: "fit/panels-overlap",
@@ -32,17 +33,15 @@ export const panelsOverlap: BayRule = {
 };
 
 interface Run {
-  readonly panel: PlacedPanel;
+  readonly panel: InBay;
   readonly from: number;
   readonly to: number;
 }
 
 const panelsIn = (bay: BayLayout, { layout }: BayFacts): readonly Run[] =>
-  layout.panels.flatMap((panel) =>
-    panel.place.kind === "bay" && panel.place.bay === bay.id
-      ? [{ panel, from: panel.place.from, to: panel.place.to }]
-      : [],
-  );
+  panelsOfBay(bay, layout)
+    .map((panel) => ({ panel, from: panel.place.from, to: panel.place.to }))
+    .toSorted((a, b) => a.from - b.from);
 
 const overlap = (
   bay: BayLayout,
@@ -52,27 +51,29 @@ const overlap = (
   const { written, module } = second.panel.use;
   const span = module === null ? written.span : spanOf(written, "module");
   const words = lengthWords(facts, undefined);
-  const room = second.to - second.from;
-  const free = bay.free.find((run) => run.to - run.from >= room - arithmeticNoise);
+  const all = panelsOfBay(bay, facts.layout);
+  const [, ...behind] = trainOf(second.panel, all);
+  const free = freeModuleOfTrain([second.panel, ...behind], all, bay);
   return finding(entry, {
-    message: `${second.panel.name} begins ${words(second.from, first.to)} along bay ${bay.id}, and ${first.panel.name} ends at ${words(first.to, second.from)}: ${words(first.to - second.from, 0)} are wanted by both.${advice(free, bay)}`,
+    message: `${second.panel.name} begins ${words(second.from, first.to)} along bay ${bay.id}, and ${first.panel.name} ends at ${words(first.to, second.from)}: ${words(first.to - second.from, 0)} are wanted by both.${advice(free, behind, bay)}`,
     span,
     related: [{ what: first.panel.name, span: first.panel.use.written.span }],
     subjects: [second.panel.name, first.panel.name],
     measured: measureMm(second.from),
     limit: measureMm(first.to),
     source: { kind: "geometry", name: `where ${first.panel.name} ends` },
-    remedies:
-      free === undefined || module === null ? [] : [moved(moduleOf(free, bay), span, facts)],
+    remedies: free === null || module === null ? [] : [moved(decimal(free, 3), span, facts)],
   });
 };
 
-const advice = (free: FreeRun | undefined, bay: BayLayout): string =>
-  free === undefined
-    ? ` No run of free modules in bay ${bay.id} is long enough.`
-    : ` module: ${moduleOf(free, bay)} is free.`;
-
-const moduleOf = (free: FreeRun, bay: BayLayout): string => decimal(free.from / bay.pitch, 3);
+const advice = (free: number | null, behind: readonly InBay[], bay: BayLayout): string => {
+  const followers = behind.map(({ name }) => name).join(", ");
+  const are = behind.length === 1 ? "follows" : "follow";
+  const train = behind.length === 0 ? "" : `, and ${followers} ${are}`;
+  if (free !== null) return ` module: ${decimal(free, 3)} is free${train}.`;
+  const them = behind.length === 0 ? "it" : `it and ${followers}, which ${are}`;
+  return ` No place in bay ${bay.id} is free for ${them}.`;
+};
 
 const moved = (
   module: string,
