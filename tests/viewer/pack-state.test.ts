@@ -45,7 +45,7 @@ const zipOf = (texts: DesignTexts): object => ({
 const { chooseConsole, giveUpReading, openDesign, takeBinaries } = await import(
   "../../viewer/desk.ts"
 );
-const { askConsole, isOutOfDate, makePack, shown, want, whole } = await import(
+const { askConsole, isOutOfDate, makePack, news, shown, want, whole } = await import(
   "../../viewer/job-pack/pack-state.ts"
 );
 
@@ -106,4 +106,13 @@ test("a reading that was given up takes no pack away", async () => {
   await made(makePack(want.value));
   giveUpReading();
   expect(shown.value?.made.zip?.name).toBe("one.yaml");
+});
+
+test("while another pack is made nothing is said of the one before", async () => {
+  await made(makePack(want.value));
+  expect(news.value).not.toBe("");
+  const run = makePack(ALL);
+  expect(news.value).toBe("");
+  await made(run);
+  expect(news.value).toBe("one.yaml is made.");
 });

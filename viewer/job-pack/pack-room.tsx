@@ -256,7 +256,7 @@ function Held({ held }: { readonly held: readonly HeldPack[] }): JSX.Element | n
                   {placed.finding.message}
                 </button>{" "}
                 <span class="quiet">
-                  {placed.finding.span.file}, line {placed.line}; {placed.finding.code}
+                  {placed.finding.span.file}, line {placed.line}
                 </span>
               </li>
             ))}

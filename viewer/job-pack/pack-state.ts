@@ -90,6 +90,8 @@ export const makePack = async (wanted: PackWant): Promise<void> => {
   const key = keyOf(wanted);
   const of = { texts: texts.value, binaries: binaries.value };
   making.value = { kind: "running", want: wanted, words: "beginning" };
+  // It is of another pack, or of this one as it was.
+  news.value = "";
   const mine = runPack(wanted, sourcesOf(of.texts), (words) => {
     if (run === mine) making.value = { kind: "running", want: wanted, words };
   });

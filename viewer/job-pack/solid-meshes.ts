@@ -45,7 +45,6 @@ export const solidMeshes = (
 };
 
 const told = (bodies: readonly SolidBody[], more: string): ReadSolid => {
-  const triangles = bodies.reduce((sum, body) => sum + body.triangles.length / 3, 0);
-  const count = bodies.length === 1 ? "1 body" : `${bodies.length} bodies`;
-  return { bodies, words: `${count}, ${triangles} triangles.${more}` };
+  const count = bodies.length === 1 ? "One solid piece" : `${bodies.length} solid pieces`;
+  return { bodies, words: `${count}.${more}` };
 };
