@@ -1,5 +1,6 @@
 // A console on paper: plan, side, front, and sections across each bay, where its text asks for them or across its middle, each
-// on its own sheet at a standard scale, named and dimensioned. Plain engineering drawing: what is hidden is not drawn, what is in front of the cut neither.
+// on its own sheet at a standard scale, named and dimensioned. Plain engineering drawing: what is hidden is not drawn, and
+// neither is what lies in front of the cut.
 // `consoleSheets` also gives what the dimensions say, so that they can be held against the layout.
 
 import type { Finding } from "../diagnostics/finding.ts";

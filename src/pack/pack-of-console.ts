@@ -29,8 +29,9 @@ import { partHash } from "./part-hash.ts";
 import { printMismatches } from "./print-mismatches.ts";
 
 /**
- * `only: "fascia"`: the frame's cut files, their key and inspection; no file at all without a frame. `card` changes nothing here: slots of the frame are as
- * wide as its boards are thick, and what is tried in card is in mock-up.pdf. Without a kernel there is no console.glb.
+ * `only: "fascia"`: the frame's cut files, their key and inspection; no file at all without a frame. `card` changes nothing
+ * here: slots of the frame are as wide as its boards are thick, and what is tried in card is in mock-up.pdf. Without a kernel
+ * there is no console.glb.
  */
 export const packOfConsole = (input: ConsoleForPack, options: PackOptions): PanelPack => {
   const cut = frameCutFiles(input);
