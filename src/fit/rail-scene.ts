@@ -2,8 +2,9 @@
 // along it is held against. Each is measured when it is first asked for and kept, since a drag moves along and never turns.
 
 import { mm } from "../geometry/quantity.ts";
-import { type Frame, WORLD } from "../geometry/space/frame.ts";
-import { boxOut, joinedBox, type SpaceBox } from "../geometry/space/space-box.ts";
+import { type Frame, pointOut, WORLD } from "../geometry/space/frame.ts";
+import { boxOut, boxRound, type SpaceBox } from "../geometry/space/space-box.ts";
+import { vector } from "../geometry/space/vector.ts";
 import type { BodyGroup } from "./body-groups.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import { shapePieces } from "./convex/recipe-pieces.ts";
@@ -51,34 +52,16 @@ export const railScene = (groups: readonly BodyGroup[], rail: Frame): RailScene 
 
 const boxOnRail = (body: ConsoleBody, rail: Frame): SpaceBox => {
   const frame = frameSeenFrom(rail, body.frame);
-  return shapePieces(body.shape)
-    .map(({ corners }) => boxOfCorners(corners, frame))
-    .reduce(joinedBox);
-};
-
-const boxOfCorners = (corners: Float64Array, { x, y, z, origin }: Frame): SpaceBox => {
-  let [minX, minY, minZ] = [Infinity, Infinity, Infinity];
-  let [maxX, maxY, maxZ] = [-Infinity, -Infinity, -Infinity];
-  for (let at = 0; at < corners.length; at += 3) {
-    const [cx, cy, cz] = [corners[at]!, corners[at + 1]!, corners[at + 2]!];
-    const seenX = origin.x + (x.x * cx + y.x * cy + z.x * cz);
-    const seenY = origin.y + (x.y * cx + y.y * cy + z.y * cz);
-    const seenZ = origin.z + (x.z * cx + y.z * cy + z.z * cz);
-    if (seenX < minX) minX = seenX;
-    if (seenY < minY) minY = seenY;
-    if (seenZ < minZ) minZ = seenZ;
-    if (seenX > maxX) maxX = seenX;
-    if (seenY > maxY) maxY = seenY;
-    if (seenZ > maxZ) maxZ = seenZ;
-  }
-  return {
-    minX: mm(minX),
-    minY: mm(minY),
-    minZ: mm(minZ),
-    maxX: mm(maxX),
-    maxY: mm(maxY),
-    maxZ: mm(maxZ),
-  };
+  return boxRound(
+    shapePieces(body.shape).flatMap(({ corners }) =>
+      Array.from({ length: corners.length / 3 }, (_, corner) =>
+        pointOut(
+          frame,
+          vector(corners[3 * corner]!, corners[3 * corner + 1]!, corners[3 * corner + 2]!),
+        ),
+      ),
+    ),
+  );
 };
 
 /** The box moved along the bay. */

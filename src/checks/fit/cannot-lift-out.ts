@@ -12,7 +12,7 @@ const entry: CodeEntry = {
   code: "fit/cannot-lift-out",
   severity: "fault",
   title: "a panel that does not come out of its place",
-  why: "Sooner or later every panel comes out. It is tried straight along its normal and, with either end lifted first, tilted up to 45 degrees, each part by convex pieces that hold it: a hollow that nothing passes through may bar a way. Where only neighbours that come out themselves are in the way it is a query: they come out first.",
+  why: "Sooner or later every panel comes out. It is tried straight along its normal and, with either end lifted first, tilted up to 45 degrees, each part by convex pieces that hold it. Such pieces fill its hollows, so that a way that leads through a hollow counts as barred. Where only neighbours that come out themselves are in the way it is a query: they come out first.",
   example: "obstacles:\n  - { name: shelf, box: [120, 200, 5], at: [48, 0, 625] }",
 };
 

@@ -71,7 +71,11 @@ const piecePairs = (
   return pairs.length < 2 ? pairs : pairs.sort((one, other) => one.boxGap - other.boxGap);
 };
 
-/** Of the second shape's pieces, six numbers each; larger when one with more of them comes. */
+/**
+ * Of the second shape's pieces, six numbers each; larger when one with more of them comes. Shared by all calls: it is filled and
+ * read within one run of `piecePairs`, which calls nothing that could come back to it, and the pairs that it gives hold numbers of
+ * their own. With boxes made anew at each call, and lists in between, a step of a drag took 13.0 ms of processor, and 6.6 since.
+ */
 let BOXES = new Float64Array(6 * 64);
 
 /** Pieces that meet, but no deeper than a touch, lie 0 apart where their shrunk selves are nearest. */

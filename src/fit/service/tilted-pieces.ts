@@ -59,8 +59,8 @@ export const tiltedPieces = (turning: Turning): TiltedPieces => {
     boxesMeet: (moving, still, place) => {
       const of = { moving: moving.body, still: still.body, place };
       const [own, others] = [[boxPiece(moving.box)], [boxPiece(still.box)]];
-      const [ownPieces, otherPieces] = [moving, still].map(({ body }) => shapePieces(body.shape));
-      if (ownPieces === undefined || otherPieces === undefined) return true;
+      const ownPieces = shapePieces(moving.body.shape);
+      const otherPieces = shapePieces(still.body.shape);
       return (
         anyMeet(own, others, of) &&
         anyMeet(ownPieces, others, of) &&
