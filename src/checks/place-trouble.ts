@@ -1,17 +1,20 @@
-// Would a thing moved by so much stand well: inside the panel and its rim, off the rails, clear of every other opening,
-// body and hand. A remedy that moves something is asked this first, so that it names a place that works.
+// Would a thing moved by so much stand well: inside the panel and its rim with its legend, off the rails, clear of every other
+// opening, body and hand. A remedy that moves something is asked this first, so that it names a place that works.
 
 import { containsContour } from "../geometry/containment.ts";
 import type { Contour } from "../geometry/contour.ts";
 import { contourDistance } from "../geometry/distance.ts";
 import { type Extent, extent, extentGap, extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
+import { rectangle } from "../geometry/shapes.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import type { LayerLayout, PlacedBody } from "../layout/panel-layout.ts";
 import { seatedLayer } from "../layout/seated-layer.ts";
 import { type HandKind, separation } from "../standards/separation.ts";
 import { houseLimit } from "./house-rule.ts";
+import { isClearInside } from "./layout/clear-inside.ts";
 import { EDGE } from "./layout/edge-limit.ts";
+import { isShown } from "./layout/marking-shapes.ts";
 import { railsMeet, rearBodies } from "./layout/rear.ts";
 import { shareHeight } from "./layout/share-height.ts";
 import { WEB } from "./layout/web-limit.ts";
@@ -45,11 +48,30 @@ export const placeTester = (
   }));
   const bodies = dividedBodies(moved, facts);
   const grasps = dividedGrasps(moved, facts);
+  const markings = movedMarkings(moved, facts);
   return (shift) =>
     openings.every(({ layer, shapes }) => openingsStandWell(shapes, { layer, shift, facts })) &&
     bodiesStandWell(bodies, shift, facts) &&
-    handsHaveRoom(grasps, shift);
+    handsHaveRoom(grasps, shift) &&
+    markings.every(({ box, outline }) => isOnSheet(shiftedBox(box, shift), outline));
 };
+
+interface MarkedBox {
+  readonly box: Extent;
+  readonly outline: Contour;
+}
+
+/** What is set from a component goes with it. */
+const movedMarkings = (moved: ReadonlySet<string>, { layout }: PanelFacts): readonly MarkedBox[] =>
+  layout.markings
+    .filter((marking) => moved.has(marking.owner) && isShown(marking))
+    .map(({ box, layer }) => ({
+      box,
+      outline: layout.layers.find(({ id }) => id === layer)?.outline ?? layout.outline,
+    }));
+
+const isOnSheet = (box: Extent, outline: Contour): boolean =>
+  isClearInside(box, outline, 0) || containsContour(outline, rectangle(box));
 
 const divided = <From, Thing extends { readonly owner: string; readonly contour: Contour }>(
   all: readonly From[],
@@ -87,13 +109,15 @@ const dividedGrasps = (moved: ReadonlySet<string>, { layout }: PanelFacts): Divi
 };
 
 const shifted = <Thing extends Shape>(thing: Thing, { x, y }: Shift): Thing => {
-  const { minX, minY, maxX, maxY } = thing.box;
   return {
     ...thing,
     contour: placedContour(thing.contour, placement(x, y)),
-    box: extent(minX + x, minY + y, maxX + x, maxY + y),
+    box: shiftedBox(thing.box, { x, y }),
   };
 };
+
+const shiftedBox = ({ minX, minY, maxX, maxY }: Extent, { x, y }: Shift): Extent =>
+  extent(minX + x, minY + y, maxX + x, maxY + y);
 
 const openingsStandWell = (
   { moved, rest }: Divided<Shape>,

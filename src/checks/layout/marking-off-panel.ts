@@ -21,7 +21,7 @@ const entry: CodeEntry = {
 
 export const markingOffPanel: Rule = {
   entry,
-  move: null,
+  move: "inward",
   judge: (facts) =>
     facts.layout.markings.filter(isShown).flatMap((marking) => {
       const side = farthestOut(marking, facts.layout);
