@@ -3,25 +3,17 @@
 
 import { describe, expect, test } from "vitest";
 import { namer } from "../../src/arrange/unit-names.ts";
-import type { Edit } from "../../src/design/edit.ts";
 import { source } from "../../src/design/source.ts";
-import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { componentAdded, componentCopied, turned } from "../../viewer/panel/component-edits.ts";
 import { patternOf } from "../../viewer/panel/pattern-edits.ts";
 import { thingsRemoved } from "../../viewer/panel/removal-edits.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
+import { changedText } from "../support/changed-text.ts";
 
 const LAMP = "part: led-5-bezel";
 
 const textOf = (...components: readonly string[]): string =>
   panelText({ height: "16 modules", fixings: "", components });
-
-const changed = (text: string, made: Edit): string => {
-  if (made.kind === "refused") throw new Error(made.why);
-  const applied = applyEdits(text, [made.edit]);
-  if (applied.kind === "refused") throw new Error(applied.why);
-  return applied.text;
-};
 
 const panelFrom = (text: string) => source("panel.yaml", text);
 
@@ -48,7 +40,7 @@ describe("added", () => {
   test("as one line behind the last one, in the file's unit", () => {
     const text = textOf(`a: { ${LAMP}, at: { x: 1 in, y: 2 in } }`);
     const made = componentAdded(panelFrom(text), { name: "b", part: "toggle-6", x: 63.5, y: 50.8 });
-    const next = changed(text, made);
+    const next = changedText(text, made);
     expect(next).toContain("\n  b: { part: toggle-6, at: { x: 2.5 in, y: 2 in } }\n");
     expect(places(next)).toEqual({ a: "25.4, 50.8", b: "63.5, 50.8" });
   });
@@ -59,7 +51,7 @@ describe("added", () => {
     ["a key with nothing behind it", `${panelText({})}components:\n`],
   ])("to a panel with %s", (_name, text) => {
     const made = componentAdded(panelFrom(text), { name: "b", part: "led-5-bezel", x: 40, y: 50 });
-    expect(places(changed(text, made))).toEqual({ b: "40, 50" });
+    expect(places(changedText(text, made))).toEqual({ b: "40, 50" });
   });
 });
 
@@ -74,7 +66,10 @@ describe("copied", () => {
   ];
   test("in the style of the original, at a place of its own, comments left alone", () => {
     const text = textOf(...block);
-    const next = changed(text, componentCopied(panelFrom(text), "a", { name: "c", x: 80, y: 60 }));
+    const next = changedText(
+      text,
+      componentCopied(panelFrom(text), "a", { name: "c", x: 80, y: 60 }),
+    );
     expect(next).toContain(
       "  legend: ONE   # said once\n  c:\n    part: led-5-bezel\n    at: { x: 80 mm, y: 60 mm }\n    legend: ONE\n  # what follows\n",
     );
@@ -83,7 +78,10 @@ describe("copied", () => {
 
   test("of a row, the whole row", () => {
     const text = textOf(`w: { row: { ${LAMP}, count: 2, pitch: 20 mm, x: 30 mm, y: 40 mm } }`);
-    const next = changed(text, componentCopied(panelFrom(text), "w", { name: "v", x: 30, y: 80 }));
+    const next = changedText(
+      text,
+      componentCopied(panelFrom(text), "w", { name: "v", x: 30, y: 80 }),
+    );
     expect(places(next)).toEqual({
       "w.1": "30, 40",
       "w.2": "50, 40",
@@ -96,9 +94,9 @@ describe("copied", () => {
 describe("turned and taken off", () => {
   test("a quarter is written, a whole turn takes the key away", () => {
     const text = textOf(`a: { ${LAMP}, at: { x: 40 mm, y: 50 mm } }`);
-    const quarter = changed(text, turned(panelFrom(text), ["components", "a"], 90));
+    const quarter = changedText(text, turned(panelFrom(text), ["components", "a"], 90));
     expect(quarter).toContain("turn: 90 deg");
-    expect(changed(quarter, turned(panelFrom(quarter), ["components", "a"], 360))).toBe(text);
+    expect(changedText(quarter, turned(panelFrom(quarter), ["components", "a"], 360))).toBe(text);
   });
 
   test("what leaned on it keeps its place", () => {
@@ -109,7 +107,7 @@ describe("turned and taken off", () => {
     );
     const { edit, says } = thingsRemoved(panelFrom(text), ["a"], layoutOf(text));
     expect(says).toEqual(["b keeps its place by its own numbers"]);
-    const next = changed(text, edit);
+    const next = changedText(text, edit);
     expect(places(next)).toEqual({ b: "60, 50", c: "80, 50" });
   });
 });
@@ -126,7 +124,7 @@ describe("set out as a pattern", () => {
     const entries = ["c", "a", "b"];
     const made = patternOf(panelFrom(three), "row", { entries, layout: layoutOf(three) });
     expect(made.says).toBe("row of 3, pitch 20 mm");
-    const next = changed(three, made.edit);
+    const next = changedText(three, made.edit);
     expect(next).toContain('legends: [ONE, TWO, ""]');
     expect(places(next)).toEqual({
       "a.1": "30, 50",
@@ -145,7 +143,7 @@ describe("set out as a pattern", () => {
     );
     const entries = ["n", "w", "s", "e"];
     const made = patternOf(panelFrom(text), "ring", { entries, layout: layoutOf(text) });
-    expect(places(changed(text, made.edit))).toEqual({
+    expect(places(changedText(text, made.edit))).toEqual({
       "n.1": "70, 90",
       "n.2": "90, 70",
       "n.3": "70, 50",

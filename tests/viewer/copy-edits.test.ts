@@ -3,13 +3,12 @@
 
 import { describe, expect, test } from "vitest";
 import { namer } from "../../src/arrange/unit-names.ts";
-import type { Edit } from "../../src/design/edit.ts";
 import { source } from "../../src/design/source.ts";
-import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import type { Shift } from "../../src/layout/separate-moves.ts";
 import { type Copied, thingsCopied } from "../../viewer/panel/copy-edits.ts";
 import { sheetThings } from "../../viewer/panel/sheet-things.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
+import { changedText } from "../support/changed-text.ts";
 
 const LAMP = "part: led-5-bezel";
 const SHIFT: Shift = { x: 40, y: -10 };
@@ -25,17 +24,10 @@ function copied(text: string, entries: readonly string[]): Copied {
   return thingsCopied(source("panel.yaml", text), { entries, shift: SHIFT, layout, nameLike });
 }
 
-const changed = (text: string, edit: Edit): string => {
-  if (edit.kind === "refused") throw new Error(edit.why);
-  const applied = applyEdits(text, [edit.edit]);
-  if (applied.kind === "refused") throw new Error(applied.why);
-  return applied.text;
-};
-
 /** The text after, and what has come to it, each with its place. */
 function added(text: string, made: Copied): { text: string; places: Record<string, string> } {
   if (made.kind === "refused") throw new Error(made.why);
-  const next = changed(text, made.edit);
+  const next = changedText(text, made.edit);
   const places = (of: string): readonly (readonly [string, string])[] =>
     sheetThings(layoutOf(of), {}).map(({ id, at }) => [
       id,
@@ -135,7 +127,9 @@ describe("of screws and dowels", () => {
       ),
     });
     if (made.kind === "refused") throw new Error(made.why);
-    const now = layoutOf(changed(text, made.edit)).fixings.filter(({ kind }) => kind === "screw");
+    const now = layoutOf(changedText(text, made.edit)).fixings.filter(
+      ({ kind }) => kind === "screw",
+    );
     expect(now).toHaveLength(screws.length + 1);
     expect(now.at(-1)!.at.x - x).toBeCloseTo(40, 3);
     expect(now.at(-1)!.at.y - y).toBeCloseTo(-10, 3);

@@ -7,6 +7,7 @@ import { source } from "../../src/design/source.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { legendTyped, titleTyped, wordsTyped } from "../../viewer/panel/legend-edits.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
+import { changedText } from "../support/changed-text.ts";
 
 const PLACE = "part: led-5-bezel, at: { x: 40 mm, y: 50 mm }";
 
@@ -102,13 +103,8 @@ describe("the words of a marking", () => {
   });
 
   test("the title of a border is typed, and taken off with nothing typed", () => {
-    const typed = (words: string): string => {
-      const made = titleTyped(from, ["markings", "1", "border"], words);
-      if (made.kind === "refused") throw new Error(made.why);
-      const applied = applyEdits(text, [made.edit]);
-      if (applied.kind === "refused") throw new Error(applied.why);
-      return applied.text;
-    };
+    const typed = (words: string): string =>
+      changedText(text, titleTyped(from, ["markings", "1", "border"], words));
     expect(layoutOf(typed("12")).design.markings[1]).toMatchObject({ legend: { text: "12" } });
     expect(layoutOf(typed("")).design.markings[1]).toMatchObject({ legend: null });
     expect(titleTyped(from, ["markings", "1", "border"], "A\n\nB")).toMatchObject({

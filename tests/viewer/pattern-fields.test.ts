@@ -4,10 +4,10 @@
 import { describe, expect, test } from "vitest";
 import type { Edit } from "../../src/design/edit.ts";
 import { source } from "../../src/design/source.ts";
-import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { memberLegendTyped } from "../../viewer/panel/legend-edits.ts";
 import { patternNumbers, patternTyped } from "../../viewer/panel/pattern-field-edits.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
+import { changedText } from "../support/changed-text.ts";
 
 const LAMP = "part: led-5-bezel";
 
@@ -15,13 +15,6 @@ const textOf = (component: string): string =>
   panelText({ height: "16 modules", fixings: "", components: [component] });
 
 const from = (text: string) => source("panel.yaml", text);
-
-const changed = (text: string, edit: Edit): string => {
-  if (edit.kind === "refused") throw new Error(edit.why);
-  const applied = applyEdits(text, [edit.edit]);
-  if (applied.kind === "refused") throw new Error(applied.why);
-  return applied.text;
-};
 
 /** Each member with its place and its words. */
 const members = (text: string): readonly string[] => {
@@ -47,9 +40,9 @@ describe("numbers of a pattern", () => {
   });
 
   test("a pitch moves its members, a count brings more of them, without a word", () => {
-    const wide = changed(ROW, patternTyped(from(ROW), "w", { key: "pitch", value: "25" }));
+    const wide = changedText(ROW, patternTyped(from(ROW), "w", { key: "pitch", value: "25" }));
     expect(members(wide)).toEqual(["30, 40 ONE", "55, 40 -", "80, 40 NO"]);
-    const more = changed(ROW, patternTyped(from(ROW), "w", { key: "count", value: " 4 " }));
+    const more = changedText(ROW, patternTyped(from(ROW), "w", { key: "count", value: " 4 " }));
     expect(members(more)).toEqual(["30, 40 ONE", "50, 40 -", "70, 40 NO", "90, 40 -"]);
   });
 
@@ -59,7 +52,7 @@ describe("numbers of a pattern", () => {
       why: '"NO" would go with the members: take these legends off first',
     });
     const bare = ROW.replace('"NO"', '""');
-    const fewer = changed(bare, patternTyped(from(bare), "w", { key: "count", value: "1" }));
+    const fewer = changedText(bare, patternTyped(from(bare), "w", { key: "count", value: "1" }));
     expect(members(fewer)).toEqual(["30, 40 ONE"]);
   });
 
@@ -67,7 +60,7 @@ describe("numbers of a pattern", () => {
     const grid = textOf(
       `g: { grid: { ${LAMP}, columns: 2, rows: 2, pitch: 20 mm, x: 30 mm, y: 40 mm }, legends: [A, B, C, D] }`,
     );
-    const more = changed(grid, patternTyped(from(grid), "g", { key: "columns", value: "3" }));
+    const more = changedText(grid, patternTyped(from(grid), "g", { key: "columns", value: "3" }));
     expect(members(more)).toEqual([
       "30, 60 A",
       "50, 60 B",
@@ -76,7 +69,7 @@ describe("numbers of a pattern", () => {
       "50, 40 D",
       "70, 40 -",
     ]);
-    const rows = changed(grid, patternTyped(from(grid), "g", { key: "rows", value: "3" }));
+    const rows = changedText(grid, patternTyped(from(grid), "g", { key: "rows", value: "3" }));
     expect(members(rows).slice(4)).toEqual(["30, 40 -", "50, 40 -"]);
     expect(members(rows).slice(0, 4)).toEqual(["30, 80 A", "50, 80 B", "30, 60 C", "50, 60 D"]);
   });
@@ -85,10 +78,16 @@ describe("numbers of a pattern", () => {
     const ring = textOf(
       `r: { ring: { ${LAMP}, count: 4, radius: 20 mm, from: 0, x: 50 mm, y: 40 mm } }`,
     );
-    const larger = changed(ring, patternTyped(from(ring), "r", { key: "radius", value: "30 mm" }));
+    const larger = changedText(
+      ring,
+      patternTyped(from(ring), "r", { key: "radius", value: "30 mm" }),
+    );
     // Twelve, three, six and nine o'clock; x and y are the lowest centres.
     expect(members(larger)).toEqual(["80, 100 -", "110, 70 -", "80, 40 -", "50, 70 -"]);
-    const turned = changed(ring, patternTyped(from(ring), "r", { key: "from", value: "90 deg" }));
+    const turned = changedText(
+      ring,
+      patternTyped(from(ring), "r", { key: "from", value: "90 deg" }),
+    );
     expect(members(turned)[0]).toBe("90, 60 -");
   });
 
@@ -106,7 +105,7 @@ describe("numbers of a pattern", () => {
 describe("the legend of a member", () => {
   const ROW = textOf(`w: { row: { ${LAMP}, count: 3, pitch: 20 mm, x: 30 mm, y: 40 mm } }`);
   const typed = (text: string, index: number, words: string): string =>
-    changed(text, memberLegendTyped(from(text), "w", { index, members: 3, typed: words }));
+    changedText(text, memberLegendTyped(from(text), "w", { index, members: 3, typed: words }));
   const words = (text: string): readonly string[] =>
     members(text).map((member) => member.replace(/^\S+ \S+ /, ""));
 
