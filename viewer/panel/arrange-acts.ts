@@ -15,6 +15,7 @@ import {
   setOut,
 } from "./arrangements.ts";
 import { componentEntries, offer, say, selectedEntries, selectedThings, unit } from "./board.ts";
+import { onePatternWords } from "./one-pattern.ts";
 import { type Open, open } from "./open-panel.ts";
 import { named, selectEntries } from "./panel-names.ts";
 import { patternOf } from "./pattern-edits.ts";
@@ -37,7 +38,7 @@ export function lineUpSelection(how: LineUp): void {
   const things = picked(on);
   const arranged = linedUp(things, how);
   if (arranged === null) {
-    say("Lining up takes two things or more.");
+    sayTooFew(on, "Lining up takes two things or more.");
     return;
   }
   const { minX, minY } = on.layout.nominal;
@@ -55,7 +56,7 @@ export function spaceSelection(): void {
   if (on === null) return;
   const arranged = evenlySpaced(picked(on));
   if (arranged === null) {
-    say("Spacing evenly takes three things or more.");
+    sayTooFew(on, "Spacing evenly takes three things or more.");
     return;
   }
   carryOut(on, arranged, {
@@ -69,7 +70,7 @@ export function gapSelection(): void {
   if (on === null) return;
   const arranged = equallyGapped(picked(on));
   if (arranged === null) {
-    say("Equal gaps take three things or more.");
+    sayTooFew(on, "Equal gaps take three things or more.");
     return;
   }
   const gap = lengthIn(unit.value, Math.abs(arranged.measure));
@@ -111,6 +112,9 @@ function setOutSelection(on: Open, kind: PatternKind, why: string): void {
     words: `Set out in a ${kind} of ${things.length}, ${measure}, each by its own place: ${why}`,
   });
 }
+
+const sayTooFew = ({ layout }: Open, words: string): void =>
+  say(onePatternWords(selectedThings.value, layout.design) ?? words);
 
 /** In the order of picking; without the borders whose components are picked with them. */
 function picked({ layout }: Open): readonly ArrangedThing[] {
