@@ -173,7 +173,7 @@ const sectionLines = (
       { face, view, away: [below], offset: what.startsWith("width") ? FIRST + PITCH : FIRST },
     );
   return [
-    ...across(`clear width of ${id}`, clearWidth),
+    ...(clearWidth > 0 ? across(`clear width of ${id}`, clearWidth) : []),
     ...across(`width of ${id}`, width),
     ...trueLine(
       { what: `depth of ${id}`, from: at(half, along, 0), to: at(half, along, -depth) },

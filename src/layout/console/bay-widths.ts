@@ -39,24 +39,26 @@ export const widthOfMount = (mount: Mount): Mm | null =>
   mount.counts === "width" ? mount.fixedHeight : mount.width;
 
 /**
- * 0 where nothing says it. A mount without a seat has no rails that could have been measured: what was measured there is the
+ * 0 where nothing says it, less where the narrowest panel is narrower than the strips that it lies on: they overlap by that. A mount without a seat has no rails that could have been measured: what was measured there is the
  * room that its panels go into, and what they are screwed to lies under them.
  */
 const clearWidthOf = (mount: Mount, design: BayDesign, panels: readonly PanelOnBay[]): Mm => {
   const measured = design.clearWidth ?? mount.clearWidth;
   if (panels.length === 0 || (measured !== null && mount.seat > 0)) return measured ?? mm(0);
-  return mm(Math.max(0, Math.min(...panels.map(clearOf))));
+  const clear = panels.flatMap(clearOf);
+  return clear.length === 0 ? mm(0) : mm(Math.min(...clear));
 };
 
 /**
  * What a panel leaves open between the strips that it lies on: as wide as the mount's seat, and where that names none with its
- * screws in the middle of them.
+ * screws in the middle of them; nothing of one without screws.
  */
-const clearOf = (panel: PanelOnBay): number => {
+const clearOf = (panel: PanelOnBay): readonly number[] => {
   const { mount } = panel.layout;
   const width = acrossOf(panel);
-  const inset = Math.min(...screwsOf(panel).map(({ x }) => width / 2 - Math.abs(x)));
-  return width - 2 * (mount.seat > 0 ? mount.seat : 2 * inset);
+  if (mount.seat > 0) return [width - 2 * mount.seat];
+  const insets = screwsOf(panel).map(({ x }) => width / 2 - Math.abs(x));
+  return insets.length === 0 ? [] : [width - 4 * Math.min(...insets)];
 };
 
 /** Nominal size across the bay. */

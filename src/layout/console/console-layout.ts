@@ -43,7 +43,10 @@ export interface BayLayout {
   /** Usable length, and the same in the mount's own count. */
   readonly length: Mm;
   readonly modules: number;
-  /** Nominal width of its panels, and between its rails: the mount's, what was measured, or what its panels take; else 0. */
+  /**
+   * Nominal width of its panels, and between its rails: the mount's, what was measured, or what its panels take; else 0. Between
+   * rails it is less where those under a narrow panel would overlap.
+   */
   readonly width: Mm;
   readonly clearWidth: Mm;
   /** Where the fasteners of its panels come, in its own plane: x across, y along it. */
