@@ -30,8 +30,8 @@ export interface FrameDesign {
   readonly width: Mm | null;
   /** Underside of the floor board above the floor. */
   readonly toe: Mm;
-  /** How far the cheeks stand beyond bays, top, front and back. */
-  readonly beyond: Mm;
+  /** How far the cheeks stand beyond bays, top, front and back; null: what is usual, and in a thick sheet what its slots want. */
+  readonly beyond: Mm | null;
   readonly ribs: RibsDesign;
   readonly rails: RailsDesign;
   /**

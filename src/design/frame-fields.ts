@@ -17,8 +17,6 @@ import { name, oneOf } from "./text-fields.ts";
 /** Slots are the measured thickness and 0.1 to 0.25 more, in all: common practice. */
 const CLEARANCE = { value: mm(0.2), most: 1 };
 const TOE = mm(60);
-/** A web of about a sheet's thickness is left between the slots and the cheek's edge. */
-const BEYOND = mm(15);
 const SPACING = mm(300);
 const RIB_WEB = mm(60);
 /** From the clear width outward: the panel's edge, a slot for the rib, and a web on both sides of it. */
@@ -91,10 +89,10 @@ const KEYS = {
     value: TOE,
     about: "Underside of its floor board above the floor",
   }),
-  beyond: usual(noOrSomeMillimetres("a length"), {
-    value: BEYOND,
-    about: "How far the cheeks stand beyond bays, top, front and back",
-  }),
+  beyond: optional(
+    noOrSomeMillimetres("a length"),
+    "How far the cheeks stand beyond bays, top, front and back; unwritten, 15, and in a thick sheet as far as leaves its thickness beside the slots",
+  ),
   ribs: optional(RIBS, "Boards across, that carry the rails"),
   rails: optional(RAILS, "Bars that the panels stand on"),
   knees: optional(

@@ -19,7 +19,7 @@ test("type and sheet are enough", () => {
     clearance: 0.2,
     doorway: null,
     toe: 60,
-    beyond: 15,
+    beyond: null,
     ribs: { spacing: 300, web: 60 },
     rails: { width: 30, hole: null },
     knees: null,

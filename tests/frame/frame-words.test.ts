@@ -102,12 +102,52 @@ describe("little wood beside a slot", () => {
   });
 });
 
-test("a slot that runs out at the edge of its cheek is a notch: a query, with nothing left", () => {
-  const said = framed({
+// Half the clearance, 0.1, and a relief of 1.5875 (1 - 1/√2) = 0.465 stand out over the edge: with the sheet's 11.6 that is 12.165.
+test("a slot that runs out over the edge of its cheek is a fault, by as much as it does", () => {
+  const [found] = framed({
     bays: [BAY],
     frame: "{ type: side-console, sheet: birch-ply-12, beyond: 0 mm }",
   }).findings.filter(({ code }) => code === "checks/frame-web");
-  expect(said.map(({ severity, measured }) => [severity, measured?.value])).toEqual([["query", 0]]);
+  expect(found?.severity).toBe("fault");
+  expect(found?.measured?.value).toBeCloseTo(-0.565, 3);
+  expect(found?.message).toMatch(
+    /^cheek-right: slot\.\S+ runs out over the edge by 0\.56 mm; 11\.6 mm is to stand between the two, 12\.16 mm more\. beyond: 12\.2 mm leaves it\.$/,
+  );
+  expect(found?.remedies.map(({ title }) => title)).toEqual(["beyond: 12.2 mm"]);
+});
+
+const PLY_18 =
+  "{ material: plywood, colour: birch, light: opaque, nominal: 18 mm, measured: 17.4 mm, dated: 2026-10-02 }";
+
+describe("nobody writes how far the cheeks stand beyond the bays", () => {
+  const RACK =
+    "rack: { mount: rack-19, at: [300, -400, 760], along: [1, 0, 0], length: 7 U, depth: 160 mm }";
+  const SLOPED =
+    "rack: { mount: rack-19, at: [560, 0, 860], along: [1, 0, 0], slope: 20 deg, length: 8 U, depth: 160 mm }";
+
+  test.each([
+    ["side-console", RACK],
+    ["side-console", SLOPED],
+    ["side-console", SLOPED.replace("slope", "cant")],
+    ["front-desk", SLOPED.replace("8 U", "11 U")],
+  ])(
+    "and in thick sheets, reliefs of a thick tool and all, a web is left (%s, %s)",
+    (type, bay) => {
+      for (const clearance of ["0.2", "0.6"]) {
+        const { frame, findings } = framed({
+          bays: [bay],
+          frame: `{ type: ${type}, knees: [300, 500], sheet: birch-ply-12, clearance: ${clearance} mm }`,
+          stock: PLY_18,
+          tools: "[{ diameter: 6 mm }]",
+          bed: "[3000, 3000]",
+        });
+        expect(frame, findings.map(({ message }) => message).join()).not.toBeNull();
+        expect(
+          findings.filter(({ code }) => code === "checks/frame-web").map(({ message }) => message),
+        ).toEqual([]);
+      }
+    },
+  );
 });
 
 describe("wood beside the holes of a rail", () => {
@@ -151,9 +191,9 @@ describe("bolts between sections", () => {
         [severity, measured?.value.toFixed(3), suppressed].join(" "),
       );
 
-  // The end board goes from 60 to 135: a bolt 120 up from its foot is beyond it, on both boards that are bolted together.
+  // The end board goes from 60 to 135: a bolt 120 up from its foot is 49.5 beyond it, on both boards that are bolted together.
   test("beyond their board are a fault", () => {
-    expect(said(135, 30, "ribs: { web: 30 mm }")).toEqual(["fault 0.000 1"]);
+    expect(said(135, 30, "ribs: { web: 30 mm }")).toEqual(["fault -49.500 1"]);
   });
 
   // From 60 to 190: the bolt's edge, 124.5 up, stands 5.5 below that.

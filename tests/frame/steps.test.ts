@@ -16,6 +16,9 @@ const bay = (id: string, at: string, more = ""): string =>
 const wall = (id: string, at: string): string =>
   `${id}: { mount: console-rail, at: [${at}], along: [0, 0, 1], length: 24 modules, depth: 80 mm }`;
 
+const PLY_18 =
+  "{ material: plywood, colour: birch, light: opaque, nominal: 18 mm, measured: 17.4 mm, dated: 2026-10-02 }";
+
 describe.each<readonly [string, Partial<FrameText>]>([
   ["that rises", { bays: [bay("low", "0, 0, 620"), bay("high", "254, 0, 780")] }],
   ["that rises steeply", { bays: [bay("low", "0, 0, 620"), bay("high", "243, 0, 780")] }],
@@ -27,6 +30,25 @@ describe.each<readonly [string, Partial<FrameText>]>([
   [
     "between sloped bays",
     { bays: [bay("low", "0, 0, 620", ", slope: 10"), bay("high", "270, 0, 800", ", slope: 20")] },
+  ],
+  [
+    "that slants up from a canted bay",
+    {
+      bays: [bay("low", "0, 0, 620", ", cant: 10"), bay("high", "308, 0, 740", ", slope: 30")],
+    },
+  ],
+  [
+    "that slants up from a bay canted the other way, in thick sheet",
+    {
+      bays: [bay("low", "0, 0, 620", ", cant: -10"), bay("high", "290, 0, 740")],
+      stock: PLY_18,
+    },
+  ],
+  [
+    "that slants down to a canted bay",
+    {
+      bays: [bay("high", "0, 0, 780"), bay("low", "308, 0, 620", ", cant: 10")],
+    },
   ],
   ["up to an upright bay", { bays: [bay("desk", "0, 0, 620"), wall("wall", "322, 0, 700")] }],
   [

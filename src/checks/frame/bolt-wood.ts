@@ -5,9 +5,9 @@ import type { FramePart } from "../../parts/frame/frame-part.ts";
 import { thinnestWeb } from "../../parts/frame/webs.ts";
 import { houseLimit } from "../house-rule.ts";
 import { isOver, isUnder } from "../limits.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { measureMm } from "../words.ts";
 import type { BoardFacts, FrameRule } from "./frame-rule.ts";
-import { frameWeb } from "./web-limit.ts";
+import { frameWeb, webWords } from "./web-limit.ts";
 import { worstOf } from "./worst-of.ts";
 
 const entry: CodeEntry = {
@@ -34,7 +34,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   return [
     {
       ...finding(entry, {
-        message: `${part.id}: ${millimetres(web.gap, limit)} stand between ${web.between}; ${millimetres(limit, web.gap)} is wanted, ${millimetres(limit - web.gap, 0)} more.`,
+        message: webWords(part.id, web, limit),
         span: written.span,
         subjects: [part.id],
         measured: measureMm(web.gap),

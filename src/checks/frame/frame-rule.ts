@@ -23,6 +23,8 @@ export interface PlanFacts extends Omit<SheetFacts, "sheet"> {
 
 export interface BoardFacts extends PlanFacts {
   readonly frame: ConsoleFrame;
+  /** The frame with cheeks that stand so far beyond; null where none can be made. */
+  readonly withBeyond: (beyond: number) => ConsoleFrame | null;
   /** In words: what found no room on its board. */
   readonly leftOut: readonly string[];
   readonly movedHatches: readonly MovedHatch[];

@@ -2,6 +2,7 @@
 // the frame, or none where a fault stands in its way, and what is to be said of it.
 
 import type { Finding } from "../../diagnostics/finding.ts";
+import { mm } from "../../geometry/quantity.ts";
 import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { consoleFrame } from "../../parts/frame/console-frame.ts";
 import type { ConsoleFrame } from "../../parts/frame/frame-part.ts";
@@ -36,6 +37,14 @@ export const judgedFrame = (
   const isSound = ofPlan.every(({ severity }) => severity !== "fault");
   if (!isSound) return { frame: null, findings: [...ofSheet, ...ofPlan] };
   const made = consoleFrame(plan, { layout, lettering });
-  const ofBoards = judgeFrameBoards({ plan, ...made, ...shop });
+  const withBeyond = (beyond: number): ConsoleFrame | null => {
+    const design = { ...context.design, beyond: mm(beyond) };
+    const again = plannedFrame(layout, { ...context, design });
+    if (again.kind !== "planned") return null;
+    const found = judgeFramePlan({ plan: again.plan, ...shop });
+    const isFaulty = found.some(({ severity }) => severity === "fault");
+    return isFaulty ? null : consoleFrame(again.plan, { layout, lettering }).frame;
+  };
+  const ofBoards = judgeFrameBoards({ plan, ...made, ...shop, withBeyond });
   return { frame: made.frame, findings: [...ofSheet, ...ofPlan, ...ofBoards] };
 };

@@ -1,10 +1,10 @@
 // Half-lapped ribs that do not come down to their slots in the cheeks.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { type BarredLap, barredLaps } from "../../parts/frame/laps.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
+import type { SizedFrame } from "../../parts/frame/sized-frame.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
@@ -31,7 +31,7 @@ export const lapBarred: FrameRule<PlanFacts> = {
 
 const barred = (
   { rib, bay, side, barred: length }: BarredLap,
-  design: FrameDesign,
+  design: SizedFrame,
   texts: PlanFacts["texts"],
 ): Finding =>
   finding(entry, {

@@ -8,9 +8,10 @@ import type { FramePart } from "../../parts/frame/frame-part.ts";
 import { thinnestWeb } from "../../parts/frame/webs.ts";
 import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { measureMm } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
 import type { BoardFacts, FrameRule } from "./frame-rule.ts";
+import { webWords } from "./web-limit.ts";
 import { worstOf } from "./worst-of.ts";
 
 const entry: CodeEntry = {
@@ -50,7 +51,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   const value = `${decimal(hole, 1)} mm`;
   return [
     finding(entry, {
-      message: `${part.id}: ${millimetres(web.gap, limit)} stand between ${web.between}; ${millimetres(limit, web.gap)} is wanted, ${millimetres(limit - web.gap, 0)} more.${hole > 0 ? ` hole: ${value} leaves it.` : ""}`,
+      message: `${webWords(part.id, web, limit)}${hole > 0 ? ` hole: ${value} leaves it.` : ""}`,
       span: spanOf(design.written, "rails"),
       subjects: [part.id],
       measured: measureMm(web.gap),

@@ -1,10 +1,10 @@
 // Two sections whose ends want the same room.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { Parting } from "../../parts/frame/sections.ts";
+import type { SizedFrame } from "../../parts/frame/sized-frame.ts";
 import { isOver } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
@@ -29,7 +29,7 @@ export const sectionsClose: FrameRule<PlanFacts> = {
 
 const tooClose = (
   { before, after, overlap }: Parting,
-  design: FrameDesign,
+  design: SizedFrame,
   texts: PlanFacts["texts"],
 ): Finding => {
   const less = Math.floor((design.beyond - overlap / 2) * TENTHS) / TENTHS;

@@ -1,7 +1,6 @@
 // The bays that the frame carries, in units of one row each, or why it can't. Takes the layout; judges each bay alone, and
 // each pair of a row for the room that they want.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { BayLayout, ConsoleLayout } from "../../layout/console/console-layout.ts";
 import type { BayFault, CarryingFault } from "./bay-faults.ts";
@@ -13,6 +12,7 @@ import { type KneesOfUnit, kneeUnits } from "./knee-units.ts";
 import { type KneesAsked, kneesAsked } from "./knees-asked.ts";
 import { profileOf } from "./profile.ts";
 import { ribPlaces } from "./rib-boards.ts";
+import type { SizedFrame } from "./sized-frame.ts";
 
 export interface CarriedUnit extends FrameUnit {
   /** null where there is no knee space below it. */
@@ -25,7 +25,7 @@ export type CarriedBays =
 
 export const carriedBays = (
   layout: ConsoleLayout,
-  design: FrameDesign,
+  design: SizedFrame,
   thickness: number,
 ): CarriedBays => {
   if (layout.bays.length === 0) return refused(hasUnreadBays(layout) ? [] : [{ kind: "no-bay" }]);
@@ -48,7 +48,7 @@ const isFollower = (found: CarryingFault, { design }: ConsoleLayout): boolean =>
   design.panels.some(({ bay }) => bay === found.bay.id);
 
 interface Sheet {
-  readonly design: FrameDesign;
+  readonly design: SizedFrame;
   readonly thickness: number;
 }
 
@@ -88,12 +88,12 @@ const faultsOf = (
   return own.kind === "refused" ? [own.fault] : [];
 };
 
-const bayFaults = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => [
+const bayFaults = (bay: FrameBay, design: SizedFrame, thickness: number): readonly BayFault[] => [
   ...tooLow(bay, design, thickness),
   ...tooShort(bay, design, thickness),
 ];
 
-const tooLow = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => {
+const tooLow = (bay: FrameBay, design: SizedFrame, thickness: number): readonly BayFault[] => {
   const low = bay.lowest - design.ribs.web;
   const reaches = Math.min(inBay(bay, 0, low).y, inBay(bay, bay.length, low).y);
   const least = design.toe + thickness + GAP;
@@ -104,7 +104,7 @@ const tooLow = (bay: FrameBay, design: FrameDesign, thickness: number): readonly
   return [{ kind: "too-low", reaches, least, depth }];
 };
 
-const tooShort = (bay: FrameBay, design: FrameDesign, thickness: number): readonly BayFault[] => {
+const tooShort = (bay: FrameBay, design: SizedFrame, thickness: number): readonly BayFault[] => {
   const { spacing } = design.ribs;
   if (ribPlaces(bay.length, { thickness, spacing }).length > 0) return [];
   return [{ kind: "too-short", least: 3 * thickness + 2 * endWeb(thickness) }];
@@ -112,7 +112,7 @@ const tooShort = (bay: FrameBay, design: FrameDesign, thickness: number): readon
 
 const crossings = (
   { bays, knees }: CarriedUnit,
-  design: FrameDesign,
+  design: SizedFrame,
   thickness: number,
 ): readonly CarryingFault[] => {
   const across = acrossBays(bays, { design, thickness, kneeWidth: knees?.width ?? 0 });

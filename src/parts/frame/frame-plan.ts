@@ -1,7 +1,6 @@
 // The plan of one section in the profile: how far apart its cheeks stand, where its ribs, ends, floor and strips are, and the
 // cheeks' outlines. Everything here is a sum over bays and a sheet's thickness; shapes and joints follow from it.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import type { Point } from "../../geometry/contour.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { Board, Span } from "./board.ts";
@@ -15,13 +14,14 @@ import { behindKnees, kneesOf } from "./knees.ts";
 import type { PlanOptions, PlanScene } from "./plan-options.ts";
 import { leastReach } from "./rail-reach.ts";
 import { ribBoards } from "./rib-boards.ts";
+import type { SizedFrame } from "./sized-frame.ts";
 import { stepEdge } from "./steps.ts";
 import { topStrips, withoutStrips } from "./top-strips.ts";
 
 export interface FramePlan {
   /** Ends the ids of its parts where there are several units or sections. */
   readonly suffix: string;
-  readonly design: FrameDesign;
+  readonly design: SizedFrame;
   readonly thickness: number;
   readonly bays: readonly FrameBay[];
   /** Inner faces of the cheeks, to the right of the console's origin. */
@@ -45,7 +45,7 @@ export const acrossBays = (
 ): Span => widened(leastAcross(bays, design, thickness), design.width ?? kneeWidth);
 
 export interface AcrossOptions {
-  readonly design: FrameDesign;
+  readonly design: SizedFrame;
   readonly thickness: number;
   readonly kneeWidth: number;
 }
@@ -62,7 +62,7 @@ const widened = ({ from, to }: Span, width: number): Span => {
 /** As near to one another as the cheeks can stand. */
 export const leastAcross = (
   bays: readonly FrameBay[],
-  design: FrameDesign,
+  design: SizedFrame,
   thickness: number,
 ): Span => {
   const places = bays.flatMap((bay) => {

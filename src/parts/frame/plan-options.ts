@@ -1,13 +1,13 @@
 // What the plan of a section hangs on beside its bays.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import type { Point } from "../../geometry/contour.ts";
 import type { Span } from "./board.ts";
 import type { FrameBay } from "./frame-bay.ts";
 import type { KneesAsked } from "./knees-asked.ts";
+import type { SizedFrame } from "./sized-frame.ts";
 
 export interface PlanOptions {
-  readonly design: FrameDesign;
+  readonly design: SizedFrame;
   readonly thickness: number;
   /** Inner faces of the cheeks, to the right of the console's origin. */
   readonly across: Span;

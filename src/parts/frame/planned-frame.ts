@@ -20,6 +20,7 @@ import { type CarriedUnit, carriedBays } from "./carried-bays.ts";
 import { SHEET_UNKNOWN } from "./codes.ts";
 import type { FramePlan } from "./frame-plan.ts";
 import { type Relief, reliefFor } from "./relief.ts";
+import { type SizedFrame, sizedFrame } from "./sized-frame.ts";
 import { narrowestSlot } from "./slot-sides.ts";
 import { unitName } from "./unit-names.ts";
 import { type UnitPlan, unitPlan } from "./unit-plan.ts";
@@ -33,7 +34,7 @@ export interface FrameContext {
 
 /** What it is cut from, and on which machine. */
 export interface FrameSheet {
-  readonly design: FrameDesign;
+  readonly design: SizedFrame;
   readonly stock: StockDesign;
   /** As measured; nominal where nobody has measured. */
   readonly thickness: number;
@@ -72,8 +73,10 @@ export const plannedFrame = (layout: ConsoleLayout, context: FrameContext): Plan
     return { kind: "no-sheet", finding: unknown };
   }
   const thickness = stock.measured ?? stock.nominal;
-  const sheet: FrameSheet = { design, stock, thickness, machine: machineFor(named, "frame") };
-  const carried = carriedBays(layout, design, thickness);
+  const machine = machineFor(named, "frame");
+  const sized = sizedFrame(design, { thickness, machine, bays: layout.bays });
+  const sheet: FrameSheet = { design: sized, stock, thickness, machine };
+  const carried = carriedBays(layout, sized, thickness);
   return carried.kind === "refused"
     ? { kind: "not-carried", sheet, faults: carried.faults }
     : { kind: "planned", plan: planOf(carried.units, sheet) };

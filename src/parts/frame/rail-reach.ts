@@ -1,17 +1,17 @@
 // How far out a bay's rail bars must run: under the panels' edges, and past their holes with room for the ribs' tabs. And how far
 // they may: to the cheeks, square edges beside upright faces, and free to be dropped in from above.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import type { Span } from "./board.ts";
 import type { FrameBay } from "./frame-bay.ts";
 import { GAP, RAIL_TAB, TAB } from "./frame-practice.ts";
 import type { PlanOptions } from "./plan-options.ts";
 import { railHoleSize } from "./rail-holes.ts";
+import type { SizedFrame } from "./sized-frame.ts";
 
 /** From the bay's middle to the outer edge of its rails, at least. */
 export const leastReach = (
   { halfWidth, halfClear, railHoles }: FrameBay,
-  design: FrameDesign,
+  design: SizedFrame,
 ): number => {
   const { reach } = railHoles;
   const wood = halfClear + design.rails.width;

@@ -16,12 +16,24 @@ export interface Relief {
 /** `narrowest`: the shortest side of any slot. Two reliefs take √2 of the tool's diameter of a side. */
 export const reliefFor = (machine: MachineDesign, narrowest: number): Relief => {
   if (machine.kind !== "router") return { radius: 0, tooThick: null };
-  const most = Math.min(narrowest / Math.SQRT2, RAIL_TAB.web * Math.SQRT2);
+  const most = Math.min(narrowest / Math.SQRT2, MOST);
   const diameters = machine.tools.map(({ diameter }) => diameter);
   const fitting = diameters.filter((diameter) => diameter < most);
   if (fitting.length === 0) return { radius: 0, tooThick: { least: Math.min(...diameters), most } };
   return { radius: Math.max(...fitting) / 2, tooThick: null };
 };
+
+/** As much as the webs of the rails' tabs allow. */
+const MOST = RAIL_TAB.web * Math.SQRT2;
+
+/** Radius of the thickest tool that reliefs could be cut with, whatever the slots; 0 where none is, or none is needed. */
+export const widestRelief = (machine: MachineDesign): number =>
+  machine.kind === "router"
+    ? Math.max(
+        0,
+        ...machine.tools.map(({ diameter }) => diameter).filter((diameter) => diameter < MOST),
+      ) / 2
+    : 0;
 
 export const relievedSlot = (slot: Loop, { radius }: Relief): Loop => dogbonedLoop(slot, radius);
 

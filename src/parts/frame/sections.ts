@@ -1,7 +1,6 @@
 // Sections of the frame: runs of bays whose piece passes the doorway and whose cheeks lie on the bed. One where that is
 // possible; parted between bays where it helps. Takes the bays in a row; gives a plan each, and how the ends of two lie.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import type { MachineDesign } from "../../design/workshop-design.ts";
 import { fitsBed } from "./bed.ts";
 import type { Span } from "./board.ts";
@@ -10,9 +9,10 @@ import type { FrameBay } from "./frame-bay.ts";
 import { type FramePlan, framePlan } from "./frame-plan.ts";
 import { SHEET_MARGIN } from "./frame-practice.ts";
 import type { KneesAsked } from "./knees-asked.ts";
+import type { SizedFrame } from "./sized-frame.ts";
 
 export interface PartingOptions {
-  readonly design: FrameDesign;
+  readonly design: SizedFrame;
   readonly thickness: number;
   readonly across: Span;
   readonly machine: MachineDesign | null;

@@ -3,10 +3,9 @@
 
 import type { Point } from "../../geometry/contour.ts";
 import { dot, vector } from "../../geometry/space/vector.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
 import type { Direction } from "../../geometry/trigonometry.ts";
 import type { Board } from "./board.ts";
-import { type FrameBay, inBay } from "./frame-bay.ts";
+import { type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
 import { endWeb, GAP } from "./frame-practice.ts";
 import { offPlane } from "./frame-tolerance.ts";
 import type { PlanOptions } from "./plan-options.ts";
@@ -17,6 +16,8 @@ export interface Line {
   readonly along: Direction;
 }
 
+type StepOptions = Pick<PlanOptions, "design" | "thickness" | "across">;
+
 /**
  * The cheeks' edge beyond a strip between two bays that turns off steeply from either of them; null where it goes on. It stands
  * `beyond` before the strip's good face. Over what is dropped in it stands no farther than that allows: half-lapped ribs come
@@ -24,26 +25,90 @@ export interface Line {
  */
 export const stepEdge = (
   { at, along }: Pick<Board, "at" | "along">,
-  bays: readonly [FrameBay, FrameBay],
-  { design, thickness }: Pick<PlanOptions, "design" | "thickness">,
+  [before, after]: readonly [FrameBay, FrameBay],
+  options: StepOptions,
 ): Line | null => {
-  if (!bays.some((bay) => cosine(bay.along, along) < STEP)) return null;
+  const { design, thickness } = options;
+  if (!isSteep(along, [before, after])) return null;
   const left = leftOf(along);
-  const [before, after] = bays;
-  const ends = [
-    { bay: before, end: inBay(before, before.length, 0) },
-    { bay: after, end: after.start },
-  ].map(({ bay, end }) => ({
-    bay,
-    past: (end.x - at.x) * left.x + (end.y - at.y) * left.y,
-  }));
-  const below = ends.filter(({ bay, past }) => isAskew(bay) && past > -samePlace);
+  const below = [
+    ...(isAskew(before) && turn(before.along, along) > 0
+      ? [freeOver(before, before.length, options)]
+      : []),
+    ...(isAskew(after) && turn(along, after.along) > 0 ? [freeOver(after, 0, options)] : []),
+  ].map(({ x, y }) => (x - at.x) * left.x + (y - at.y) * left.y);
   const ribs = design.joints === "half-lap" ? [endWeb(thickness) - design.clearance] : [];
-  const out = Math.min(design.beyond, ...ribs, ...below.map(({ past }) => Math.max(0, past)));
+  const out = Math.min(design.beyond, ...ribs, ...below.map((past) => Math.max(0, past)));
   return { at: stepped(at, left, out), along };
 };
 
+const isSteep = (along: Direction, bays: readonly [FrameBay, FrameBay]): boolean =>
+  bays.some((bay) => cosine(bay.along, along) < STEP);
+
+/** As high over the end of a bay as a cheek may stand there, by which its rails come down: `beyond`, where it lies lowest. */
+const freeOver = (bay: FrameBay, end: number, { design, across }: StepOptions): Point =>
+  inBay(
+    bay,
+    end,
+    Math.min(faceHeight(bay, across.from), faceHeight(bay, across.to)) + design.beyond,
+  );
+
+/** Positive where the second turns off to the left of the first. */
+const turn = (one: Direction, other: Direction): number => one.x * other.y - one.y * other.x;
+
 export const isAskew = ({ tilt }: FrameBay): boolean => Math.abs(tilt.y) > offPlane;
+
+/**
+ * Between two bays that lie apart: straight. Where that is a step and rails come down askew at its foot, it stands so much steeper
+ * that a cheek finds room before its good face without standing over them; it ends at the higher bay.
+ */
+export const straightRun = (
+  before: FrameBay,
+  after: FrameBay,
+  options: StepOptions,
+): readonly [Point, Point] => {
+  const run = [inBay(before, before.length, 0), after.start] as const;
+  const { along } = between(...run);
+  if (!isSteep(along, [before, after])) return run;
+  if (isAskew(before) && turn(before.along, along) > 0) {
+    const foot = steeperFoot(after.start, { bay: before, end: before.length, side: 1 }, options);
+    return foot === null ? run : [foot, run[1]];
+  }
+  if (isAskew(after) && turn(along, after.along) > 0) {
+    const foot = steeperFoot(run[0], { bay: after, end: 0, side: -1 }, options);
+    return foot === null ? run : [run[0], foot];
+  }
+  return run;
+};
+
+interface StepFoot {
+  readonly bay: FrameBay;
+  /** Of the bay, along it. */
+  readonly end: number;
+  /** 1 where the strip rises from it, -1 where it comes down. */
+  readonly side: 1 | -1;
+}
+
+/** Where a strip from the higher bay's end comes down that stands `beyond` from what must be free over the lower one's. */
+const steeperFoot = (
+  top: Point,
+  { bay, end, side }: StepFoot,
+  options: StepOptions,
+): Point | null => {
+  const down = between(top, freeOver(bay, end, options));
+  const sine = options.design.beyond / down.length;
+  if (sine >= STEEPEST) return null;
+  const cosineOf = Math.sqrt(1 - sine * sine);
+  const left = leftOf(down.along);
+  const along = {
+    x: down.along.x * cosineOf + side * left.x * sine,
+    y: down.along.y * cosineOf + side * left.y * sine,
+  };
+  return meeting({ at: top, along }, { at: inBay(bay, 0, 0), along: bay.along });
+};
+
+/** Sine of 45 degrees: what would have to turn farther than that has no height to stand in. */
+const STEEPEST = Math.SQRT1_2;
 
 /** Cosine of 45 degrees: farther round than that is a step. */
 const STEP = Math.SQRT1_2;

@@ -7,7 +7,7 @@ import { closingPlace } from "./closing-place.ts";
 import { plainBoard } from "./end-boards.ts";
 import { type FrameBay, inBay } from "./frame-bay.ts";
 import type { PlanScene } from "./plan-options.ts";
-import { isAskew, stepRuns } from "./steps.ts";
+import { isAskew, stepRuns, straightRun } from "./steps.ts";
 import { isClosed, type Strip, stripBetween } from "./strips.ts";
 
 export interface TopStrips {
@@ -32,8 +32,9 @@ export const topStrips = (scene: PlanScene, boards: readonly Board[]): TopStrips
   const end = closingPlace(bays.at(-1)!, thickness);
   const between = bays.slice(1).map((bay, index): readonly Run[] => {
     const before = bays[index]!;
-    const straight = [inBay(before, before.length, 0), bay.start] as const;
-    if (isClosed(...straight)) return [straight];
+    if (isClosed(inBay(before, before.length, 0), bay.start))
+      return [[inBay(before, before.length, 0), bay.start]];
+    const straight = straightRun(before, bay, scene);
     const steps = stepRuns(before, bay, { design, thickness });
     // Away from the end of rails that come down askew, so that a cheek stands beyond it and not over them.
     return [before, bay].some(isAskew) ? [...steps, straight] : [straight, ...steps];

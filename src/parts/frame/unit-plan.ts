@@ -1,12 +1,12 @@
 // The plan of one unit of the frame: its sections in its own profile, and where they are parted. Takes the unit's bays, what
 // knees it has room for, and the sheet.
 
-import type { FrameDesign } from "../../design/frame-design.ts";
 import type { MachineDesign } from "../../design/workshop-design.ts";
 import type { CarriedUnit } from "./carried-bays.ts";
 import { acrossBays, type FramePlan, leastAcross } from "./frame-plan.ts";
 import type { Profile } from "./profile.ts";
 import { type Parting, parted } from "./sections.ts";
+import type { SizedFrame } from "./sized-frame.ts";
 import type { UnitName } from "./unit-names.ts";
 
 export interface UnitPlan {
@@ -19,7 +19,7 @@ export interface UnitPlan {
 }
 
 export interface UnitSheet {
-  readonly design: FrameDesign;
+  readonly design: SizedFrame;
   readonly thickness: number;
   readonly machine: MachineDesign | null;
 }

@@ -1,16 +1,19 @@
 // The wood that stands between openings of a frame's part, and between an opening and its edge: facts for whoever says how
 // much is enough.
 
-import { containsContour } from "../../geometry/containment.ts";
-import type { Contour } from "../../geometry/contour.ts";
-import { contourDistance } from "../../geometry/distance.ts";
+import { containsContour, containsPoint } from "../../geometry/containment.ts";
+import type { Contour, Point } from "../../geometry/contour.ts";
+import { contourDistance, pointToContour } from "../../geometry/distance.ts";
+import { flattened } from "../../geometry/flatten.ts";
+import { booleanChord } from "../../geometry/tolerance.ts";
 import type { FrameHole, FramePart } from "./frame-part.ts";
 
 export interface Web {
+  /** `slot.floor.1`. */
+  readonly opening: string;
   /** `slot.floor.1 and its edge`. */
   readonly between: string;
-  readonly isAtEdge: boolean;
-  /** 0 where the two run into one another. */
+  /** 0 where two openings run into one another; negative: so far an opening stands out over its edge. */
   readonly gap: number;
 }
 
@@ -30,22 +33,32 @@ export const thinnestWeb = (
   const webs = asked.flatMap((hole) => [
     ...others.filter((other) => other !== hole).map((other) => webBetween(hole, other)),
     {
+      opening: hole.feature,
       between: `${hole.feature} and its edge`,
-      isAtEdge: true,
       gap: gapToEdge(hole.contour, region.outline),
     },
   ]);
-  // Of two that are gone, the one between two openings: what runs out at an edge is a notch.
-  return (
-    webs.toSorted((a, b) => a.gap - b.gap || Number(a.isAtEdge) - Number(b.isAtEdge))[0] ?? null
-  );
+  return webs.toSorted((a, b) => a.gap - b.gap)[0] ?? null;
 };
 
 const webBetween = (hole: FrameHole, other: FrameHole): Web => {
   const { gap, overlaps } = contourDistance(hole.contour, other.contour);
   const between = `${hole.feature} and ${other.feature}`;
-  return { between, isAtEdge: false, gap: overlaps ? 0 : gap };
+  return { opening: hole.feature, between, gap: overlaps ? 0 : gap };
 };
 
 const gapToEdge = (hole: Contour, outline: Contour): number =>
-  containsContour(outline, hole) ? contourDistance(hole, outline).gap : 0;
+  containsContour(outline, hole) ? contourDistance(hole, outline).gap : -farthestOut(hole, outline);
+
+/** 0 where it only touches. */
+const farthestOut = (hole: Contour, outline: Contour): number => {
+  const out = (at: Point): number => {
+    const { gap } = pointToContour(at, outline);
+    return containsPoint(outline, at) ? -gap : gap;
+  };
+  const most =
+    hole.kind === "circle"
+      ? out(hole.centre) + hole.radius
+      : Math.max(...flattened(hole, booleanChord).map(out));
+  return Math.max(0, most);
+};
