@@ -37,7 +37,7 @@ const { addPoint, holdMark, letMarkGo, sayKnown } = await import(
 );
 const { placedByPhoto, placesIn } = await import("../../viewer/photo/placed-by-photo.ts");
 const { takePaper } = await import("../../viewer/photo/paper-acts.ts");
-const { isTaking, paperInHand, paperKey, picture } = await import(
+const { isTaking, paperInHand, paperKey, picture, residualNow, unset } = await import(
   "../../viewer/photo/photo-state.ts"
 );
 
@@ -161,6 +161,31 @@ describe("the marks", () => {
     sayKnown("paper");
     expect(text("a.yaml")).toContain("size: a4");
     expect(said.value).toMatch(/point 5, point 6 and the places of the marks .* struck out/);
+  });
+
+  test("of a sheet of paper begin at the picture's own corners, and tell nothing until all four are set", async () => {
+    await open(marked());
+    sayKnown("paper");
+    expect(said.value).toMatch(/Now set the four marks on the corners of the paper/);
+    await reply();
+    // The picture has 1200 by 900 pixels.
+    expect(text("a.yaml")).toContain("corners: [[0, 900], [1200, 900], [1200, 0], [0, 0]]");
+    expect([unset.value, residualNow().kind]).toEqual([4, "unknown"]);
+    for (const [index, x, y] of [
+      [0, 200, 800],
+      [1, 1000, 810],
+      [2, 990, 120],
+      [3, 210, 100],
+    ] as const) {
+      expect(residualNow().kind).toBe("unknown");
+      holdMark(index, { x, y });
+      letMarkGo();
+      await reply();
+    }
+    expect(unset.value).toBe(0);
+    expect(residualNow().kind === "unknown" ? residualNow() : null).not.toMatchObject({
+      why: expect.stringContaining("not all marks are set"),
+    });
   });
 
   test("get a fifth off the lines between the corners, so that each can be held against the others", async () => {

@@ -1,5 +1,6 @@
 // What the marks of a photograph are marks of: the panel's corners, a sheet of paper, points of one's own. Spots in the picture
-// stay; what they are on the panel is said anew, and what of it is lost is said too. Pure.
+// stay, but for paper, whose corners lie elsewhere: its marks begin at the picture's own corners. What they are on the panel is
+// said anew, and what of it is lost is said too. Pure.
 
 import type { FourPoints, PhotoMarks } from "../../src/design/photo-design.ts";
 import type { MarksText } from "../../src/design/photo-edit.ts";
@@ -7,7 +8,7 @@ import { markPairs } from "../../src/design/photo-plane.ts";
 import { markName } from "../../src/design/photo-words.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
-import { spotsOf } from "./photo-state.ts";
+import { spotsOf } from "./mark-spots.ts";
 
 export type Known = "panel" | "paper" | "points";
 
@@ -20,13 +21,24 @@ export type MarksMade =
     }
   | { readonly kind: "refused"; readonly why: string };
 
-/** `corners` are the panel's; null where they are not known. */
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+interface KnownOf {
+  /** The panel's; null where they are not known. */
+  readonly panelCorners: FourPoints | null;
+  /** The picture's, pixels; null where it is not there. */
+  readonly size: Size | null;
+}
+
 export function marksFor(
   known: Known,
   now: PhotoMarks,
-  panelCorners: FourPoints | null,
+  { panelCorners, size }: KnownOf,
 ): MarksMade {
-  if (known === "paper") return paperMarks(now);
+  if (known === "paper") return paperMarks(now, size);
   const corners = known === "panel" ? panelCorners : [];
   if (corners === null) return { kind: "refused", why: NO_CORNERS };
   // Marks beyond the four corners stay what they were.
@@ -37,20 +49,35 @@ export function marksFor(
   return { kind: "made", marks: { kind: "points", points }, lost: "" };
 }
 
-function paperMarks(now: PhotoMarks): MarksMade {
-  const [a, b, c, d, ...more] = spotsOf(now);
-  if (a === undefined || b === undefined || c === undefined || d === undefined)
-    return { kind: "refused", why: "a sheet of paper has four corners, and fewer are marked" };
+function paperMarks(now: PhotoMarks, size: Size | null): MarksMade {
+  if (size === null) return { kind: "refused", why: "the picture is not there to be marked" };
+  const more = spotsOf(now).slice(4);
   const sheet = { size: "a4" as const, at: { x: 0, y: 0 }, turn: degrees(0) };
   const names = more.map((_, index) => markName(index + 4, "points")).join(", ");
   const gone = more.length === 0 ? "" : `${names} and `;
-  const lost = `: ${gone}the places of the marks on the panel are struck out, and undo brings them back`;
+  const lost = `. Now set the four marks on the corners of the paper: ${gone}the places of the marks on the panel are struck out, and undo brings them back`;
   return {
     kind: "made",
-    marks: { kind: "sheet", sheet: { ...sheet, corners: [a, b, c, d] } },
+    marks: { kind: "sheet", sheet: { ...sheet, corners: cornersOf(size) } },
     lost: now.kind === "points" ? lost : "",
   };
 }
+
+/** Of the picture, in the order of the marks of a sheet. */
+const cornersOf = ({ width, height }: Size): FourPoints => [
+  { x: 0, y: height },
+  { x: width, y: height },
+  { x: width, y: 0 },
+  { x: 0, y: 0 },
+];
+
+/** How many marks of a sheet of paper are still where they began: they tell nothing yet. */
+export const unsetMarks = (of: PhotoMarks, size: Size): number => {
+  if (of.kind === "points") return 0;
+  const begun = cornersOf(size);
+  return of.sheet.corners.filter(({ x, y }, index) => x === begun[index]?.x && y === begun[index].y)
+    .length;
+};
 
 const rounded = ({ x, y }: PlanePoint): PlanePoint => ({
   x: Math.round(x * 1000) / 1000,
@@ -63,10 +90,7 @@ export const NO_CORNERS = "the panel's corners are not known until its faults ar
 const INSET = 0.2;
 
 /** Near the corners of the picture, as marks of the panel's corners. */
-export const firstMarks = (
-  { width, height }: { width: number; height: number },
-  corners: FourPoints,
-): MarksText => {
+export const firstMarks = ({ width, height }: Size, corners: FourPoints): MarksText => {
   const spot = (across: number, down: number): PlanePoint => ({
     x: Math.round(across * width),
     y: Math.round(down * height),

@@ -12,6 +12,7 @@ import { accuracyWords, photoTroubleWords } from "../../src/design/photo-words.t
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { decimal } from "../../src/geometry/number.ts";
 import { unit } from "../panel/board.ts";
+import { spotsOf } from "./mark-spots.ts";
 import { takePaper } from "./paper-acts.ts";
 import {
   addPoint,
@@ -22,7 +23,7 @@ import {
   typeMark,
   typePlace,
 } from "./photo-acts.ts";
-import { chosenMark, marks, paperKey, plane, residualNow, spotsOf } from "./photo-state.ts";
+import { chosenMark, marks, paperKey, plane, residualNow, unset } from "./photo-state.ts";
 import { chooseMark } from "./picture-view.tsx";
 
 export function MarkList({ toSheet }: { readonly toSheet: () => void }): JSX.Element | null {
@@ -51,6 +52,14 @@ export function MarkList({ toSheet }: { readonly toSheet: () => void }): JSX.Ele
 function Verdict({ of }: { readonly of: PhotoMarks }): JSX.Element | null {
   const now = plane.value;
   if (now === null) return null;
+  if (unset.value > 0)
+    return (
+      <p class="mark-verdict trouble" role="status">
+        Set the four marks on the corners of the paper:{" "}
+        {unset.value === 4 ? "all are" : unset.value === 1 ? "one is" : `${unset.value} are`} still
+        at the picture's own corners. Until then nothing can be said of places from this picture.
+      </p>
+    );
   if (now.kind === "trouble")
     return (
       <p class="mark-verdict trouble" role="status">

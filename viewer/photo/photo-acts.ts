@@ -23,6 +23,7 @@ import { take } from "../panel/told-edit.ts";
 import { HAND_RESTS, onceRead, whenCurrent } from "../when-current.ts";
 import { furtherSpot } from "./further-spot.ts";
 import { type Known, marksFor } from "./known-marks.ts";
+import { spotsOf } from "./mark-spots.ts";
 import { panelCorners } from "./panel-corners.ts";
 import {
   chosenMark,
@@ -35,16 +36,18 @@ import {
   picture,
   plane,
   residualNow,
-  spotsOf,
 } from "./photo-state.ts";
 import { photoStep } from "./photo-step.ts";
 import { placesIn, saidOfPlaces } from "./placed-by-photo.ts";
 
-/** What the marks are marks of. Spots in the picture stay; what they are on the panel is said anew. */
+/** What the marks are marks of: what they are on the panel is said anew. */
 export function sayKnown(known: Known): void {
   const now = photo.value;
   if (now === null) return;
-  const made = marksFor(known, now.marks, panelCorners());
+  const made = marksFor(known, now.marks, {
+    panelCorners: panelCorners(),
+    size: picture.value,
+  });
   if (made.kind === "refused") {
     say(`Not done: ${made.why}.`);
     return;

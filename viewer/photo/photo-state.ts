@@ -11,6 +11,8 @@ import type { Extent } from "../../src/geometry/extent.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import type { Degrees } from "../../src/geometry/quantity.ts";
 import { binaryAt, panel } from "../desk.ts";
+import { unsetMarks } from "./known-marks.ts";
+import { spotsOf } from "./mark-spots.ts";
 
 export const isPhotoOpen = signal(false);
 export const isPhotoShown = signal(true);
@@ -109,6 +111,11 @@ export const isOverPhoto: ReadonlySignal<boolean> = computed(
   () => photo.value !== null && straight.value !== null && isPhotoShown.value,
 );
 
+/** How many marks of a sheet of paper are still to be set. */
+export const unset: ReadonlySignal<number> = computed(() =>
+  marks.value === null || picture.value === null ? 0 : unsetMarks(marks.value, picture.value),
+);
+
 export type Residual =
   | { readonly kind: "known"; readonly text: string }
   /** As the end of a sentence. */
@@ -118,6 +125,8 @@ export type Residual =
 export function residualNow(): Residual {
   const [now, of] = [plane.value, marks.value];
   if (of === null) return { kind: "unknown", why: "there is no photograph" };
+  if (unset.value > 0)
+    return { kind: "unknown", why: "not all marks are set on the corners of the paper yet" };
   if (now?.kind !== "plane")
     return { kind: "unknown", why: "the marks do not say where the panel lies" };
   const { accuracy } = now;
@@ -127,10 +136,6 @@ export function residualNow(): Residual {
   }
   return { kind: "known", text: lengthIn("mm", Math.ceil(accuracy.within * 10) / 10) };
 }
-
-/** Where each mark lies in the picture. */
-export const spotsOf = (of: PhotoMarks): readonly PlanePoint[] =>
-  of.kind === "points" ? of.points.map(({ inPicture }) => inPicture) : of.sheet.corners;
 
 function withMark(
   of: PhotoMarks,

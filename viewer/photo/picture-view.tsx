@@ -7,8 +7,9 @@ import { useEffect, useRef } from "preact/hooks";
 import { markName } from "../../src/design/photo-words.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { say } from "../panel/board.ts";
+import { spotsOf } from "./mark-spots.ts";
 import { holdMark, letMarkGo, nudgeMark } from "./photo-acts.ts";
-import { chosenMark, isLocked, marks, type Picture, spotsOf } from "./photo-state.ts";
+import { chosenMark, isLocked, marks, type Picture } from "./photo-state.ts";
 
 /** What is seen of the picture: its middle, in pixels of it, and how many of them a pixel of the screen is. */
 interface Look {
