@@ -3,11 +3,11 @@
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimalBeside } from "../../geometry/number.ts";
-import { legendOf } from "../../layout/legend-of.ts";
-import { arcMinutes, CHARACTER_ANGLES, characterHeight } from "../../standards/characters.ts";
+import { arcMinutes } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
+import { angleFor, leastHeight, readableHeight } from "./least-height.ts";
 import {
   andOthers,
   byCause,
@@ -31,24 +31,13 @@ export const legendTooSmall: Rule = {
   move: null,
   judge: (facts) => {
     const small = letteredMarkings(facts).filter((marking) =>
-      isUnder(marking.capHeight, neededHeight(marking, facts)),
+      isUnder(marking.capHeight, readableHeight(marking, facts)),
     );
-    const shortBy = (marking: Lettered): number => neededHeight(marking, facts) / marking.capHeight;
+    const shortBy = (marking: Lettered): number =>
+      readableHeight(marking, facts) / marking.capHeight;
     return byCause(small, facts, shortBy).map((group) => tooSmall(group, facts));
   },
 };
-
-/** Legends under this angle are hard to read: the stricter of two editions. What alerts wants more. */
-const angleFor = (
-  marking: Lettered,
-  facts: PanelFacts,
-): { readonly arcMinutes: number; readonly source: string } => {
-  const alert = legendOf(marking, facts.layout)?.alert ?? "none";
-  return alert === "none" ? CHARACTER_ANGLES.leastInRevision2 : CHARACTER_ANGLES.alerting;
-};
-
-const neededHeight = (marking: Lettered, facts: PanelFacts): number =>
-  characterHeight(facts.layout.design.viewingDistance, angleFor(marking, facts).arcMinutes);
 
 const tooSmall = (group: CauseGroup, facts: PanelFacts): Finding => {
   const { cause, markings } = group;
@@ -56,9 +45,9 @@ const tooSmall = (group: CauseGroup, facts: PanelFacts): Finding => {
   const { design } = facts.layout;
   const distance = design.viewingDistance;
   const angle = angleFor(worst, facts);
-  const needed = neededHeight(worst, facts);
+  const needed = readableHeight(worst, facts);
   const words = lengthWords(facts, cause.isOwn ? cause.span : undefined);
-  const { text, remedies } = heightRemedy(cause, (cause.height * needed) / worst.capHeight, facts);
+  const { text, remedies } = heightRemedy(cause, leastHeight(cause, facts), facts);
   return finding(entry, {
     message: `${capitalised(markingName(worst))}${andOthers(markings.length - 1)}: capitals of ${words(worst.capHeight, needed)} fill ${decimalBeside(arcMinutes(worst.capHeight, distance), angle.arcMinutes, 1)} minutes of arc at ${lengthWords(facts, design.written.keys["viewing-distance"])(distance)}; ${decimalBeside(angle.arcMinutes, arcMinutes(worst.capHeight, distance), 1)} minutes want ${words(Math.ceil(needed * 1000) / 1000, worst.capHeight)}. height: ${text} does.`,
     span: cause.span,

@@ -31,7 +31,7 @@ export interface LetteringCause {
 /** What is asked of a panel for it; a console's rules have that much of each of theirs. */
 export type LetteringFacts = Pick<PanelFacts, "layout" | "edit" | "texts">;
 
-const letteringCause = (marking: Lettered, facts: LetteringFacts): LetteringCause => {
+export const letteringCause = (marking: Lettered, facts: LetteringFacts): LetteringCause => {
   const { design } = facts.layout;
   const legend = legendOf(marking, facts.layout);
   const own = legend?.height ?? null;

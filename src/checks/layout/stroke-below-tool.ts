@@ -2,11 +2,11 @@
 
 import type { MachineDesign } from "../../design/workshop-design.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import { cutWidthOf } from "../../layout/markings/style.ts";
 import { STROKE_SHARES } from "../../standards/characters.ts";
 import { isUnder } from "../limits.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { atLeast, atMost, measureMm, millimetres } from "../words.ts";
+import { isTooFine, leastHeight, MOST_GROWTH, toolOf } from "./least-height.ts";
 import {
   andOthers,
   byCause,
@@ -29,27 +29,22 @@ export const strokeBelowTool: Rule = {
   entry,
   move: null,
   judge: (facts) => {
-    const fine = letteredMarkings(facts).filter(
-      (marking) => marking.fills.length > 0 && isUnder(marking.strokeWidth, toolOf(marking, facts)),
-    );
+    const fine = letteredMarkings(facts).filter((marking) => isTooFine(marking, facts));
     const fineness = (marking: Lettered): number => toolOf(marking, facts) / marking.strokeWidth;
     return byCause(fine, facts, fineness).map((group) => tooFine(group, facts));
   },
 };
 
-const toolOf = (marking: Lettered, facts: PanelFacts): number =>
-  cutWidthOf(facts.layout.layers.find(({ id }) => id === marking.layer)?.machine ?? null);
-
-/** Letters this much higher still go where they were meant to; beyond it the tool is wrong, not the height (house practice). */
-const MOST_GROWTH = 1.5;
-
 const tooFine = ({ cause, markings }: CauseGroup, facts: PanelFacts): Finding => {
   const [worst] = markings;
   const tool = toolOf(worst, facts);
   const growth = tool / worst.strokeWidth;
-  const { text, remedies } = heightRemedy(cause, cause.height * growth, facts);
+  const cut = cause.height * growth;
+  const least = Math.max(cut, leastHeight(cause, facts));
+  const { text, remedies } = heightRemedy(cause, least, facts);
   const machine = facts.layout.layers.find(({ id }) => id === worst.layer)?.machine ?? null;
-  const higher = `height: ${text} makes them as wide.`;
+  const enough = isUnder(cut, least) ? "wider, and large enough to be read" : "as wide";
+  const higher = `height: ${text} makes them ${enough}.`;
   const others = otherWays(worst, tool, machine);
   const ways = growth > MOST_GROWTH ? [...others, higher] : [higher, ...others];
   return finding(entry, {
