@@ -119,6 +119,7 @@ describe("a panel written where another stands", () => {
     await page.getByRole("button", { name: /are wanted by both/ }).click();
     await page.locator(".console-labels .note.clash").first().waitFor();
     await page.getByRole("button", { name: /are wanted by both/ }).click();
+    await expect.poll(() => page.locator(".console-labels .note").count()).toBe(0);
   });
 
   test("is no fit that has found nothing", async () => {

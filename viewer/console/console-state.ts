@@ -122,9 +122,13 @@ export const askTrueShapes = async (): Promise<void> => {
 };
 
 /** A finding of the page's own list marks what it speaks of here too. */
-export const followPointer = (): (() => void) =>
-  effect(() => {
+export const followPointer = (): (() => void) => {
+  let isMarked = false;
+  return effect(() => {
     const finding = pointedAt.value?.finding;
+    // Pointed at no longer, it is marked no longer.
+    if (finding === undefined && isMarked) look.value = { ...look.peek(), marks: [], notes: [] };
+    isMarked = finding !== undefined;
     const panel = scene.peek()?.panels.find(({ name }) => name === finding?.panel);
     if (finding === undefined || panel === undefined) {
       if (finding !== undefined) void markOverlap(finding.subjects);
@@ -137,6 +141,7 @@ export const followPointer = (): (() => void) =>
       marks: marked.map(({ id }) => ({ kind: "finding", group: panel.name, body: id })),
     };
   });
+};
 
 /**
  * Panels written where others stand, as a drag to there marks them: what they meet where they are is asked for as a step of

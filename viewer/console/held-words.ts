@@ -7,6 +7,6 @@ export const heldBackWords = (held: readonly HeldBack[]): string =>
   held
     .map(
       ({ a, b, clashes }) =>
-        `${a} and ${b} want the same modules: ${clashes} ${clashes === 1 ? "clash" : "clashes"} between them, told of by that fault alone`,
+        `${a} and ${b} want the same modules: ${clashes === 1 ? "1 clash between them belongs" : `${clashes} clashes between them belong`} to that fault`,
     )
     .join("; ");
