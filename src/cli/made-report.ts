@@ -60,7 +60,8 @@ export const tellMade = (
         `${manifest.panel}: no panel of this console; its old pack in ${out}/${name} is left as it is`,
     ),
   ];
-  const { name } = made.opened.project;
+  const { loaded, project } = made.opened;
+  const name = project.name === "" ? loaded.entry : project.name;
   shell.stdout(`${[...lines, `${name}: ${countsInWords(made.findings)}`].join("\n")}\n`);
 };
 

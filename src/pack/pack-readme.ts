@@ -1,5 +1,6 @@
 // The first paper of a pack: what it is, the picture, what is held, the cautions that apply, the order of work, the files.
 
+import { countWords } from "../diagnostics/count-words.ts";
 import { markdownText } from "../export/markdown-table.ts";
 import { extentHeight, extentWidth } from "../geometry/extent.ts";
 import { decimal } from "../geometry/number.ts";
@@ -45,7 +46,7 @@ export const packReadme = (panel: PanelForPack, files: readonly PackFile[]): Pac
 const factsLine = ({ design, layout }: PanelForPack): string => {
   const size = `${decimal(extentWidth(layout.nominal), 3)} x ${decimal(extentHeight(layout.nominal), 3)} mm nominal`;
   return markdownText(
-    `Panel ${design.name}, ${revisionWords(design)}. ${layout.mount.title}, ${size}, ${layout.components.length} components.`,
+    `Panel ${design.name}, ${revisionWords(design)}. ${layout.mount.title}, ${size}, ${countWords(layout.components.length, "component")}.`,
   );
 };
 

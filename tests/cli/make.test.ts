@@ -235,6 +235,14 @@ test("a panel that is missing, unreadable or no panel leaves its neighbours alon
   }
 });
 
+test("the line that sums up a design that could not be read begins with its file", async () => {
+  const folder = layConsole(SOUND);
+  writeFileSync(join(folder, "console.yaml"), Buffer.from([0xff, 0xfe, 0x00]));
+  const { code, stdout } = await make(folder, ["console.yaml"]);
+  expect(code).toBe(1);
+  expect(stdout.trimEnd().split("\n").at(-1)).toMatch(/^console\.yaml: /);
+});
+
 test("a workshop that is missing or wrong speaks against every panel", async () => {
   const gone = layConsole(SOUND);
   rmSync(join(gone, "workshop.yaml"));

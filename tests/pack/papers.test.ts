@@ -5,6 +5,7 @@ import { handOperationsPaper } from "../../src/pack/hand-operations.ts";
 import { measuringListPaper } from "../../src/pack/measuring-list.ts";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 import { packOfPanel } from "../../src/pack/pack-of-panel.ts";
+import { packReadme } from "../../src/pack/pack-readme.ts";
 import { partsListPapers } from "../../src/pack/parts-list.ts";
 import { utf8Text } from "../../src/pack/utf8.ts";
 import { pumpPanel, pumpProject, pumpWorkshop, wholePumpPack } from "./pump-panel.ts";
@@ -136,4 +137,13 @@ test("the card set has no paint and no engraving, and lies in a folder of its ow
   ]);
   expect(card.every(({ bytes }) => !utf8Text(bytes).includes('id="engrave"'))).toBe(true);
   expect(inspection.filter(({ passed }) => !passed)).toEqual([]);
+});
+
+test("a panel of one component is said to have one", async () => {
+  const panel = await pumpPanel();
+  const [only] = panel.layout.components;
+  if (only === undefined) throw new Error("the pump panel has components");
+  const one = { ...panel, layout: { ...panel.layout, components: [only] } };
+  expect(textOf(packReadme(one, []))).toMatch(/, 1 component\.$/m);
+  expect(textOf(packReadme(panel, []))).toMatch(/, \d+ components\.$/m);
 });
