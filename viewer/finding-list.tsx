@@ -112,6 +112,8 @@ const UNIT_WORDS: Readonly<Record<Measure["unit"], string>> = {
   count: "",
   ratio: "",
   modules: " modules",
+  U: " U",
+  HP: " HP",
   bytes: " bytes",
   celsius: " °C",
   pixels: " pixels",

@@ -23,6 +23,8 @@ export interface Measure {
     | "count"
     | "ratio"
     | "modules"
+    | "U"
+    | "HP"
     | "bytes"
     | "celsius"
     | "pixels";

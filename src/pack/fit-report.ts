@@ -91,7 +91,10 @@ const findingTable = ({ findings, texts }: FitReportSource): ReportSection =>
   });
 
 const measureWords = (measure: Measure | null): string | null =>
-  measure === null ? null : `${decimal(measure.value, 2)} ${measure.unit}`;
+  measure === null ? null : `${decimal(measure.value, 2)} ${unitWord(measure)}`;
+
+const unitWord = ({ value, unit }: Measure): string =>
+  unit === "modules" && decimal(value, 2) === "1" ? "module" : unit;
 
 const remedyWords = (remedies: Finding["remedies"]): string | null =>
   remedies.length === 0 ? null : remedies.map(({ title }) => title).join("; ");

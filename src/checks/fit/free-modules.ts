@@ -37,8 +37,8 @@ const freeRun = (bay: BayLayout, run: FreeRun, facts: BayFacts): Finding => {
     message: `Bay ${bay.id} is open from ${unit === "mm" ? "" : `${unit} `}${module} on, for ${count} ${unit}.${closes === null && unit !== "mm" ? "" : ` ${advice}`}`,
     span: bay.design.written.span,
     subjects: [bay.id],
-    measured: measureOf(run.modules, unit === "mm" ? "mm" : "modules"),
-    limit: measureOf(0, unit === "mm" ? "mm" : "modules"),
+    measured: measureOf(run.modules, unit),
+    limit: measureOf(0, unit),
     source: { kind: "geometry", name: `the length of bay ${bay.id}` },
     remedies: closes === null ? [] : [blanking(closes, facts)],
   });
