@@ -65,6 +65,32 @@ test("two panels on one place are told that their holes meet, with no width and 
   expect([found?.measured?.value, found?.limit?.value, found?.remedies]).toEqual([0, 3.4, []]);
 });
 
+// Screws of the one 7 mm from its edges, 43 from the middle, and of the other 143: rails of 103 and more, in which the holes of one
+// stand far from those of the other. Cheeks stand at whole tenths, and farther out for wider holes: none of them lacks room for tabs.
+test("holes of a narrow and a wide panel in one bay have wood, however wide they are, up to the bar's edge", () => {
+  const said = (hole: string): readonly (string | undefined)[] =>
+    railHolesOf({
+      bay: "desk: { mount: corner-screws, at: [0, -400, 640], along: [1, 0, 0], length: 600 mm, depth: 120 mm, clear-width: 300 mm }",
+      frame: `{ type: side-console, sheet: ply, rails: { hole: ${hole} mm } }`,
+      panels: {
+        wide: {
+          size: "mount: corner-screws\nwidth: 300 mm\nheight: 400 mm",
+          place: "bay: desk, module: 0",
+        },
+        thin: {
+          size: "mount: corner-screws\nwidth: 100 mm\nheight: 60 mm",
+          place: "bay: desk, module: 430",
+        },
+      },
+    }).map(({ message }) => message);
+  for (const hole of ["2", "3", "3.1", "3.2", "3.39", "3.4", "3.5", "3.6", "13.9"])
+    expect([hole, said(hole)]).toEqual([hole, []]);
+  // As far within the screws as they stand from the panel's edge the bar begins: 7 from their middles.
+  expect(said("14.5")).toEqual([
+    "The rails of desk: holes of 14.5 mm run into the bar's edge; less than 14 mm leaves wood between them. hole: 3.4 mm, as wide as the panels' own, does.",
+  ]);
+});
+
 // The second begins 2 mm on: 2 between the middles.
 test("panels that overlap in part are told how far apart their holes are, and how far they should be", () => {
   const [found] = railHolesOf({

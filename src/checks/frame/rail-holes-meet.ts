@@ -39,10 +39,8 @@ export const railHolesMeet: FrameRule<PlanFacts> = {
 };
 
 /** They leave no wood between them. */
-export const holesMeet = (section: FramePlan, bay: FrameBay): boolean => {
-  const limit = railHoleLimit(bay, section);
-  return limit !== null && railHoleSize(section.design, bay.railHoles) >= limit.most;
-};
+export const holesMeet = (section: FramePlan, bay: FrameBay): boolean =>
+  railHoleLimit(bay, section) !== null;
 
 const meeting = (
   bay: FrameBay,
@@ -52,7 +50,7 @@ const meeting = (
   const { design } = section;
   const limit = railHoleLimit(bay, section);
   const hole = railHoleSize(design, bay.railHoles);
-  if (limit === null || hole < limit.most) return [];
+  if (limit === null) return [];
   // A hole as wide as the panels' own is the least that their fasteners pass.
   const own = bay.railHoles.size;
   const words =

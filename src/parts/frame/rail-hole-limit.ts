@@ -1,9 +1,11 @@
-// How wide the holes of a bay's rail bars may be. Takes the bay and what the plan hangs on; gives the width at which they meet
-// one another or the bar's inner edge, or leave the ribs' tabs no room, and which of the three it is; null where it has no holes.
+// Whether the holes of a bay's rail bars are too wide. Takes the bay and what the plan hangs on; gives the width at which they meet
+// one another or the bar's inner edge, or leave the ribs' tabs no room, and which of the three it is; null where they have wood.
 
+import { samePlace } from "../../geometry/tolerance.ts";
 import type { FrameBay } from "./frame-bay.ts";
 import { RAIL_TAB, TAB } from "./frame-practice.ts";
 import type { PlanOptions } from "./plan-options.ts";
+import { railHoleSize } from "./rail-holes.ts";
 import { barReach } from "./rail-reach.ts";
 
 export interface RailHoleLimit {
@@ -12,6 +14,13 @@ export interface RailHoleLimit {
   /** From the bay's middle to its innermost hole. */
   readonly inner: number;
 }
+
+/**
+ * Holes as wide as a limit leave no wood. Beside the ribs' slots they do: cheeks are set as far out as the holes ask, and a hole
+ * that is just as wide as they allow has its webs.
+ */
+const isMet = (hole: number, { kind, most }: RailHoleLimit): boolean =>
+  kind === "rib-slots" ? hole > most + samePlace : hole >= most - samePlace;
 
 /** Of limits that are equally narrow the first: no other width of the bar helps holes that meet. */
 export const railHoleLimit = (
@@ -28,5 +37,11 @@ export const railHoleLimit = (
     { kind: "inner-edge", most: 2 * (inner - halfClear), inner },
     { kind: "rib-slots", most: 2 * (beyond - 2 * RAIL_TAB.web - TAB.shortest), inner },
   ];
-  return limits.reduce((least, limit) => (limit.most < least.most ? limit : least));
+  const hole = railHoleSize(options.design, railHoles);
+  return limits
+    .filter((limit) => isMet(hole, limit))
+    .reduce<RailHoleLimit | null>(
+      (least, limit) => (least === null || limit.most < least.most ? limit : least),
+      null,
+    );
 };
