@@ -5,7 +5,7 @@
 import { movedFrame } from "../geometry/space/frame.ts";
 import { boxGap, boxRound, type SpaceBox } from "../geometry/space/space-box.ts";
 import { plus, scaled, type Vector, vector } from "../geometry/space/vector.ts";
-import { isLyingOn } from "./by-design.ts";
+import { isBorne, isLyingOn } from "./by-design.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import { beyondNoise, searchLength } from "./fit-tolerance.ts";
 import { type PieceRelation, pieceRelation } from "./hull-relation.ts";
@@ -95,6 +95,7 @@ const factOf = (moved: RailBody, other: RailBody, within: number): DragFact | nu
     moved.body.id < other.body.id ? [moved, other] : [other, moved];
   const relation = pieceRelation(a, b, within);
   if (relation === null || (relation.kind !== "meet" && isLyingOn(a, b))) return null;
+  if (relation.kind === "touching" && isBorne(a, b)) return null;
   if (hasLatch({ a, b }) && !isBarred(a, b, relation)) return null;
   return { a, b, relation, boxes: { a: boxA, b: boxB } };
 };

@@ -5,7 +5,7 @@ import type { Kernel } from "../geometry/solid/kernel.ts";
 import type { ConsoleLayout } from "../layout/console/console-layout.ts";
 import type { ConsoleFrame } from "../parts/frame/frame-part.ts";
 import { type BodyGroup, bodyGroups } from "./body-groups.ts";
-import { isLyingOn } from "./by-design.ts";
+import { isBorne, isLyingOn } from "./by-design.ts";
 import type { ConsoleBody } from "./console-body.ts";
 import { consoleInside } from "./console-inside.ts";
 import { depthFacts } from "./depth-facts.ts";
@@ -90,7 +90,9 @@ const pairFacts = ({ groups, shapes }: PreparedBodies, within: number): readonly
       const isLying = isLyingOn(a, b);
       if (isLying && hullRelation(a, b, 0)?.kind !== "meet") return [];
       const relation = pairRelation(a, b, { shapes, within });
-      return relation === null || (isLying && relation.kind !== "clash")
+      return relation === null ||
+        (isLying && relation.kind !== "clash") ||
+        (isBorne(a, b) && relation.kind === "touching")
         ? []
         : [{ a, b, relation }];
     })

@@ -224,3 +224,24 @@ describe("a crowd of bodies", () => {
     expect(prepared.shapes.count()).toBe(0);
   });
 });
+
+describe("a panel's sheet and a rib", () => {
+  const slab = boxSolid(vector(10, 10, 2));
+  const kindsOf = (up: number, role: ConsoleBody["role"]): readonly string[] =>
+    kinds(
+      verdictOf([
+        madeBody("rib", cube, { role: "rib", panel: null }),
+        madeBody("sheet", slab, { role, ...at(0, 0, up) }),
+      ]),
+    );
+
+  test("that lies on the rib's tab is borne by it, as by a rail: no fact", () => {
+    expect(kindsOf(10, "layer")).toEqual([]);
+  });
+
+  test("that reaches into it, or stands off it, is one; so is a case that touches it", () => {
+    expect(kindsOf(9, "layer")).toEqual(["rib sheet clash"]);
+    expect(kindsOf(10.2, "layer")).toEqual(["rib sheet apart"]);
+    expect(kindsOf(10, "rear")).toEqual(["rib sheet touching"]);
+  });
+});

@@ -23,5 +23,10 @@ export const placeWords = (
   const { x, y, z } = pointIn(bay.frame, at);
   const side = x < 0 ? "left" : "right";
   const level = z < 0 ? "behind" : "in front of";
-  return `${millimetres(y)} along bay ${bay.id}, ${millimetres(Math.abs(x))} ${side} of its middle, ${millimetres(Math.abs(z))} ${level} the rails`;
+  // What rounds to nothing has no side: which it is would be the arithmetic's noise.
+  const away = [millimetres(Math.abs(x)), millimetres(Math.abs(z))];
+  const none = millimetres(0);
+  const across = away[0] === none ? "in its middle" : `${away[0]} ${side} of its middle`;
+  const deep = away[1] === none ? "level with the rails" : `${away[1]} ${level} the rails`;
+  return `${millimetres(y)} along bay ${bay.id}, ${across}, ${deep}`;
 };

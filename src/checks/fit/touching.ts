@@ -12,7 +12,7 @@ const entry: CodeEntry = {
   code: "fit/touching",
   severity: "query",
   title: "two things in a console that touch",
-  why: "By their figures there is nothing between the two. Wood swells, paint builds up, saws wander: they will meet, or rattle. A panel on its rails is meant to touch and is not asked about; anything else needs a person to say that it may.",
+  why: "By their figures there is nothing between the two. Wood swells, paint builds up, saws wander: they will meet, or rattle. A panel on its rails, and on the tabs of ribs that end flush with them, is meant to touch and is not asked about; anything else needs a person to say that it may.",
   example: "obstacles:\n  - { name: shelf, box: [40, 100, 30], at: [30, 0, 588] }",
 };
 
