@@ -3,7 +3,7 @@
 
 import { effect, signal } from "@preact/signals";
 import type { DesignSources } from "../core-messages.ts";
-import { isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
+import { choosePanel, isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
 import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
@@ -111,7 +111,10 @@ export const choosePanelHere = (name: string | null): void => {
   if (name === look.value.chosen) return;
   changeLook({ chosen: name, turned: null, apart: 0, marks: [], notes: [] });
   const panel = scene.value?.panels.find((each) => each.name === name);
-  if (panel !== undefined) said.value = `Chosen: ${panel.title}`;
+  if (panel === undefined) return;
+  said.value = `Chosen: ${panel.title}`;
+  // The other rooms go on with it.
+  choosePanel(panel.name);
 };
 
 export const askTrueShapes = async (): Promise<void> => {
