@@ -1,6 +1,6 @@
 // The frame of a console file. Usual values are common practice where nothing else is said beside them.
 
-import { type Mm, mm } from "../geometry/quantity.ts";
+import { mm } from "../geometry/quantity.ts";
 import { type Field, mapped } from "./field.ts";
 import { list, optional, record, required, tuple, usual } from "./fields.ts";
 import type {

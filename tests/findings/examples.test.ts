@@ -91,6 +91,7 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/frame-rail-web",
     "checks/frame-ribs",
     "checks/frame-units",
+    "checks/frame-web",
     "checks/frame-width",
     "checks/hands",
     "checks/hole-too-small",
