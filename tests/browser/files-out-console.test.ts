@@ -124,7 +124,7 @@ describe("a small console", () => {
       await enter(page);
       const held = page.getByRole("region", { name: "Why one is not written" });
       await held.waitFor();
-      await held.filter({ hasText: "fit/clash" }).waitFor();
+      await held.filter({ hasText: "want the same space" }).waitFor();
       expect(await page.getByRole("button", { name: /^Save / }).count()).toBe(0);
       await page.getByLabel("Pack of").selectOption("two");
       await page.getByRole("button", { name: /^Save two\.zip/ }).waitFor();

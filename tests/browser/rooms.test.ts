@@ -210,7 +210,7 @@ test("the building of a console's picture can be given up, and begun again", asy
   await page.goto(`${stand.server.address}?picture=plain`);
   await openLoose(page, SMALL_CONSOLE);
   let isHeld = true;
-  await page.context().route("**/library.json", async (route) => {
+  await page.context().route("**/console-answers-*.js", async (route) => {
     if (!isHeld) await route.continue();
   });
   await page.getByRole("button", { name: "Console", exact: true }).click();
