@@ -15,8 +15,8 @@ import {
   sheetMoved,
   sheetPlaced,
   sheetSaid,
-  takenFromPhoto,
 } from "../../src/design/photo-edit.ts";
+import { takenFromPhoto } from "../../src/design/photo-taken.ts";
 import { readDesign } from "../../src/design/read-design.ts";
 import { source } from "../../src/design/source.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";

@@ -2,7 +2,7 @@
 
 import type { Path } from "../../src/design/edit.ts";
 import { pathAt } from "../../src/design/path-at.ts";
-import { takenFromPhoto, type WrittenPlace } from "../../src/design/photo-edit.ts";
+import { takenFromPhoto, type WrittenPlace } from "../../src/design/photo-taken.ts";
 import { placePath } from "../../src/design/place-edit.ts";
 import { difference } from "../../src/design/rewriting.ts";
 import { type Source, source } from "../../src/design/source.ts";

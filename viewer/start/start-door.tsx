@@ -20,13 +20,19 @@ export function StartBehindDoor(): JSX.Element {
   return Room === null ? <p>A moment …</p> : <Room />;
 }
 
+/** What is fetched at once would come between the first picture and the line, ms. */
+const PICTURE_FIRST = 250;
+
 export function GuideBehindDoor(): JSX.Element | null {
   useSignalEffect(() => {
     // After the first picture, which it points at.
     if (guideStep.value === null || panels.value.length === 0 || guide.value !== null) return;
-    void import("./guide.tsx").then(({ Guide }) => {
-      guide.value = Guide;
-    });
+    const timer = setTimeout(() => {
+      void import("./guide.tsx").then(({ Guide }) => {
+        guide.value = Guide;
+      });
+    }, PICTURE_FIRST);
+    return () => clearTimeout(timer);
   });
   const Steps = guide.value;
   return Steps === null || panels.value.length === 0 ? null : <Steps />;
