@@ -1,6 +1,7 @@
 // Where the camera stands, as numbers a person would use: what it looks at, from how far, from which side, how steeply.
 // Pure: hands and keys give a new one, views and findings set one, a motion goes from one to another.
 
+import type { Frame } from "../../src/geometry/space/frame.ts";
 import {
   cross,
   dot,
@@ -9,7 +10,9 @@ import {
   unitVector,
   type Vector,
   vector,
+  vectorLength,
 } from "../../src/geometry/space/vector.ts";
+import { arithmeticNoise } from "../../src/geometry/tolerance.ts";
 
 export interface CameraGoal {
   /** What it looks at. */
@@ -21,8 +24,11 @@ export interface CameraGoal {
   readonly rise: number;
 }
 
+/** From which side and how steeply. */
+export type Stance = Pick<CameraGoal, "side" | "rise">;
+
 /** Toward the camera from what it looks at. */
-const outward = ({ side, rise }: CameraGoal): Vector => {
+const outward = ({ side, rise }: Stance): Vector => {
   const [turn, up] = [radians(side), radians(rise)];
   return vector(-Math.cos(turn) * Math.cos(up), -Math.sin(turn) * Math.cos(up), Math.sin(up));
 };
@@ -72,10 +78,10 @@ const MARGIN = 0.94;
 /** From that side, no farther off than all the points need to be seen; the tighter way they fill the picture. */
 export const framingGoal = (
   points: readonly Vector[],
-  from: Pick<CameraGoal, "side" | "rise">,
+  from: Stance,
   opening: Opening,
 ): CameraGoal => {
-  const out = outward({ ...from, target: vector(0, 0, 0), distance: 1 });
+  const out = outward(from);
   const right = unitVector(cross(vector(0, 0, 1), out));
   const up = cross(out, right);
   const far = points.map((point) => -dot(point, out));
@@ -128,4 +134,36 @@ export const betweenGoals = (from: CameraGoal, to: CameraGoal, share: number): C
   };
 };
 
+/** Of a camera that looks against a direction. */
+export const towardFrom = (out: Vector): Stance => {
+  const side = inDegrees(Math.atan2(-out.y, -out.x));
+  const rise = inDegrees(Math.asin(out.z / vectorLength(out)));
+  return { side: (side + 360) % 360, rise: Math.min(STEEPEST, Math.max(-STEEPEST, rise)) };
+};
+
+/** So far off square that what is read stands upright, in degrees: 0.87 of its height is seen. */
+const OFF_SQUARE = 30;
+
+/**
+ * Before a face as one stands to read it: its own up (y) upright in the picture, and as square on as that lets. A camera keeps
+ * its own up under the vertical, so that a face whose up lies aside is seen square on, its letters lying as they lie for everyone.
+ */
+export const readersStance = ({ y, z }: Pick<Frame, "y" | "z">): Stance => {
+  const square = towardFrom(z);
+  const level = vector(y.x, y.y, 0);
+  // Up the face is up in the room: no side has its letters lean.
+  if (vectorLength(level) < arithmeticNoise) return square;
+  const ahead = unitVector(level);
+  // From above the reader looks the way that the face goes up, from below against it.
+  const facing = z.z < 0 ? -1 : 1;
+  const steep = inDegrees(Math.atan2(-facing * dot(z, ahead), facing * z.z));
+  const upright = {
+    side: towardFrom(scaled(ahead, -facing)).side,
+    rise: facing * Math.min(STEEPEST, 90 - steep),
+  };
+  return dot(outward(upright), z) < Math.cos(radians(OFF_SQUARE)) ? square : upright;
+};
+
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+
+const inDegrees = (turn: number): number => (turn * 180) / Math.PI;

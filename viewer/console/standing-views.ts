@@ -1,5 +1,5 @@
-// The places from which a console is looked at: from the seat, as a whole, from above, from its right, from ahead, square
-// on to a bay, on to a panel. Pure: a scene in, goals out.
+// The places from which a console is looked at: from the seat, as a whole, from above, from its sides, from behind, before
+// a bay as one reads it, on to a panel. Pure: a scene in, goals out.
 
 import {
   minus,
@@ -9,7 +9,13 @@ import {
   vector,
   vectorLength,
 } from "../../src/geometry/space/vector.ts";
-import { type CameraGoal, framingGoal, type Opening } from "./camera-goal.ts";
+import {
+  type CameraGoal,
+  framingGoal,
+  type Opening,
+  readersStance,
+  towardFrom,
+} from "./camera-goal.ts";
 import type { ConsoleScene, SceneBay, ScenePanel } from "./console-messages.ts";
 import { middleOf, operatorLines } from "./operator-figure.ts";
 
@@ -25,15 +31,21 @@ export interface StandingView {
 /** From where the faces are seen, from a little behind them and not steeply: common practice for a first view of a desk. */
 const FIRST_RISE = 30;
 const FIRST_TURN = 25;
+/** Of faces that lie flat within 3 degrees: the sine of it. */
+const FLAT = 0.05;
 /** Where there is no face. */
 const FIRST_SIDE = 320;
 
 const firstSide = ({ bays }: ConsoleScene): number => {
   const [first, ...others] = bays.map(({ frame }) => frame.z);
   if (first === undefined) return FIRST_SIDE;
-  const { side } = towardFrom(others.reduce(plus, first));
+  const facing = others.reduce(plus, first);
+  const up = bays.map(({ frame }) => frame.y).reduce(plus);
+  // Faces that lie flat look to no side: then it is theirs who reads them.
+  const isFlat = Math.hypot(facing.x, facing.y) < FLAT * vectorLength(facing);
+  const { side } = isFlat ? readersStance({ y: up, z: facing }) : towardFrom(facing);
   // Turned to where the bays are seen along less and across more: a row is long.
-  const run = towardFrom(bays.map(({ frame }) => frame.y).reduce(plus)).side;
+  const run = towardFrom(up).side;
   const along = (turned: number): number => Math.abs(Math.cos(((turned - run) * Math.PI) / 180));
   const [left, right] = [side - FIRST_TURN, side + FIRST_TURN];
   return ((along(left) < along(right) ? left : right) + 360) % 360;
@@ -56,7 +68,7 @@ export const standingViews = (scene: ConsoleScene, opening: Opening): readonly S
     ...scene.bays.map((bay) => ({
       id: `bay ${bay.id}`,
       words: `Bay ${bay.id}`,
-      goal: framingGoal(bayPoints(bay), towardFrom(bay.frame.z), opening),
+      goal: framingGoal(bayPoints(bay), readersStance(bay.frame), opening),
     })),
   ];
 };
@@ -101,14 +113,6 @@ const seatView = ({ operator, bays }: ConsoleScene): readonly StandingView[] => 
   const out = minus(eye, target);
   const goal = { ...towardFrom(out), target, distance: vectorLength(out) };
   return [{ id: "seat", words: "From the seat", goal }];
-};
-
-/** Side and rise of a camera that looks against a direction. */
-const towardFrom = (out: Vector): Pick<CameraGoal, "side" | "rise"> => {
-  const degrees = 180 / Math.PI;
-  const side = Math.atan2(-out.y, -out.x) * degrees;
-  const rise = Math.asin(out.z / vectorLength(out)) * degrees;
-  return { side: (side + 360) % 360, rise: Math.min(89.5, Math.max(-89.5, rise)) };
 };
 
 /** Toward a panel from where one stands, nearer; `lift`: what it has been lifted by. */
