@@ -19,6 +19,8 @@ export interface ConsoleDesign {
   /** Bays of the text that could not be read (each has its finding): nothing more is said of who names them. */
   readonly unreadBays: readonly string[];
   readonly panels: readonly PanelUse[];
+  /** Panels and blanking panels of the text that could not be read (each has its finding): one without a name by its path. */
+  readonly unreadPanels: readonly string[];
   readonly blankings: readonly BlankingUse[];
   readonly operator: OperatorDesign | null;
   /** The space that the console's own walls leave; null where nothing bounds it but obstacles and the frame. */

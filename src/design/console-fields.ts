@@ -184,7 +184,13 @@ const once = (
       )
     : read(reading, node);
 
-const PANELS: Field<readonly Use[]> = refined(
+/** The panels that can be read, and the names of the others. */
+interface Panels {
+  readonly read: readonly Use[];
+  readonly unread: readonly string[];
+}
+
+const PANELS: Field<Panels> = refined(
   list("the panels", byKey<Use>("a panel", { file: PANEL_USE, blanking: BLANKING_USE }), {
     leaveOut: true,
   }),
@@ -205,9 +211,21 @@ const PANELS: Field<readonly Use[]> = refined(
             }),
           ];
     });
-    return read(uses, node, findings);
+    return read({ read: uses, unread: unreadNames(uses, node) }, node, findings);
   },
 );
+
+const unreadNames = (uses: readonly Use[], node: TextNode): readonly string[] => {
+  const items = node.kind === "list" ? node.items : [];
+  const starts = new Set(uses.map(({ use }) => use.written.span.start));
+  return items.filter(({ span }) => !starts.has(span.start)).map(writtenName);
+};
+
+const writtenName = (item: TextNode): string => {
+  const entries = item.kind === "map" ? item.entries : [];
+  const written = entries.find(({ key }) => key === "as")?.value;
+  return written?.kind === "scalar" ? written.text : item.path;
+};
 
 const OPERATOR: Field<OperatorDesign> = mapped(
   record("the operator", {
@@ -256,7 +274,9 @@ const CONSOLE_KEYS = {
       about: "Pairs of rails that panels stand on",
     }),
   ),
-  panels: dispensable(usual(PANELS, { value: [], about: "The panels and where they stand" })),
+  panels: dispensable(
+    usual(PANELS, { value: { read: [], unread: [] }, about: "The panels and where they stand" }),
+  ),
   envelope: dispensable(
     optional(
       ENVELOPE,
@@ -289,8 +309,9 @@ export const CONSOLE: Field<ConsoleDesign> = refined(
         catalogue: rest.catalogue,
         bays: rest.bays.read,
         unreadBays: rest.bays.unread,
-        panels: panels.flatMap((each) => (each.kind === "panel" ? [each.use] : [])),
-        blankings: panels.flatMap((each) => (each.kind === "blanking" ? [each.use] : [])),
+        panels: panels.read.flatMap((each) => (each.kind === "panel" ? [each.use] : [])),
+        unreadPanels: panels.unread,
+        blankings: panels.read.flatMap((each) => (each.kind === "blanking" ? [each.use] : [])),
         operator: rest.operator,
         envelope: rest.envelope,
         frame: rest.frame,

@@ -122,6 +122,26 @@ describe("panels along a rail", () => {
   });
 });
 
+describe("of what could not be read", () => {
+  test("nothing more is said to the panel that follows it", () => {
+    const { codes } = consoleOf(
+      bay("40 modules") +
+        "panels:\n  - { file: 4.yaml, as: first, bay: aft, module: -1 }\n  - { file: 6.yaml, as: next, bay: aft, after: first }\n",
+    );
+    expect(codes).toEqual(["design/out-of-range"]);
+  });
+
+  test("nothing more is said to a blanking panel beside it, or in its bay", () => {
+    const blanking = "  - { blanking: 3 modules, bay: aft, module: 10 }\n";
+    const unread = "panels:\n  - { file: 4.yaml, as: first, bay: aft, module: -1 }\n";
+    expect(consoleOf(bay("40 modules") + unread + blanking).codes).toEqual(["design/out-of-range"]);
+    const lost = "panels:\n  - { file: 5.yaml, as: first, bay: aft }\n";
+    expect(consoleOf(bay("40 modules") + lost + blanking).codes).toEqual(["design/file-missing"]);
+    const noBay = bay("-2 modules") + uses(4) + blanking;
+    expect(consoleOf(noBay).codes).toEqual(["design/not-a-count"]);
+  });
+});
+
 describe("the axes of a bay", () => {
   const pose = { at: [mm(10), mm(20), mm(30)] as const, slope: degrees(0), cant: degrees(0) };
 

@@ -20,6 +20,7 @@ export const emptyConsole = (of: Partial<ConsoleLayout> = {}): ConsoleLayout => 
     bays: {},
     unreadBays: [],
     panels: [],
+    unreadPanels: [],
     blankings: [],
     operator: null,
     envelope: null,

@@ -30,7 +30,8 @@ export const layoutConsole = (design: ConsoleDesign, context: ConsoleContext): L
   const { envelope, obstacles } = design;
   const round = surroundingsOf({ envelope, obstacles, meshes });
   const named = new Set([...Object.keys(design.bays), ...unreadBays(design, panels)]);
-  const placed = standingPanels(panels, { bays: bare.bays, named });
+  const { unreadPanels: unread } = design;
+  const placed = standingPanels(panels, { bays: bare.bays, named, unread });
   return {
     layout: {
       kind: "console-layout",

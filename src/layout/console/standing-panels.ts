@@ -33,10 +33,17 @@ export interface StandingPanels {
   readonly findings: readonly Finding[];
 }
 
+interface ConsoleText {
+  readonly bays: readonly BareBay[];
+  /** Every bay of the text, those too that could not be laid out. */
+  readonly named: ReadonlySet<string>;
+  /** Panels of the text that could not be read. */
+  readonly unread: readonly string[];
+}
+
 export const standingPanels = (
   panels: readonly LaidPanel[],
-  /** `named`: every bay of the text, those too that could not be laid out. */
-  console: { readonly bays: readonly BareBay[]; readonly named: ReadonlySet<string> },
+  console: ConsoleText,
 ): StandingPanels => {
   const findings: Finding[] = [];
   const known = panels.flatMap((panel) => {
@@ -44,11 +51,12 @@ export const standingPanels = (
     if (ready.kind === "finding") findings.push(ready.finding);
     return ready.kind === "usable" ? [ready] : [];
   });
-  const lost = new Set(
-    panels.flatMap((panel) =>
+  const lost = new Set([
+    ...console.unread,
+    ...panels.flatMap((panel) =>
       panel.use.bay !== null && !known.some((ready) => ready.panel === panel) ? [panel.name] : [],
     ),
-  );
+  ]);
   const found = stretchesOf(
     known.map(({ use }) => use),
     lost,
@@ -80,10 +88,7 @@ type Readiness =
   | { readonly kind: "none" }
   | { readonly kind: "finding"; readonly finding: Finding };
 
-const usable = (
-  panel: LaidPanel,
-  console: { readonly bays: readonly BareBay[]; readonly named: ReadonlySet<string> },
-): Readiness => {
+const usable = (panel: LaidPanel, console: Pick<ConsoleText, "bays" | "named">): Readiness => {
   const { layout, use, name } = panel;
   if (use.bay === null) return { kind: "none" };
   const span = spanOf(use.written, "bay");

@@ -31,7 +31,7 @@ export const blankingRequests = (
     const name = use.as ?? `blanking-${index + 1}`;
     const bay = use.bay === null ? undefined : design.bays[use.bay];
     if (bay === undefined) {
-      findings.push(noBay(use, name, design));
+      findings.push(...noBay(use, name, design));
       return [];
     }
     const mount = mounts.get(bay.mount);
@@ -39,7 +39,7 @@ export const blankingRequests = (
     if (mount === undefined) return [];
     const sheet = use.sheet ?? neighbourSheet(use, design, panels);
     if (sheet === null) {
-      findings.push(noStock(use, name));
+      if (!mayHaveNeighbour(use, design, panels)) findings.push(noStock(use, name));
       return [];
     }
     const { workshop, file } = design;
@@ -48,12 +48,27 @@ export const blankingRequests = (
   return { requests, findings };
 };
 
-const noBay = (use: BlankingUse, name: string, design: ConsoleDesign): Finding =>
-  unknownName(UNKNOWN_BAY, use.bay ?? "", {
-    span: spanOf(use.written, "bay"),
-    known: Object.keys(design.bays),
-    subjects: [name],
-  });
+/** A panel of its bay that could not be read or laid out, and has its finding, may be the one with the sheet. */
+const mayHaveNeighbour = (
+  { bay }: BlankingUse,
+  design: ConsoleDesign,
+  panels: ConsolePanels["panels"],
+): boolean =>
+  design.unreadPanels.length > 0 ||
+  design.panels.some((use) => use.bay === bay && !hasLayout(use.as, panels));
+
+const hasLayout = (wanted: string, panels: ConsolePanels["panels"]): boolean =>
+  panels.some(({ name, layout }) => name === wanted && layout !== null);
+
+/** A bay that could not be read has its finding: nothing more is said of who names it. */
+const noBay = (use: BlankingUse, name: string, design: ConsoleDesign): readonly Finding[] => {
+  const bay = use.bay ?? "";
+  if (design.unread.includes("bays") || design.unreadBays.includes(bay)) return [];
+  const known = Object.keys(design.bays);
+  return [
+    unknownName(UNKNOWN_BAY, bay, { span: spanOf(use.written, "bay"), known, subjects: [name] }),
+  ];
+};
 
 const noStock = (use: BlankingUse, name: string): Finding =>
   finding(NO_BLANKING_STOCK, {
