@@ -60,16 +60,17 @@ describe("windows", () => {
   );
 
   test(
-    "are copied beside themselves, and the copy is picked",
+    "are copied to the nearest free place, the copy is picked, and after undo the first one again",
     async () => {
       const { page, complaints } = await benchWith(stand, WINDOWS);
       await page.locator('.handle[data-owner="r"]').click();
       await page.keyboard.press("c");
-      // 8 mm wide and 5 mm apart.
-      await textHas(page, "name: r-2, at: { x: 73 mm, y: 22 mm }, width: 8 mm, height: 6 mm");
+      // 6 mm high and two webs of 1.5 mm apart, below it where nothing stands.
+      await textHas(page, "name: r-2, at: { x: 60 mm, y: 13 mm }, width: 8 mm, height: 6 mm");
       await page.locator(".ticket b").filter({ hasText: "r-2" }).waitFor();
       await page.getByRole("button", { name: /^Undo/ }).click();
       await textHas(page, WINDOWS);
+      await page.locator(".ticket b").filter({ hasText: /^r$/ }).waitFor();
       expect(complaints).toEqual([]);
       await page.close();
     },

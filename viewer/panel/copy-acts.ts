@@ -1,18 +1,14 @@
-// Whatever is picked copied beside itself, as one step of the history, and the copies picked.
+// Whatever is picked copied to the nearest free place, as one step of the history, and the copies picked.
 
-import {
-  type Extent,
-  extentHeight,
-  extentsOverlap,
-  extentWidth,
-  joinedExtent,
-  movedExtent,
-} from "../../src/geometry/extent.ts";
+import { lengthIn } from "../../src/design/length-text.ts";
+import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import type { Shift } from "../../src/layout/separate-moves.ts";
-import { gridStep, offer, say, selectedEntries, things } from "./board.ts";
+import { gridStep, offer, say, selectedEntries, things, unit } from "./board.ts";
 import { thingsCopied } from "./copy-edits.ts";
-import { open } from "./open-panel.ts";
+import { freePlace } from "./free-place.ts";
+import { type Open, open } from "./open-panel.ts";
 import { freshNames, named, selectEntries } from "./panel-names.ts";
+import { withMembers } from "./sheet-things.ts";
 import { takeEdit } from "./told-edit.ts";
 
 export function copySelection(): void {
@@ -22,7 +18,7 @@ export function copySelection(): void {
   const { from, layout } = on;
   const nameOf = freshNames(on.panel);
   const nameLike = (entry: string): string => nameOf(null, entry.replace(/-\d+$/, ""));
-  const shift = shiftOf(entries, layout.nominal);
+  const { shift, words } = placeFor(on, entries);
   const copied = thingsCopied(from, { entries, shift, layout, nameLike });
   const what = `copy ${named(entries)}`;
   offer.value = null;
@@ -30,38 +26,24 @@ export function copySelection(): void {
   else if (copied.edit.kind === "refused") say(`Not copied: ${copied.edit.why}.`);
   else if (copied.kind === "choice") {
     const { why, title, edit } = copied;
-    offer.value = { why, title, edits: [edit.edit], what };
+    offer.value = { why, title: `${title}${words}`, edits: [edit.edit], what };
     say(`Not yet copied: ${why}. Offered: ${title}.`);
-  } else if (takeEdit(copied.edit, what, `Copied as ${named(copied.names)}`))
+  } else if (takeEdit(copied.edit, what, `Copied as ${named(copied.names)}${words}`))
     selectEntries(copied.names);
 }
 
-/** Between what is copied and its copy, mm. */
-const COPY_GAP = 5;
-
-/** To the right, else below, to the left or above: where the panel has room and nothing else stands; else where it has room. */
-function shiftOf(entries: readonly string[], panel: Extent): Shift {
-  const own = things.value.filter(({ entry }) => entries.includes(entry)).map(({ box }) => box);
-  const others = things.value
-    .filter(({ grip, entry }) => grip.kind !== "ring" && !entries.includes(entry))
-    .map(({ box }) => box);
-  const box = own.reduce(joinedExtent);
-  const step = gridStep.value;
-  const onGrid = (size: number): number => Math.round((size + COPY_GAP) / step) * step;
-  const [across, up] = [onGrid(extentWidth(box)), onGrid(extentHeight(box))];
-  const ways: readonly Shift[] = [
-    { x: across, y: 0 },
-    { x: 0, y: -up },
-    { x: -across, y: 0 },
-    { x: 0, y: up },
-  ];
-  const isInside = ({ x, y }: Shift): boolean => {
-    const moved = movedExtent(box, x, y);
-    const { minX, maxX, minY, maxY } = panel;
-    return moved.minX >= minX && moved.maxX <= maxX && moved.minY >= minY && moved.maxY <= maxY;
+/** Clear of all else on the sheet, where a place is; else beside it, and `words` say so. */
+function placeFor({ layout }: Open, entries: readonly string[]): { shift: Shift; words: string } {
+  const whole = withMembers(entries, layout.design);
+  const ids = things.value.filter(({ entry }) => whole.includes(entry)).map(({ id }) => id);
+  const place = freePlace(new Set(ids), layout, gridStep.value);
+  if (place === null) return { shift: { x: 0, y: 0 }, words: "" };
+  const { box, shift, isFree } = place;
+  const size = `${lengthIn(unit.value, extentWidth(box))} by ${lengthIn(unit.value, extentHeight(box))}`;
+  return {
+    shift,
+    words: isFree
+      ? ""
+      : `. The sheet has no place of ${size} that is clear of all else: it stands where it is seen, and is to be moved`,
   };
-  const isFree = ({ x, y }: Shift): boolean =>
-    own.every((one) => !others.some((other) => extentsOverlap(movedExtent(one, x, y), other)));
-  const inside = ways.filter(isInside);
-  return inside.find(isFree) ?? inside[0] ?? ways[0]!;
 }

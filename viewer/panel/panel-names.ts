@@ -2,7 +2,7 @@
 
 import { namer } from "../../src/arrange/unit-names.ts";
 import type { PanelReading } from "../core-messages.ts";
-import { selection } from "../desk.ts";
+import { pickByLastStep } from "./picked-again.ts";
 
 export const freshNames = (reading: PanelReading): ReturnType<typeof namer> =>
   namer(namesOn(reading));
@@ -16,7 +16,7 @@ export const namesOn = ({ layout, design }: PanelReading): readonly string[] => 
 export const named = (names: readonly string[]): string =>
   names.length <= 3 ? names.join(", ") : `${names.length} things`;
 
-/** The new reading knows the entries; until then their ids are those of single components. */
+/** After the edit that made them, so that undo finds back. The new reading knows the entries; until then their ids are those of single components. */
 export function selectEntries(entries: readonly string[]): void {
-  selection.value = entries.flatMap((entry) => [entry, `${entry}.1`]);
+  pickByLastStep(entries.flatMap((entry) => [entry, `${entry}.1`]));
 }

@@ -1,9 +1,9 @@
 // What is picked taken off the panel, as one step of the history.
 
-import { selection } from "../desk.ts";
 import { offer, say, selectedEntries } from "./board.ts";
 import { open } from "./open-panel.ts";
 import { named } from "./panel-names.ts";
+import { pickByLastStep } from "./picked-again.ts";
 import { thingsRemoved } from "./removal-edits.ts";
 import { takeEdit } from "./told-edit.ts";
 
@@ -20,5 +20,5 @@ export function removeSelection(): void {
     say(`Not yet taken off: ${says.join("; ")}.`);
     return;
   }
-  if (takeEdit(made, what, `Taken off: ${named(entries)}`)) selection.value = [];
+  if (takeEdit(made, what, `Taken off: ${named(entries)}`)) pickByLastStep([]);
 }

@@ -1,0 +1,57 @@
+// What is picked when a deed that picks something else is taken back and done again.
+
+import { beforeEach, expect, test, vi } from "vitest";
+import { textHash } from "../../src/diagnostics/text-edit.ts";
+
+vi.stubGlobal(
+  "Worker",
+  class {
+    readonly postMessage = (): void => undefined;
+    readonly terminate = (): void => undefined;
+    readonly addEventListener = (): void => undefined;
+  },
+);
+
+const { edit, openDesign, redo, selection, texts, undo } = await import("../../viewer/desk.ts");
+const { pickByLastStep } = await import("../../viewer/panel/picked-again.ts");
+
+const FILE = "a.yaml";
+
+/** A deed that writes one word behind all others and picks it. */
+function copied(name: string): void {
+  const text = texts.value.get(FILE) ?? "";
+  const at = { file: FILE, baseHash: textHash(text), start: text.length, end: text.length };
+  edit([{ ...at, text: ` ${name}` }], `copy ${name}`);
+  pickByLastStep([name]);
+}
+
+beforeEach(() => {
+  void openDesign("a design", { texts: new Map([[FILE, "pump"]]), binaries: new Map() });
+  selection.value = ["pump"];
+});
+
+test("after two copies are taken back, what was picked before the first one is picked again", () => {
+  copied("pump-2");
+  copied("pump-3");
+  undo();
+  expect(selection.value).toEqual(["pump-2"]);
+  undo();
+  expect(selection.value).toEqual(["pump"]);
+  redo();
+  expect(selection.value).toEqual(["pump-2"]);
+});
+
+test("what was picked since then stays picked", () => {
+  copied("pump-2");
+  selection.value = ["lamp"];
+  undo();
+  expect(selection.value).toEqual(["lamp"]);
+});
+
+test("a step that has picked nothing leaves the picks alone", () => {
+  copied("pump-2");
+  const text = texts.value.get(FILE) ?? "";
+  edit([{ file: FILE, baseHash: textHash(text), start: 0, end: 4, text: "fan" }], "rename");
+  undo();
+  expect(selection.value).toEqual(["pump-2"]);
+});

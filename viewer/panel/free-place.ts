@@ -1,0 +1,280 @@
+// The nearest place on the sheet where copies of things stand clear of everything: of bodies, openings, screws, rails, markings,
+// hands and edges. Each two pieces that must keep apart bar a rectangle of shifts; what no rectangle covers is free. Pieces are
+// taken by their boxes, so that what is found is clear, and a place that only a round thing has room for may be passed over.
+// Pure: a layout and ids in, a shift in mm out.
+
+import { LEAST_RIM, LEAST_WEB } from "../../src/design/usual-values.ts";
+import { edgeExtent } from "../../src/geometry/edge.ts";
+import { edgesOf } from "../../src/geometry/edges.ts";
+import {
+  type Extent,
+  extent,
+  extentHeight,
+  extentWidth,
+  grownExtent,
+  joinedExtent,
+} from "../../src/geometry/extent.ts";
+import { contourExtent } from "../../src/geometry/measure.ts";
+import type {
+  CutOut,
+  LayerLayout,
+  PanelLayout,
+  PlacedComponent,
+  PlacedMarking,
+} from "../../src/layout/panel-layout.ts";
+import { seatedLayer } from "../../src/layout/seated-layer.ts";
+import type { Shift } from "../../src/layout/separate-moves.ts";
+import { type HandKind, separation } from "../../src/standards/separation.ts";
+
+export interface FreePlace {
+  readonly shift: Shift;
+  /** False where the sheet has no free place: the shift is one that shows the copies beside what they are copies of. */
+  readonly isFree: boolean;
+  /** All that is copied, as it lies on the sheet with its hands' room left out. */
+  readonly box: Extent;
+}
+
+/** `ids`: instances. Shifts are whole steps, so that what stood on the grid stands on it again. Null where nothing of them lies on the sheet. */
+export function freePlace(
+  ids: ReadonlySet<string>,
+  layout: PanelLayout,
+  step: number,
+): FreePlace | null {
+  const all = piecesOf(layout);
+  const own = all.filter(({ owner }) => ids.has(owner));
+  const solid = own.filter(({ kind }) => kind !== "grasp").map(({ box }) => box);
+  if (solid.length === 0) return null;
+  const box = solid.reduce(joinedExtent);
+  const range = rangeOf(own, layout, step);
+  const free = nearest(barredIn(range, { own, others: all, step }), range);
+  return free === null
+    ? { shift: besideIt(box, layout.nominal, step), isFree: false, box }
+    : { shift: { x: free.x * step, y: free.y * step }, isFree: true, box };
+}
+
+interface Piece {
+  readonly owner: string;
+  readonly kind: "body" | "opening" | "fixing" | "rail" | "marking" | "grasp";
+  readonly box: Extent;
+  /** Between which heights it keeps others off. */
+  readonly low: number;
+  readonly high: number;
+  readonly hand: HandKind;
+}
+
+/** A marking lies on the front face, and nothing that stands on the face may cover it. */
+const ON_FACE = { low: 0, high: 0.1 };
+const ALL_HEIGHTS = { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY };
+
+function piecesOf(layout: PanelLayout): readonly Piece[] {
+  const rear = seatedLayer(layout)?.rear ?? 0;
+  const names = new Map(layout.markings.map(({ id, owner }) => [id, owner]));
+  return [
+    ...layout.components.flatMap(componentPieces),
+    ...layout.layers.flatMap((layer) =>
+      layer.cutOuts.map((cutOut) => openingPiece(cutOut, layer, names)),
+    ),
+    ...layout.markings.flatMap(markingPieces),
+    ...layout.rails.map((box, index): Piece => {
+      const heights = { low: Number.NEGATIVE_INFINITY, high: rear + SEAT };
+      return { owner: `rail ${index + 1}`, kind: "rail", box, hand: "none", ...heights };
+    }),
+  ];
+}
+
+/** The sheet on the rails has no openings over them. */
+const SEAT = 0.1;
+
+const componentPieces = ({
+  id: owner,
+  part: { hand },
+  bodies,
+  face,
+  grasp,
+}: PlacedComponent): readonly Piece[] => [
+  ...bodies.map(
+    ({ footprint, low, high }): Piece => ({
+      ...{ owner, kind: "body", hand, low, high },
+      box: contourExtent(footprint),
+    }),
+  ),
+  ...face.map(
+    (contour): Piece => ({
+      ...{ owner, kind: "body", hand, ...ON_FACE },
+      box: contourExtent(contour),
+    }),
+  ),
+  ...(grasp === null
+    ? []
+    : [{ owner, kind: "grasp", hand, ...ALL_HEIGHTS, box: contourExtent(grasp) } as const]),
+];
+
+const FIXED: readonly CutOut["purpose"][] = ["fixing", "dowel", "mount"];
+
+/** What opens behind a word is the word's owner's. A screw has its head before the sheet and its nut behind. */
+function openingPiece(
+  { owner, purpose, contour }: CutOut,
+  { front, rear, index }: LayerLayout,
+  names: ReadonlyMap<string, string>,
+): Piece {
+  const isFixed = FIXED.includes(purpose);
+  return {
+    owner: names.get(owner) ?? owner,
+    kind: isFixed ? "fixing" : "opening",
+    box: contourExtent(contour),
+    hand: "none",
+    ...(isFixed ? ALL_HEIGHTS : { low: rear, high: index === 0 ? front + ON_FACE.high : front }),
+  };
+}
+
+/** Inside a border there is room; a line keeps clear what lies along it. */
+function markingPieces(marking: PlacedMarking): readonly Piece[] {
+  const { owner, kind, fills, strokes, words, box } = marking;
+  const isOpen = kind === "border" || kind === "bracket" || kind === "line" || kind === "arrow";
+  const boxes = isOpen
+    ? [
+        ...words,
+        ...fills.flatMap(({ outline, holes }) =>
+          [outline, ...holes].flatMap((contour) => edgesOf(contour).map(edgeExtent)),
+        ),
+        ...strokes.flatMap(({ path, width }) =>
+          edgesOf(path).map((edge) => grownExtent(edgeExtent(edge), width / 2)),
+        ),
+      ]
+    : [box];
+  return boxes.map(
+    (one): Piece => ({ owner, kind: "marking", box: one, hand: "none", ...ON_FACE }),
+  );
+}
+
+/** Between bodies, and between a marking and whatever else: a little more than nothing, so that each is seen by itself. */
+const BODIES_APART = 2;
+const MARKING_APART = 1.5;
+/** Openings of two things: twice the least web, as one would set them out. */
+const OPENINGS_APART = 2 * LEAST_WEB;
+
+/** How far two pieces keep apart; null where neither minds the other. */
+function apart(a: Piece, b: Piece): number | null {
+  if (a.kind === "grasp" || b.kind === "grasp")
+    return a.kind === b.kind ? (separation(a.hand, b.hand)?.least ?? null) : null;
+  if (a.low >= b.high || b.low >= a.high) return null;
+  const kinds = [a.kind, b.kind];
+  if (kinds.includes("rail")) return kinds.includes("marking") ? null : 0;
+  if (kinds.includes("marking")) return MARKING_APART;
+  return kinds.includes("body") ? BODIES_APART : OPENINGS_APART;
+}
+
+/** Shifts in whole steps, all inclusive. */
+interface Range {
+  readonly minX: number;
+  readonly maxX: number;
+  readonly minY: number;
+  readonly maxY: number;
+}
+
+/** Those that leave everything on the sheet, openings with a rim. */
+function rangeOf(own: readonly Piece[], layout: PanelLayout, step: number): Range {
+  const sheet = contourExtent(layout.outline);
+  const rims = own.filter(({ kind }) => kind !== "grasp");
+  const room = (of: (box: Extent, sheet: Extent) => number): number =>
+    Math.min(
+      ...rims.map(({ kind, box }) =>
+        of(kind === "opening" || kind === "fixing" ? grownExtent(box, LEAST_RIM) : box, sheet),
+      ),
+    );
+  const steps = (length: number): number => Math.floor(length / step + SHARE);
+  return {
+    minX: -steps(room((box, on) => box.minX - on.minX)),
+    maxX: steps(room((box, on) => on.maxX - box.maxX)),
+    minY: -steps(room((box, on) => box.minY - on.minY)),
+    maxY: steps(room((box, on) => on.maxY - box.maxY)),
+  };
+}
+
+/** Of a step: what arithmetic may lose of a shift that fits exactly. */
+const SHARE = 1e-6;
+
+/** Of each shift in the range, row by row, how many pairs bar it. */
+function barredIn(
+  range: Range,
+  {
+    own,
+    others,
+    step,
+  }: { readonly own: readonly Piece[]; readonly others: readonly Piece[]; readonly step: number },
+): Int32Array {
+  const [across, up] = [range.maxX - range.minX + 1, range.maxY - range.minY + 1];
+  if (across < 1 || up < 1) return new Int32Array(0);
+  // Differences along both axes, one column and one row more than there are shifts; their running sums are the counts.
+  const wide = across + 1;
+  const counts = new Int32Array(wide * (up + 1));
+  const bar = (box: Extent): void => {
+    // A shift on the rectangle's own edge touches and does not overlap.
+    const minX = Math.max(0, Math.floor(box.minX / step + SHARE) + 1 - range.minX);
+    const maxX = Math.min(across - 1, Math.ceil(box.maxX / step - SHARE) - 1 - range.minX);
+    const minY = Math.max(0, Math.floor(box.minY / step + SHARE) + 1 - range.minY);
+    const maxY = Math.min(up - 1, Math.ceil(box.maxY / step - SHARE) - 1 - range.minY);
+    if (minX > maxX || minY > maxY) return;
+    counts[minY * wide + minX]! += 1;
+    counts[minY * wide + maxX + 1]! -= 1;
+    counts[(maxY + 1) * wide + minX]! -= 1;
+    counts[(maxY + 1) * wide + maxX + 1]! += 1;
+  };
+  for (const piece of own)
+    for (const other of others) {
+      const gap = apart(piece, other);
+      if (gap !== null) bar(shiftsMeeting(piece.box, grownExtent(other.box, gap)));
+    }
+  return summed(counts, wide, up);
+}
+
+/** The shifts of one box that lay it on another one. */
+const shiftsMeeting = (box: Extent, other: Extent): Extent =>
+  extent(
+    other.minX - box.maxX,
+    other.minY - box.maxY,
+    other.maxX - box.minX,
+    other.maxY - box.minY,
+  );
+
+function summed(differences: Int32Array, wide: number, up: number): Int32Array {
+  for (let at = 1; at < differences.length; at += 1)
+    if (at % wide > 0) differences[at]! += differences[at - 1]!;
+  for (let at = wide; at < differences.length; at += 1) differences[at]! += differences[at - wide]!;
+  return differences.filter((_, at) => at % wide < wide - 1 && at < wide * up);
+}
+
+/** Of two as near, the one to the right, then the lower. */
+function nearest(counts: Int32Array, range: Range): Shift | null {
+  const across = range.maxX - range.minX + 1;
+  let best: Shift | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  counts.forEach((count, index) => {
+    if (count > 0) return;
+    const x = range.minX + (index % across);
+    const y = range.minY + Math.floor(index / across);
+    const far = x * x + y * y;
+    const isNearer = far < least || (far === least && best !== null && comesFirst(x, y, best));
+    if (!isNearer) return;
+    least = far;
+    best = { x, y };
+  });
+  return best;
+}
+
+const comesFirst = (x: number, y: number, than: Shift): boolean =>
+  x > than.x || (x === than.x && y < than.y);
+
+/** Between what is copied and its copy where neither is clear of all else, mm. */
+const BESIDE = 5;
+
+/** To the right, below, to the left or above, wherever the sheet shows it whole; else by a little, so that both are seen. */
+function besideIt(box: Extent, sheet: Extent, step: number): Shift {
+  const onGrid = (size: number): number => Math.round((size + BESIDE) / step) * step;
+  const [across, up] = [onGrid(extentWidth(box)), onGrid(extentHeight(box))];
+  if (box.maxX + across <= sheet.maxX) return { x: across, y: 0 };
+  if (box.minY - up >= sheet.minY) return { x: 0, y: -up };
+  if (box.minX - across >= sheet.minX) return { x: -across, y: 0 };
+  if (box.maxY + up <= sheet.maxY) return { x: 0, y: up };
+  return { x: onGrid(0), y: -onGrid(0) };
+}
