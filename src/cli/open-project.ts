@@ -7,6 +7,7 @@ import type { Project } from "../project.ts";
 import { isWrongUse, type WrongUse } from "./command.ts";
 import { designPlace } from "./design-argument.ts";
 import { type LoadedDesign, loadDesign } from "./load-design.ts";
+import { withNearFiles } from "./near-files.ts";
 import type { OptionRule } from "./read-arguments.ts";
 import type { Shell } from "./shell.ts";
 
@@ -32,7 +33,8 @@ export const openProject = async (
   if (isWrongUse(place)) return place;
   const loaded = loadDesign(place, shell.disk);
   const [{ compile }, library] = await Promise.all([import("../project.ts"), shell.library()]);
-  const project = compile(loaded, library);
+  const { disk } = shell;
+  const project = withNearFiles(compile(loaded, library), { root: loaded.root, disk });
   return { loaded, project, findings: findingsOf(loaded, project) };
 };
 

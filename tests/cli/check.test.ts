@@ -80,6 +80,19 @@ test("a file that can't be read is a finding and not an end", async () => {
   expect(stdout).toContain("cli/unreadable-file");
 });
 
+test("a file that is named otherwise than it lies in its folder is told the nearest there", async () => {
+  const folder = await begun();
+  const shed = join(folder, "winch", "workshop.yaml");
+  writeFileSync(join(folder, "winch", "notes.txt"), "");
+  writeFileSync(join(folder, "winch", "wrkshop-old.yaml"), readFileSync(shed));
+  changed(folder, "workshop: workshop.yaml", "workshop: wrkshop.yaml");
+  const { code, stderr } = await check(folder, "winch/panel.yaml");
+  expect(code).toBe(1);
+  expect(stderr).toContain(
+    "there is no file wrkshop.yaml; the nearest are workshop.yaml and wrkshop-old.yaml",
+  );
+});
+
 test("a link that leads out of the root is not followed", async () => {
   const folder = await begun();
   const elsewhere = temporaryFolder();
