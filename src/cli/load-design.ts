@@ -1,7 +1,7 @@
 // Reads the files of a design: the first one, then whatever they name, until no new name comes up.
 // Nothing above the root is read, links included; a file that can't be read is a finding, not an end.
 
-import { join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { MOST_BINARY_BYTES, MOST_TEXT_BYTES } from "../design/file-caps.ts";
 import { binarySpans, includesOf } from "../design/includes.ts";
 import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
@@ -90,8 +90,8 @@ const readBytes = (
   { disk, most }: { readonly disk: Disk; readonly most: number },
 ): ReadBytes => {
   const place = join(root, path);
-  if (disk.look(place) === "nothing") return { kind: "absent" };
   const outcome = attempt((): ReadBytes => {
+    if (disk.look(linkEnd(place, disk)) === "nothing") return { kind: "absent" };
     const truePlace = disk.truePath(place);
     if (!isBelow(root, truePlace))
       return refused(OUTSIDE_ROOT, path, `${path} is a link that leads out of the design's folder`);
@@ -106,6 +106,15 @@ const readBytes = (
     ? outcome.result
     : refused(UNREADABLE_FILE, path, `${path} can't be read: ${outcome.why}`);
 };
+
+/** Where links lead from a place, one after the other; more of them than any system follows lead in a circle. */
+const linkEnd = (place: string, disk: Disk, left = MOST_LINKS): string =>
+  left === 0 || disk.look(place) !== "link"
+    ? place
+    : linkEnd(resolve(dirname(place), disk.linkTarget(place)), disk, left - 1);
+
+/** Linux gives up after as many (path_resolution(7)). */
+const MOST_LINKS = 40;
 
 const decoded = (path: string, bytes: Uint8Array): ReadText => {
   try {

@@ -1,5 +1,5 @@
-// Whether the photograph that a panel names is there, is a picture, and holds the marks that were set in it. Only its head
-// is read; nothing of the panel hangs on it.
+// Whether the photograph that a panel names is there, is a picture, and holds the marks that were set in it. Its
+// pixels are not decoded; nothing of the panel hangs on it.
 
 import type { PanelDesign } from "../design/panel-design.ts";
 import type { PhotoDesign } from "../design/photo-design.ts";
@@ -11,6 +11,7 @@ import { type Finding, finding } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
 import { PHOTO_MISSING, PHOTO_PICTURE } from "../layout/codes.ts";
 import { pictureSize } from "./picture-size.ts";
+import { pngDamage } from "./png-damage.ts";
 
 export const photoFindings = (
   { file, photo, name }: Pick<PanelDesign, "file" | "photo" | "name">,
@@ -28,8 +29,13 @@ export const photoFindings = (
     return [finding(PHOTO_MISSING, { message, span, panel: name })];
   }
   const size = pictureSize(bytes);
-  if (size.kind === "picture") return outside(photo, size, name);
-  const message = `${path} can't be laid under the drawing: ${size.why}. ${size.works}`;
+  if (size.kind === "refused") {
+    const message = `${path} can't be laid under the drawing: ${size.why}. ${size.works}`;
+    return [finding(PHOTO_PICTURE, { message, span, panel: name })];
+  }
+  const damage = pngDamage(bytes);
+  if (damage === null) return outside(photo, size, name);
+  const message = `${path} can't be laid under the drawing whole: ${damage}. Copy it again from where it came from.`;
   return [finding(PHOTO_PICTURE, { message, span, panel: name })];
 };
 

@@ -110,6 +110,25 @@ test("a photograph that is a folder, a link out or closed is told of at the line
   ]);
 });
 
+test("a photograph behind a link to nothing weighs what one weighs that is not there", () => {
+  const root = temporaryFolder();
+  const text = `${head}mount: box-lid\nwidth: 60 mm\nheight: 50 mm\nstack: [{ layer: face, sheet: opal-acrylic-3 }]\nphoto: { file: old.jpg, points: [{ in-picture: [1, 9], on-panel: [0, 0] }, { in-picture: [9, 9], on-panel: [9, 0] }, { in-picture: [9, 1], on-panel: [9, 9] }, { in-picture: [1, 1], on-panel: [0, 9] }] }\n`;
+  writeFileSync(join(root, "panel.yaml"), text);
+  const told = (): readonly string[] => {
+    const loaded = load(root);
+    expect(codes(loaded)).toEqual([]);
+    const project = compile({ ...loaded, entry: "panel.yaml" }, testLibrary());
+    return project.panels.flatMap(({ findings }) =>
+      findings.filter(({ code }) => code.includes("photo")).map(({ code }) => code),
+    );
+  };
+  expect(told()).toEqual(["layout/photo-missing"]);
+  symlinkSync("gone.jpg", join(root, "old.jpg"));
+  expect(told()).toEqual(["layout/photo-missing"]);
+  symlinkSync("gone-too.jpg", join(root, "gone.jpg"));
+  expect(told()).toEqual(["layout/photo-missing"]);
+});
+
 test("a photograph that two panels name is told of in both, and in no other", () => {
   const root = temporaryFolder();
   mkdirSync(join(root, "old.jpg"));

@@ -7,6 +7,7 @@ import type { Finding, Measure } from "../../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
 import { compile, fitOfProject } from "../../src/project.ts";
 import { openKernel } from "../support/kernel.ts";
+import { blackPng } from "../support/panel-photograph.ts";
 import { testLibrary } from "../support/test-library.ts";
 
 export const ENTRY = "panel.yaml";
@@ -14,16 +15,11 @@ const CONSOLE = "console.yaml";
 /** What an example may name without writing it. */
 const SHARED = ["shed.yaml", "six-modules.yaml"];
 
-/** The head of a PNG picture of 1600 by 1200 pixels (W3C PNG, 11.2.1). */
-const PICTURE = [
-  137, 80, 78, 71, 13, 10, 26, 10, 0, 0, 0, 13, 73, 72, 68, 82, 0, 0, 6, 64, 0, 0, 4, 176,
-];
-
 /** Files that an example may name: one is no solid, one no picture. */
 const BINARIES: ReadonlyMap<string, Uint8Array> = new Map([
   ["broken.stl", new Uint8Array(4)],
   ["broken.jpg", new Uint8Array(4)],
-  ["old.png", Uint8Array.from(PICTURE)],
+  ["old.png", new Uint8Array(blackPng(1600, 1200))],
 ]);
 
 const kernel = await openKernel();

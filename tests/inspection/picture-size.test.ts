@@ -6,6 +6,7 @@ import { describe, expect, test } from "vitest";
 import { photoFindings } from "../../src/inspection/photo-file.ts";
 import { pictureSize } from "../../src/inspection/picture-size.ts";
 import { readPanel } from "../design/reading.ts";
+import { blackPng } from "../support/panel-photograph.ts";
 
 const bytes = (...parts: readonly (string | readonly number[])[]): Uint8Array =>
   Uint8Array.from(
@@ -184,6 +185,7 @@ describe("a picture that asks to be turned, in a format whose note is not always
 });
 
 describe("the photograph of a panel", () => {
+  const WHOLE = new Uint8Array(blackPng(640, 480));
   const POINTS =
     "[{ in-picture: [10, 470], on-panel: [0, 0] }, { in-picture: [630, 470], on-panel: [90, 0] }, { in-picture: [630, 9], on-panel: [90, 50] }, { in-picture: [10, 9], on-panel: [0, 50] }]";
   const found = (points: string, binaries: ReadonlyMap<string, Uint8Array | null>) => {
@@ -193,7 +195,7 @@ describe("the photograph of a panel", () => {
   };
 
   test("is looked for below the root, from the panel's own folder", () => {
-    expect(found(POINTS, new Map([["old.png", PNG]]))).toEqual([]);
+    expect(found(POINTS, new Map([["old.png", WHOLE]]))).toEqual([]);
     expect(found(POINTS, new Map())).toEqual([
       expect.stringMatching(/^layout\/photo-missing .*old\.png is not there/),
     ]);
@@ -201,15 +203,33 @@ describe("the photograph of a panel", () => {
     expect(found(POINTS, new Map([["old.png", null]]))).toEqual([]);
   });
 
+  test("is told of where its data are cut off or altered, and only there", () => {
+    const told = (png: Uint8Array): readonly string[] => found(POINTS, new Map([["old.png", png]]));
+    expect(told(WHOLE)).toEqual([]);
+    // Something behind the end is no part of the picture.
+    expect(told(Uint8Array.from([...WHOLE, 1, 2, 3]))).toEqual([]);
+    for (const left of [33, 40, 60, WHOLE.length - 12, WHOLE.length - 1])
+      expect(told(WHOLE.slice(0, left))).toEqual([
+        expect.stringMatching(
+          new RegExp(`^layout/photo-picture old\\.png .* cut off: it has ${left} bytes, and `),
+        ),
+      ]);
+    // 8 bytes of signature, 25 of the head: the data of the pixels begin at 33, their contents at 41.
+    const altered = WHOLE.with(45, (WHOLE[45] ?? 0) ^ 1);
+    expect(told(altered)).toEqual([
+      expect.stringMatching(/ do not agree with their check from byte 33 on \(chunk IDAT\)/),
+    ]);
+  });
+
   test("has its marks within it", () => {
     const beyond = POINTS.replace("[630, 9]", "[641, 9]");
-    expect(found(beyond, new Map([["old.png", PNG]]))).toEqual([
+    expect(found(beyond, new Map([["old.png", WHOLE]]))).toEqual([
       expect.stringMatching(
         /^layout\/photo-picture point 3 of the photograph lies at \[641, 9\], 1 pixel beyond .*old\.png, which is 640 by 480 pixels/,
       ),
     ]);
     const { panel } = readPanel(`photo: { file: ../old.png, points: ${beyond} }`);
-    const [one] = panel === null ? [] : photoFindings(panel, new Map([["old.png", PNG]]));
+    const [one] = panel === null ? [] : photoFindings(panel, new Map([["old.png", WHOLE]]));
     expect(one).toMatchObject({
       measured: { value: 641, unit: "pixels" },
       limit: { value: 640, unit: "pixels" },

@@ -155,10 +155,27 @@ export function pngOf({ width, height, data }: Photograph): Buffer {
         v * (1 + 3 * width) + 1 + 3 * u,
         v * (1 + 3 * width) + 4 + 3 * u,
       );
+  return pngFile({ width, height, depth: 8, colours: 2 }, rows);
+}
+
+/** A black one, of one bit a pixel: rows begin at whole bytes. */
+export function blackPng(width: number, height: number): Buffer {
+  const rows = Buffer.alloc(height * (1 + Math.ceil(width / 8)));
+  return pngFile({ width, height, depth: 1, colours: 0 }, rows);
+}
+
+interface PngHead {
+  readonly width: number;
+  readonly height: number;
+  readonly depth: number;
+  readonly colours: number;
+}
+
+function pngFile({ width, height, depth, colours }: PngHead, rows: Buffer): Buffer {
   const head = Buffer.alloc(13);
   head.writeUInt32BE(width, 0);
   head.writeUInt32BE(height, 4);
-  head.set([8, 2, 0, 0, 0], 8);
+  head.set([depth, colours, 0, 0, 0], 8);
   return Buffer.concat([
     Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
     chunk("IHDR", head),
