@@ -25,7 +25,7 @@ export function FilePreview(props: {
     case "print-stl":
     case "print-step":
     case "console-model":
-      return <SolidPreview file={file} kind={file.kind} files={made.files} />;
+      return <SolidPreview file={file} kind={file.kind} key={file.path} />;
     case "template-pdf":
     case "drawing-pdf":
     case "mock-up":

@@ -1,22 +1,42 @@
-// A print file in space, as it was read back. What draws it is loaded when the first one is looked at.
+// A file with bodies in it, seen in space as it was read back. A large one takes its time to be read: that is said first. What
+// draws it is loaded when the first one is looked at.
 
 import type { JSX } from "preact";
-import { useEffect, useMemo, useRef } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { PackFile } from "../../src/pack/pack-file.ts";
-import { type SolidKind, solidMeshes } from "./solid-meshes.ts";
+import { type ReadSolids, readSolids, type SolidKind } from "./read-solids.ts";
 import type { SolidStage } from "./solid-stage.ts";
 
-interface SolidShown {
+export function SolidPreview(props: {
   readonly file: PackFile;
   readonly kind: SolidKind;
-  readonly files: readonly PackFile[];
+}): JSX.Element {
+  const { file, kind } = props;
+  const [read, setRead] = useState<ReadSolids | null>(null);
+  useEffect(() => {
+    // Once the words that it is being read are seen.
+    const waiting = setTimeout(() => setRead(readSolids(kind, file)), SEEN_MS);
+    return () => clearTimeout(waiting);
+  }, [kind, file]);
+  return (
+    <div class="solid-preview">
+      {read === null ? (
+        <p role="status">Reading {file.path} …</p>
+      ) : (
+        <ShownSolids path={file.path} read={read} />
+      )}
+    </div>
+  );
 }
 
-export function SolidPreview(props: SolidShown): JSX.Element {
-  const { file, kind, files } = props;
+/** Two frames at 60 a second. */
+const SEEN_MS = 34;
+
+function ShownSolids(props: { readonly path: string; readonly read: ReadSolids }): JSX.Element {
+  const { path, read } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const stage = useRef<SolidStage | null>(null);
-  const read = useMemo(() => solidMeshes(kind, file, files), [kind, file, files]);
+  const [undrawn, setUndrawn] = useState(0);
   useEffect(() => {
     let isGone = false;
     let size: ResizeObserver | null = null;
@@ -24,11 +44,12 @@ export function SolidPreview(props: SolidShown): JSX.Element {
       if (isGone || canvas.current === null) return;
       const isDark = matchMedia("(prefers-color-scheme: dark)").matches;
       const isPlain = new URLSearchParams(location.search).get("picture") === "plain";
-      const made = solidStage(canvas.current, read.bodies, { isDark, isPlain });
+      const made = solidStage(canvas.current, read, { isDark, isPlain });
       stage.current = made;
       size = new ResizeObserver(() => made.resize());
       size.observe(canvas.current);
       made.resize();
+      setUndrawn(made.undrawn);
     });
     return () => {
       isGone = true;
@@ -38,34 +59,52 @@ export function SolidPreview(props: SolidShown): JSX.Element {
     };
   }, [read]);
   return (
-    <div class="solid-preview">
-      <div
-        class="solid-stage"
-        role="application"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by keys.
-        tabIndex={0}
-        aria-label={`${file.path} in space: arrow keys turn it, plus and minus bring it nearer or farther`}
-        onKeyDown={(event) => {
-          const now = stage.current;
-          const act = now === null ? undefined : keyActs(now).get(event.key);
-          if (act === undefined) return;
-          event.preventDefault();
-          act();
-        }}
-        onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
-        onPointerMove={(event) => {
-          if (event.buttons === 0) return;
-          stage.current?.turn(-event.movementX / PIXELS, event.movementY / PIXELS);
-        }}
-        onWheel={(event) => {
-          event.preventDefault();
-          stage.current?.nearer(event.deltaY < 0 ? NEARER : 1 / NEARER);
-        }}
-      >
-        {/* A canvas keeps its drawing to itself: another file gets another one. */}
-        <canvas ref={canvas} key={file.path} />
-      </div>
-      <p>{read.words}</p>
+    <>
+      <Turning path={path} now={() => stage.current}>
+        <canvas ref={canvas} />
+      </Turning>
+      <p>{[...read.words, ...undrawnWords(undrawn)].join(" ")}</p>
+    </>
+  );
+}
+
+const undrawnWords = (undrawn: number): readonly string[] => {
+  if (undrawn === 0) return [];
+  const faces = undrawn === 1 ? "One face is" : `${undrawn} faces are`;
+  return [`${faces} shown by the edges alone.`];
+};
+
+function Turning(props: {
+  readonly path: string;
+  readonly now: () => SolidStage | null;
+  readonly children: JSX.Element;
+}): JSX.Element {
+  const { path, now, children } = props;
+  return (
+    <div
+      class="solid-stage"
+      role="application"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by keys.
+      tabIndex={0}
+      aria-label={`${path} in space: arrow keys turn it, plus and minus bring it nearer or farther`}
+      onKeyDown={(event) => {
+        const stage = now();
+        const act = stage === null ? undefined : keyActs(stage).get(event.key);
+        if (act === undefined) return;
+        event.preventDefault();
+        act();
+      }}
+      onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
+      onPointerMove={(event) => {
+        if (event.buttons === 0) return;
+        now()?.turn(-event.movementX / PIXELS, event.movementY / PIXELS);
+      }}
+      onWheel={(event) => {
+        event.preventDefault();
+        now()?.nearer(event.deltaY < 0 ? NEARER : 1 / NEARER);
+      }}
+    >
+      {children}
     </div>
   );
 }

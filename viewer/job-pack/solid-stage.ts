@@ -18,8 +18,8 @@ import {
   Vector3,
   WebGLRenderer,
 } from "three";
-import type { SolidBody } from "../../src/inspection/solid-file.ts";
-import { meshEdges } from "../console/mesh-edges.ts";
+import type { ReadSolids } from "./read-solids.ts";
+import { type StageBody, stageBodies } from "./stage-bodies.ts";
 
 /** Degrees that the camera sees from edge to edge. */
 const OPENING = 35;
@@ -28,6 +28,8 @@ const STEP = 10;
 const GROUND = { day: "#f4f1ea", night: "#1b1d1f" } as const;
 
 export interface SolidStage {
+  /** Faces that are drawn by their edges alone. */
+  readonly undrawn: number;
   readonly turn: (across: number, up: number) => void;
   readonly nearer: (times: number) => void;
   readonly resize: () => void;
@@ -36,7 +38,7 @@ export interface SolidStage {
 
 export const solidStage = (
   canvas: HTMLCanvasElement,
-  bodies: readonly SolidBody[],
+  read: ReadSolids,
   options: { readonly isDark: boolean; readonly isPlain: boolean },
 ): SolidStage => {
   const { isDark, isPlain } = options;
@@ -45,6 +47,7 @@ export const solidStage = (
   camera.up.set(0, 0, 1);
   const { scene, lamp } = litScene(isDark);
   const { face, line } = materials(isDark);
+  const { bodies, undrawn } = stageBodies(read);
   const shown = bodies.map((body) => bodyObjects(body, { face, line }));
   const all = new Group();
   for (const { holder } of shown) all.add(holder);
@@ -65,6 +68,7 @@ export const solidStage = (
     if (waiting === 0) waiting = requestAnimationFrame(draw);
   };
   return {
+    undrawn,
     turn: (across, up) => {
       look.side += across * STEP;
       look.rise = Math.max(-89, Math.min(89, look.rise + up * STEP));
@@ -127,19 +131,15 @@ const wayOf = (look: { readonly side: number; readonly rise: number }): Vector3 
 };
 
 const bodyObjects = (
-  { corners, triangles }: SolidBody,
+  { corners, normals, lines }: StageBody,
   { face, line }: Materials,
 ): { readonly holder: Group; readonly release: () => void } => {
-  const mesh = { positions: Float32Array.from(corners), triangles: Uint32Array.from(triangles) };
-  const indexed = new BufferGeometry();
-  indexed.setAttribute("position", new BufferAttribute(mesh.positions, 3));
-  indexed.setIndex(new BufferAttribute(mesh.triangles, 1));
-  // Each triangle by itself, so that edges stay sharp.
-  const faces = indexed.toNonIndexed();
-  faces.computeVertexNormals();
-  indexed.dispose();
+  const faces = new BufferGeometry();
+  faces.setAttribute("position", new BufferAttribute(corners, 3));
+  if (normals === null) faces.computeVertexNormals();
+  else faces.setAttribute("normal", new BufferAttribute(normals, 3));
   const edges = new BufferGeometry();
-  edges.setAttribute("position", new BufferAttribute(meshEdges(mesh), 3));
+  edges.setAttribute("position", new BufferAttribute(lines, 3));
   const holder = new Group();
   holder.add(new Mesh(faces, face), new LineSegments(edges, line));
   return {
@@ -151,10 +151,11 @@ const bodyObjects = (
   };
 };
 
-const ballRound = (bodies: readonly SolidBody[]): Sphere => {
+const ballRound = (bodies: readonly StageBody[]): Sphere => {
   const places: Vector3[] = [];
-  for (const { corners } of bodies)
-    for (let at = 0; at + 2 < corners.length; at += 3)
-      places.push(new Vector3(corners[at], corners[at + 1], corners[at + 2]));
+  for (const { corners, lines } of bodies)
+    for (const numbers of [corners, lines])
+      for (let at = 0; at + 2 < numbers.length; at += 3)
+        places.push(new Vector3(numbers[at], numbers[at + 1], numbers[at + 2]));
   return places.length === 0 ? new Sphere(new Vector3(), 1) : new Sphere().setFromPoints(places);
 };
