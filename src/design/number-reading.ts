@@ -11,8 +11,12 @@ import { type NumberFault, numberText, type Rational } from "./number-text.ts";
 import { replacement, type Source, shortened } from "./source.ts";
 import { about, type ScalarNode } from "./text-node.ts";
 
-/** Bounds of what makes sense. `least` and `most` may be reached, `above` not. */
+/**
+ * Bounds of what makes sense. `least` and `most` may be reached, `above` not. `taken`: the most that a floor above takes; it
+ * judges what lies between that and `most`, and what lies beyond both is told the smaller.
+ */
 export interface Bounds {
+  readonly taken?: number;
   readonly least?: number;
   readonly most?: number;
   readonly above?: number;
@@ -60,7 +64,7 @@ export const bounded = (
   value: number,
   { bounds, unit }: { readonly bounds: Bounds; readonly unit: string },
 ): Reading<number> => {
-  const { least, most, above } = bounds;
+  const { least, most, above, taken = most } = bounds;
   const written = (limit: number): string => `${decimal(limit, 6)}${unit}`;
   const said =
     above !== undefined && value <= above
@@ -68,7 +72,7 @@ export const bounded = (
       : least !== undefined && value < least
         ? `must be at least ${written(least)}`
         : most !== undefined && value > most
-          ? `must be at most ${written(most)}`
+          ? `must be at most ${written(taken ?? most)}`
           : null;
   return said === null
     ? read(value, node)
@@ -83,11 +87,37 @@ export const schemaBounds = ({ least, most, above }: Bounds): JsonSchema => {
   };
 };
 
+/** What is no value here with its figures written out either is told that: writing them would not help. */
+const exponentRefused = <Value>(
+  node: ScalarNode,
+  {
+    meant,
+    instead,
+    parts,
+  }: {
+    readonly meant: string | null;
+    readonly instead: (figures: string) => Remedy;
+    readonly parts: NumberParts<Value>;
+  },
+): Reading<Value> => {
+  const is = `${shortened(node.text)} is written with an exponent`;
+  const plain = meant === null ? null : numberText(meant);
+  if (meant === null || plain?.kind !== "number")
+    return refused(node, VALUE_CODES.exponent, { said: `${is}; write its figures out` });
+  const reading = parts.build(plain.value);
+  if (reading.kind !== "read") return reading;
+  const remedy = instead(meant);
+  return refused(node, VALUE_CODES.exponent, {
+    said: `${is}; ${remedy.title}`,
+    remedies: [remedy],
+  });
+};
+
 const numberRefused = <Value>(
   node: ScalarNode,
   source: Source,
   { why, parts }: { readonly why: NumberFault; readonly parts: NumberParts<Value> },
-): Reading<never> => {
+): Reading<Value> => {
   const is = shortened(node.text);
   const instead = (figures: string): Remedy => {
     const meant = node.text.replace(parts.figures, figures);
@@ -100,10 +130,7 @@ const numberRefused = <Value>(
       return refused(node, TEXT_CODES.commaInNumber, { said, remedies: [remedy] });
     }
     case "exponent":
-      return refused(node, VALUE_CODES.exponent, {
-        said: `${is} is written with an exponent; write the number out`,
-        remedies: why.meant === null ? [] : [instead(why.meant)],
-      });
+      return exponentRefused(node, { meant: why.meant, instead, parts });
     case "not-finite":
       return refused(node, VALUE_CODES.notFinite, {
         said: `${is} is not a number that can be made`,

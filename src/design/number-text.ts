@@ -79,11 +79,18 @@ const faultOf = (text: string): NumberFault => {
   return /^[+-]?\.?(?:inf|infinity|nan)$/i.test(text) ? { kind: "not-finite" } : { kind: "none" };
 };
 
-/** The plain form of a number with a small exponent; null where nobody would write it out. */
+/** The plain form of a number with a small exponent, figure for figure; null where nobody would write it out. */
 const writtenOut = (text: string): string | null => {
-  const value = Number(text);
-  const plain = String(value);
-  return Number.isFinite(value) && !plain.includes("e") ? plain : null;
+  const [, sign = "", whole = "", decimals = "", power = ""] =
+    /^([+-]?)(\d*)\.?(\d*)[eE]([+-]?\d+)$/.exec(text) ?? [];
+  const shift = Number(power);
+  if (Math.abs(shift) > LONGEST_NUMBER) return null;
+  const figures = `${"0".repeat(Math.max(0, -shift))}${whole}${decimals}${"0".repeat(Math.max(0, shift))}`;
+  const point = Math.max(0, -shift) + whole.length + shift;
+  const before = figures.slice(0, point).replace(/^0+/, "") || "0";
+  const behind = figures.slice(point).replace(/0+$/, "");
+  const plain = `${sign === "-" ? "-" : ""}${before}${behind === "" ? "" : `.${behind}`}`;
+  return plain.length > LONGEST_NUMBER ? null : plain;
 };
 
 /** The nearest double to numerator / denominator, by way of whole units of `1 / scale`, rounded half away from zero. */

@@ -27,7 +27,7 @@ import { count } from "./number-fields.ts";
 import type { ComponentEntry, PanelDesign, SpareDesign } from "./panel-design.ts";
 import { PHOTO } from "./photo-fields.ts";
 import { ANGLED_BOX } from "./printed-fields.ts";
-import { size } from "./size-fields.ts";
+import { LONGEST_PANEL, size } from "./size-fields.ts";
 import { date, longText, name, revisionMark, text } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
 import { FONT, LEGEND_GAP, legendHeight, REVISION, VIEWING_DISTANCE } from "./usual-values.ts";
@@ -68,8 +68,8 @@ const PANEL_KEYS = {
     name("the name of a mount"),
     "How it is held: console-rail, rack-19, corner-screws",
   ),
-  width: optional(size("a width"), "Where the mount leaves it open"),
-  height: required(size("a height"), "In the mount's own count, or as a length"),
+  width: optional(size("a width", LONGEST_PANEL), "Where the mount leaves it open"),
+  height: required(size("a height", LONGEST_PANEL), "In the mount's own count, or as a length"),
   "viewing-distance": usual(someMillimetres("a distance"), {
     value: VIEWING_DISTANCE,
     about: "From the eye to the face",

@@ -9,8 +9,8 @@ import { shortened } from "./source.ts";
 import type { ScalarNode } from "./text-node.ts";
 import type { Pitches, Size } from "./written.ts";
 
-/** A length above zero, or a count of pitches. */
-export const size = (what: string): Field<Size> =>
+/** A length above zero, or a count of pitches. `taken`: see Bounds. */
+export const size = (what: string, taken?: number): Field<Size> =>
   scalarField<Size>({
     what,
     schema: {
@@ -23,8 +23,14 @@ export const size = (what: string): Field<Size> =>
     },
     parse: (node, source) =>
       pitchesReading(node) ??
-      lengthReading(node, source, { bounds: { above: 0 }, code: VALUE_CODES.notASize }),
+      lengthReading(node, source, {
+        bounds: { above: 0, ...(taken === undefined ? {} : { taken }) },
+        code: VALUE_CODES.notASize,
+      }),
   });
+
+/** The longest panel: no sheet is sold longer (4 m is the usual most, from memory, unverified); a longer one is a slip. */
+export const LONGEST_PANEL = 10_000;
 
 /** A count of pitches and nothing else. */
 export const pitches = (what: string): Field<Pitches> =>

@@ -2,6 +2,7 @@
 
 import type { Mount, MountHoles } from "../catalogue/mount.ts";
 import type { PanelDesign } from "../design/panel-design.ts";
+import { LONGEST_PANEL } from "../design/size-fields.ts";
 import { type Size, spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { type Contour, type Point, point } from "../geometry/contour.ts";
@@ -34,7 +35,7 @@ export const mountFrame = (
   if (width === null || height === null) return { frame: null, findings };
   const nominal = extent(0, 0, width, height);
   const finished = grownExtent(nominal, -mount.undersize);
-  if (Math.max(width, height) > MOST_SIZE)
+  if (Math.max(width, height) > LONGEST_PANEL)
     return {
       frame: null,
       findings: [
@@ -55,15 +56,12 @@ export const mountFrame = (
   };
 };
 
-/** No sheet is sold longer (4 m is the usual most, from memory, unverified); what is written longer is a slip. */
-const MOST_SIZE = 10_000;
-
 const tooLarge = (design: PanelDesign, key: "width" | "height", size: number): Finding =>
   finding(SIZE_TOO_LARGE, {
-    message: `The ${key} is ${decimal(size, 3)} mm; a panel has ${MOST_SIZE} mm at most.`,
+    message: `The ${key} is ${decimal(size, 3)} mm; a panel has ${LONGEST_PANEL} mm at most.`,
     span: spanOf(design.written, key),
     measured: { value: size, unit: "mm" },
-    limit: { value: MOST_SIZE, unit: "mm" },
+    limit: { value: LONGEST_PANEL, unit: "mm" },
     source: { kind: "geometry", name: "longer than any sheet" },
   });
 

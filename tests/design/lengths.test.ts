@@ -7,6 +7,7 @@ import { length } from "../../src/design/length-fields.ts";
 import { angle, count, number } from "../../src/design/number-fields.ts";
 import { size } from "../../src/design/size-fields.ts";
 import { source } from "../../src/design/source.ts";
+import { readPanel } from "./reading.ts";
 
 const readingOf = <Value>(field: Field<Value>, text: string): ReturnType<Field<Value>["read"]> => {
   const from = source("f.yaml", text);
@@ -82,6 +83,35 @@ describe("a length", () => {
   });
 });
 
+describe("a length written", () => {
+  test.each([
+    ["1e1 mm", "10 mm"],
+    ["-1.25e1", "-12.5"],
+    ["2.50E+3 mm", "2500 mm"],
+    [".5e2", "50"],
+    ["12e-1 cm", "1.2 cm"],
+    // JavaScript's own numbers would be written with an exponent here, and with fewer figures below.
+    ["25e-7 m", "0.0000025 m"],
+    ["1.23456789012345678e1 mm", "12.3456789012345678 mm"],
+  ])("with an exponent, %s, is offered %s", (text, plain) => {
+    const [found] = readingOf(LENGTH, text).findings;
+    expect(found?.code).toBe("design/exponent");
+    expect(found?.message).toContain(`write ${plain}`);
+    expect(found?.remedies.map(({ edits }) => edits.map((edit) => edit.text))).toEqual([[plain]]);
+    expect(lengthOf(plain)).toEqual(expect.any(Number));
+  });
+
+  test.each([
+    ["1e9 mm", "must be at most 100000 mm"],
+    ["1e22 mm", "must be at most 100000 mm"],
+    ["1e309 mm", "write its figures out"],
+  ])("that no plain number would make right, %s, is offered none", (text, said) => {
+    const [found] = readingOf(LENGTH, text).findings;
+    expect(found?.message).toContain(said);
+    expect(found?.remedies).toEqual([]);
+  });
+});
+
 describe("what is no length", () => {
   test.each([
     ["3/8", "design/fraction-without-unit"],
@@ -141,6 +171,15 @@ describe("a size", () => {
     ["57.15", { kind: "length", mm: 57.15, unit: "mm" }],
   ])("of %s is kept as it was meant", (text, value) => {
     expect(readingOf(size("a size"), text)).toMatchObject({ kind: "read", value });
+  });
+
+  test("of a panel, beyond any length, is told the most that a panel has", () => {
+    // 20 m are a length: the panel's layout says that they are too many.
+    expect(readPanel("width: 20 m").findings).toEqual([]);
+    for (const text of ["200 m", "1e6 mm"])
+      expect(readPanel(`width: ${text}`).findings.map(({ message }) => message)).toEqual([
+        `width: \`${text}\` must be at most 10000 mm`,
+      ]);
   });
 
   test.each([
