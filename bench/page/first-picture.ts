@@ -31,7 +31,7 @@ declare global {
 const pictureTime = async (scene: ConsoleScene): Promise<number> => {
   const { canvas, labels } = stage();
   const started = performance.now();
-  const picture = new ConsolePicture({ canvas, labels, plain: true });
+  const picture = new ConsolePicture({ canvas, labels, plain: true, isStill: () => true });
   picture.resize();
   picture.show(scene);
   const [whole] = standingViews(scene, picture.opening());

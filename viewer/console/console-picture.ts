@@ -22,10 +22,10 @@ import {
 } from "./camera-goal.ts";
 import type { ConsoleScene, SceneBody, SceneGroup } from "./console-messages.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
-import { NO_WAYS, type Ways } from "./name-spots.ts";
+import { NO_WAYS } from "./name-spots.ts";
 import { pictureCaps } from "./picture-caps.ts";
 import { followLook, releaseGroup, type ShownGroup, shownGroup } from "./picture-groups.ts";
-import { labelsOf, showLabels } from "./picture-labels.ts";
+import { type DrawnNames, labelsOf, NO_NAMES, showLabels } from "./picture-labels.ts";
 import { pictureMarks } from "./picture-marks.ts";
 import { pictureSurroundings } from "./picture-surroundings.ts";
 import type { Ray } from "./space-point.ts";
@@ -50,6 +50,8 @@ export interface PictureOptions {
   readonly labels: HTMLElement;
   /** Without smoothed edges and at one pixel a pixel, for drawing by software. */
   readonly plain: boolean;
+  /** Whether whoever looks asks for stillness: names then go at once where they belong. */
+  readonly isStill: () => boolean;
 }
 
 const OPENING = 38;
@@ -62,6 +64,7 @@ export class ConsolePicture {
   readonly #canvas: HTMLCanvasElement;
   readonly #labels: HTMLElement;
   readonly #plain: boolean;
+  readonly #isStill: () => boolean;
   readonly #renderer: WebGLRenderer;
   readonly #scene = new Scene();
   readonly #camera = new PerspectiveCamera(OPENING, 1, 5, 40_000);
@@ -79,15 +82,19 @@ export class ConsolePicture {
     null;
   /** In pixels of the page. Asked of the canvas between two labels it would have the page laid out for each. */
   #size = { width: 1, height: 1 };
-  /** That names went in the last drawing; forgotten when what is seen is another thing. */
-  #ways: Ways = NO_WAYS;
+  /** As they were last drawn, and when; their ways are forgotten when what is seen is another thing. */
+  #names: DrawnNames = NO_NAMES;
+  #namedAt = 0;
+  /** Whether the scene is to be drawn in the next frame; else the names alone are. */
+  #isChanged = false;
   #frames = 0;
   #waiting = 0;
 
-  constructor({ canvas, labels, plain }: PictureOptions) {
+  constructor({ canvas, labels, plain, isStill }: PictureOptions) {
     this.#canvas = canvas;
     this.#labels = labels;
     this.#plain = plain;
+    this.#isStill = isStill;
     this.#renderer = new WebGLRenderer({
       canvas,
       antialias: !plain,
@@ -101,7 +108,7 @@ export class ConsolePicture {
 
   show(next: ConsoleScene): void {
     this.#shown = next;
-    this.#ways = NO_WAYS;
+    this.#forgetWays();
     this.#caps.clear();
     const keys = new Set(next.groups.map(({ key }) => key));
     for (const key of [...this.#groups.keys()]) if (!keys.has(key)) this.#remove(key);
@@ -164,7 +171,7 @@ export class ConsolePicture {
     this.#renderer.setSize(clientWidth, clientHeight, false);
     this.#camera.aspect = clientWidth / clientHeight;
     this.#size = { width: clientWidth, height: clientHeight };
-    this.#ways = NO_WAYS;
+    this.#forgetWays();
     this.#ask();
   }
 
@@ -213,11 +220,17 @@ export class ConsolePicture {
   }
 
   #ask(): void {
+    this.#isChanged = true;
+    this.#await();
+  }
+
+  #await(): void {
     if (this.#waiting === 0)
       this.#waiting = requestAnimationFrame((now) => {
         this.#waiting = 0;
         this.#step(now);
-        this.#draw();
+        if (this.#isChanged) this.#draw();
+        this.#name(now);
       });
   }
 
@@ -231,24 +244,40 @@ export class ConsolePicture {
       return;
     }
     this.#motion = null;
-    this.#ways = NO_WAYS;
+    this.#forgetWays();
   }
 
   #draw(): void {
+    this.#isChanged = false;
     this.#aim();
     this.#renderer.render(this.#scene, this.#camera);
-    if (this.#shown !== null)
-      this.#ways = showLabels(
-        this.#labels,
-        labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)),
-        { place: (at) => this.#onScreen(at), ...this.#size, before: this.#ways },
-      );
     this.#frames += 1;
     const { target, distance, side, rise } = this.#goal;
     this.#canvas.dataset["frames"] = `${this.#frames}`;
     this.#canvas.dataset["view"] = [target.x, target.y, target.z, distance, side, rise]
       .map((value) => value.toFixed(1))
       .join(" ");
+  }
+
+  /** Over the scene as it was last drawn; again and without it until the last name has come to rest. */
+  #name(now: number): void {
+    if (this.#shown === null) return;
+    this.#names = showLabels(
+      this.#labels,
+      labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)),
+      {
+        place: (at) => this.#onScreen(at),
+        ...this.#size,
+        before: this.#names,
+        elapsed: this.#isStill() ? null : now - this.#namedAt,
+      },
+    );
+    this.#namedAt = now;
+    if (this.#names.isGliding) this.#await();
+  }
+
+  #forgetWays(): void {
+    this.#names = { ...this.#names, ways: NO_WAYS };
   }
 
   #aim(): void {

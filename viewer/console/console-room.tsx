@@ -111,7 +111,7 @@ const hung = (on: {
   readonly labels: HTMLElement;
 }): (() => void) => {
   const { canvas, labels } = on;
-  const picture = new ConsolePicture({ canvas, labels, plain: isPlain() });
+  const picture = new ConsolePicture({ canvas, labels, plain: isPlain(), isStill });
   shownPicture.value = picture;
   const size = new ResizeObserver(() => picture.resize());
   size.observe(canvas);

@@ -46,28 +46,82 @@ export interface PartedSpots {
 /** Between two labels, in pixels. */
 const GAP = 2;
 
-/** A name goes the way that it went `before` while that does: a picture that turns has no names that jump. */
+/**
+ * A name goes the way that it went `before` while that does, and else goes aside by as little as it can: a picture that turns
+ * has names that give way to each other and few that jump. Where a name has come to stand far off, one a picture is placed anew.
+ */
 export const partedSpots = (
   wanted: readonly WantedSpot[],
   ground: Ground,
   before: Ways,
 ): PartedSpots => {
-  const taken = new Map<string, Spot>();
-  const ways = new Map<string, Way>();
-  const lines: Line[] = [];
-  for (const each of wanted.toSorted((a, b) => b.rank - a.rank || a.x - b.x)) {
-    const spot = each.isLed
-      ? (keptSpot(each, before.get(each.key), { ground, taken, lines }) ??
-        ledSpot(each, { ground, taken, lines }))
-      : nearSpot(each, taken);
-    if (spot === undefined) continue;
-    taken.set(each.key, spot);
-    if (!each.isLed) continue;
-    lines.push({ from: spot, to: each });
-    const isOff = isFree(spot, ground.covered);
-    ways.set(each.key, { x: spot.x - each.x, y: spot.y - each.y, isOff });
-  }
-  return { spots: taken, ways };
+  const table: Table = { ground, taken: new Map(), lines: new Map() };
+  const [led, notes] = [wanted.filter(({ isLed }) => isLed), wanted.filter(({ isLed }) => !isLed)];
+  for (const note of notes.toSorted(higherFirst)) put(table, note, nearSpot(note, table));
+  // In the order of before, which no turn of the picture changes: else two that meet would take turns in giving way.
+  const order = new Map([...before.keys()].map((key, at) => [key, at]));
+  const known = led
+    .filter(({ key }) => order.has(key))
+    .toSorted((a, b) => b.rank - a.rank || order.get(a.key)! - order.get(b.key)!);
+  for (const name of known) put(table, name, keptSpot(name, before.get(name.key)!, table));
+  for (const name of known)
+    if (!table.taken.has(name.key)) put(table, name, slidSpot(name, before.get(name.key)!, table));
+  for (const name of led.toSorted(higherFirst))
+    if (!table.taken.has(name.key)) put(table, name, ledSpot(name, table));
+  bringBack(table, known);
+  return { spots: table.taken, ways: waysOf(led, table, order) };
+};
+
+const higherFirst = (a: WantedSpot, b: WantedSpot): number => b.rank - a.rank || a.x - b.x;
+
+/** What stands already; filled as names are placed. */
+interface Table {
+  readonly ground: Ground;
+  readonly taken: Map<string, Spot>;
+  readonly lines: Map<string, Line>;
+}
+
+const put = ({ taken, lines }: Table, each: WantedSpot, spot: Spot | undefined): void => {
+  if (spot === undefined) return;
+  taken.set(each.key, spot);
+  if (each.isLed) lines.set(each.key, { from: spot, to: each });
+};
+
+const take = ({ taken, lines }: Table, key: string): void => {
+  taken.delete(key);
+  lines.delete(key);
+};
+
+const waysOf = (
+  led: readonly WantedSpot[],
+  { ground, taken }: Table,
+  order: ReadonlyMap<string, number>,
+): Ways =>
+  new Map(
+    led
+      .toSorted((a, b) => (order.get(a.key) ?? order.size) - (order.get(b.key) ?? order.size))
+      .flatMap(({ key, x, y }): [string, Way][] => {
+        const spot = taken.get(key);
+        if (spot === undefined) return [];
+        return [[key, { x: spot.x - x, y: spot.y - y, isOff: isFree(spot, ground.covered) }]];
+      }),
+  );
+
+/** What a name may stand farther off than it could before it is placed anew, in pixels: two of its rows. */
+const BROUGHT_BACK = 32;
+
+/** Of the names that kept their ways the one that stands farthest off, where it has become much nearer elsewhere. */
+const bringBack = (table: Table, known: readonly WantedSpot[]): void => {
+  const [worst] = known
+    .flatMap((name) => {
+      const spot = table.taken.get(name.key);
+      return spot === undefined ? [] : [{ name, spot, off: away(spot, name) }];
+    })
+    .toSorted((a, b) => b.off - a.off);
+  if (worst === undefined || worst.off < BROUGHT_BACK) return;
+  const { name, spot, off } = worst;
+  take(table, name.key);
+  put(table, name, ledSpot(name, table, off - BROUGHT_BACK) ?? spot);
 };
 
 interface Line {
@@ -75,39 +129,54 @@ interface Line {
   readonly to: Point;
 }
 
-interface Standing {
-  readonly ground: Ground;
-  readonly taken: ReadonlyMap<string, Spot>;
-  readonly lines: readonly Line[];
-}
-
 /** Of its own height, that a note may give way by: farther off it would speak of something else. */
 const NEAR_ROWS = [0, 1, -1, 2, -2];
 
-const nearSpot = (
-  { x, y, width, height }: WantedSpot,
-  taken: ReadonlyMap<string, Spot>,
-): Spot | undefined =>
+const nearSpot = ({ x, y, width, height }: WantedSpot, { taken }: Table): Spot | undefined =>
   NEAR_ROWS.map((by) => ({ x, y: y + by * (height + GAP), width, height })).find((spot) =>
     isFree(spot, [...taken.values()]),
   );
 
 /** Where the way that it went before leads now; undefined where that is no good place any more. */
-const keptSpot = (
-  name: WantedSpot,
-  way: Way | undefined,
-  { ground, taken, lines }: Standing,
-): Spot | undefined => {
-  if (way === undefined) return undefined;
-  const { x, y, width, height } = name;
-  const spot = { x: x + way.x, y: y + way.y, width, height };
-  const isGood =
-    isInside(spot, ground) &&
-    isFree(spot, [...taken.values()]) &&
-    isApart(spot, name, lines) &&
-    (!way.isOff || isFree(spot, ground.covered));
-  return isGood ? spot : undefined;
+const keptSpot = (name: WantedSpot, way: Way, table: Table): Spot | undefined => {
+  const spot = movedBy(name, way);
+  return isGood(spot, name, table, way.isOff) ? spot : undefined;
 };
+
+/** How far aside a name is looked a place for, in pixels, and in how many directions. */
+const ASIDE_BY = [1, 2, 3, 4, 6, 8, 11, 15, 20, 26, 34];
+const DIRECTIONS = 16;
+
+/** The nearest good place to where that way leads. */
+const slidSpot = (name: WantedSpot, way: Way, table: Table): Spot | undefined => {
+  for (const by of ASIDE_BY) {
+    const spots = Array.from({ length: DIRECTIONS }, (_, at) => (2 * Math.PI * at) / DIRECTIONS)
+      .map((turn) => ({ x: way.x + by * Math.cos(turn), y: way.y + by * Math.sin(turn) }))
+      .map((next) => movedBy(name, next))
+      .filter((spot) => isGood(spot, name, table, way.isOff))
+      .toSorted((a, b) => away(a, name) - away(b, name));
+    if (spots[0] !== undefined) return spots[0];
+  }
+  return undefined;
+};
+
+const movedBy = ({ x, y, width, height }: Spot, way: Point): Spot => ({
+  x: x + way.x,
+  y: y + way.y,
+  width,
+  height,
+});
+
+const isGood = (
+  spot: Spot,
+  name: Point,
+  { ground, taken, lines }: Table,
+  isOff: boolean,
+): boolean =>
+  isInside(spot, ground) &&
+  isFree(spot, [...taken.values()]) &&
+  isApart(spot, name, [...lines.values()]) &&
+  (!isOff || isFree(spot, ground.covered));
 
 const isApart = (spot: Spot, name: Point, lines: readonly Line[]): boolean =>
   !lines.some((line) => isCrossing({ from: spot, to: name }, line));
@@ -116,26 +185,62 @@ const isApart = (spot: Spot, name: Point, lines: readonly Line[]): boolean =>
 const ROWS = 16;
 const ASIDE = [0, 0.3, 0.6, 0.9, 1.2, 1.6, 2, 2.6];
 
-/** The nearest free place off the panels whose line crosses no other; else over them; else with a crossing line. */
-const ledSpot = (name: WantedSpot, { ground, taken, lines }: Standing): Spot | undefined => {
-  const others = [...taken.values()];
-  const places = placesRound(name)
-    .filter((spot) => isInside(spot, ground) && isFree(spot, others))
-    .toSorted((a, b) => away(a, name) - away(b, name));
-  const isGood = (spot: Spot): boolean => isApart(spot, name, lines);
-  const off = places.filter((spot) => isFree(spot, ground.covered));
-  return off.find(isGood) ?? places.find(isGood) ?? off[0] ?? places[0];
+/**
+ * The nearest free place off the panels whose line crosses no other; else over them; else with a crossing line. `within`: no
+ * farther off, and nothing else will do.
+ */
+const ledSpot = (
+  name: WantedSpot,
+  table: Table,
+  within: number | null = null,
+): Spot | undefined => {
+  const worthOf = worthOn(table, name);
+  let best: { readonly spot: Spot; readonly worth: number } | null = null;
+  for (const way of waysRound(name)) {
+    const spot = movedBy(name, way);
+    if (within !== null && away(spot, name) > within) break;
+    const worth = worthOf(spot);
+    if (worth === BEST) return spot;
+    if (worth > (best?.worth ?? NO_ROOM)) best = { spot, worth };
+  }
+  return within === null ? best?.spot : undefined;
 };
 
-const placesRound = ({ x, y, width, height }: Spot): readonly Spot[] =>
-  Array.from({ length: 2 * ROWS + 1 }, (_, row) => row - ROWS).flatMap((row) =>
-    ASIDE.flatMap((share) => (share === 0 ? [0] : [share, -share])).map((share) => ({
-      x: x + share * width,
-      y: y + row * (height + GAP),
-      width,
-      height,
-    })),
-  );
+/** Off the panels, and its line crosses no other. */
+const BEST = 3;
+const NO_ROOM = -1;
+
+const worthOn = ({ ground, taken, lines }: Table, name: Point): ((spot: Spot) => number) => {
+  const [others, crossed] = [[...taken.values()], [...lines.values()]];
+  return (spot) =>
+    isInside(spot, ground) && isFree(spot, others)
+      ? (isApart(spot, name, crossed) ? 2 : 0) + (isFree(spot, ground.covered) ? 1 : 0)
+      : NO_ROOM;
+};
+
+/** Where a name of that size may go from its first place, the nearest first. */
+const waysRound = ({ width, height }: Spot): readonly Point[] => {
+  const key = `${width} ${height}`;
+  const known = waysBySize.get(key) ?? sortedWays(width, height);
+  waysBySize.set(key, known);
+  return known;
+};
+
+const waysBySize = new Map<string, readonly Point[]>();
+
+const sortedWays = (width: number, height: number): readonly Point[] => {
+  const first = { x: 0, y: 0 };
+  return Array.from({ length: 2 * ROWS + 1 }, (_, row) => row - ROWS)
+    .flatMap((row) =>
+      ASIDE.flatMap((share) => (share === 0 ? [0] : [share, -share])).map((share) => ({
+        x: share * width,
+        y: row * (height + GAP),
+        width,
+        height,
+      })),
+    )
+    .toSorted((a, b) => away(a, first) - away(b, first));
+};
 
 /** From its nearest edge, and a little from its middle, so that of two as near the straighter one is taken. */
 const away = (spot: Spot, to: Point): number => {

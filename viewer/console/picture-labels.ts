@@ -4,8 +4,17 @@
 import { dot, plus, scaled, type Vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "./console-messages.ts";
 import { floorGrid, type Grid } from "./floor-grid.ts";
+import { glided, NONE_SHOWN, type Shown } from "./gliding-names.ts";
 import type { Cut, Look } from "./look.ts";
-import { leadOf, type Point, partedSpots, type Spot, spotRound, type Ways } from "./name-spots.ts";
+import {
+  leadOf,
+  NO_WAYS,
+  type Point,
+  partedSpots,
+  type Spot,
+  spotRound,
+  type Ways,
+} from "./name-spots.ts";
 import { crossesBox } from "./space-point.ts";
 
 export interface Label {
@@ -87,12 +96,27 @@ export interface Seen {
   readonly height: number;
 }
 
-/** Puts them over the picture, names by the ways that they went `before`; gives the ways that they go now. */
+/** Names as they were last drawn: the ways that they go, where they are shown, and whether one is still under way to there. */
+export interface DrawnNames {
+  readonly ways: Ways;
+  readonly shown: Shown;
+  readonly isGliding: boolean;
+}
+
+export const NO_NAMES: DrawnNames = { ways: NO_WAYS, shown: NONE_SHOWN, isGliding: false };
+
+/** Since they were drawn `before`, in ms; null: nothing glides. */
+interface Drawing extends Seen {
+  readonly before: DrawnNames;
+  readonly elapsed: number | null;
+}
+
+/** Puts them over the picture, names by the ways that they went before; gives the ways that they go now. */
 export const showLabels = (
   holder: HTMLElement,
   labels: readonly Label[],
-  { place, width, height, before }: Seen & { readonly before: Ways },
-): Ways => {
+  { place, width, height, before, elapsed }: Drawing,
+): DrawnNames => {
   const known = new Map<string, HTMLElement>();
   for (const child of [...holder.children])
     if (child instanceof HTMLElement) known.set(child.dataset["key"] ?? "", child);
@@ -119,9 +143,10 @@ export const showLabels = (
   const covered = labels.flatMap(
     ({ over }) => spotRound(over.flatMap((corner) => place(corner) ?? [])) ?? [],
   );
-  const { spots, ways } = partedSpots(wanted, { width, height, covered }, before);
+  const { spots, ways } = partedSpots(wanted, { width, height, covered }, before.ways);
+  const { shown, isGliding } = glided(before.shown, ways, elapsed);
   for (const each of wanted) {
-    const spot = spots.get(each.key);
+    const spot = shownSpot(each, spots.get(each.key), shown.get(each.key));
     const { element, isOfPanel } = each;
     const at = spot ?? each;
     draw(element, {
@@ -133,8 +158,16 @@ export const showLabels = (
     if (spot !== undefined) lead(() => elementFor(`${each.key} lead`), spot, each);
   }
   for (const left of known.values()) left.remove();
-  return ways;
+  return { ways, shown, isGliding };
 };
+
+/** Of a name on its way; of what goes none, its own. */
+const shownSpot = (
+  { x, y }: Point,
+  spot: Spot | undefined,
+  way: Point | undefined,
+): Spot | undefined =>
+  spot === undefined || way === undefined ? spot : { ...spot, x: x + way.x, y: y + way.y };
 
 const hide = (element: HTMLElement, isHidden: boolean): void => {
   if (element.hidden !== isHidden) element.hidden = isHidden;
