@@ -36,7 +36,7 @@ describe("holes of the rails that run together", () => {
   test.each(["9.525", "40"])("%s mm", (hole) => {
     const frame = `{ type: side-console, sheet: birch-ply-12, rails: { hole: ${hole} mm } }`;
     expect(faultsOf(frame)).toEqual([
-      `checks/frame-rail-hole: The rails of near: holes of ${hole} mm run into one another; less than 9.525 mm leaves wood between them. hole: 6.6 mm, as wide as the panels' own, does.`,
+      `checks/frame-rail-hole: The rails of near: holes of ${hole} mm run into one another, rail-hole.1 (left) and rail-hole.2 (left) first, 9.525 mm from middle to middle; less than 9.525 mm leaves wood between them. hole: 6.6 mm, as wide as the panels' own, does.`,
     ]);
   });
 

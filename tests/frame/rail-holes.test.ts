@@ -60,7 +60,7 @@ test("two panels on one place are told that their holes meet, with no width and 
     },
   });
   expect(found?.message).toBe(
-    "The rails of desk: holes of 3.4 mm stand 0 mm from middle to middle and run into one another, 3.4 mm too near. The panels that they are for stand too near to one another.",
+    "The rails of desk: the holes for mount.1.left of one and mount.1.left of other, 3.4 mm wide, stand 0 mm from middle to middle and run into one another, 3.4 mm too near. The panels that they are for stand too near to one another.",
   );
   expect([found?.measured?.value, found?.limit?.value, found?.remedies]).toEqual([0, 3.4, []]);
 });
@@ -87,7 +87,7 @@ test("holes of a narrow and a wide panel in one bay have wood, however wide they
     expect([hole, said(hole)]).toEqual([hole, []]);
   // As far within the screws as they stand from the panel's edge the bar begins: 7 from their middles.
   expect(said("14.5")).toEqual([
-    "The rails of desk: holes of 14.5 mm run into the bar's edge; less than 14 mm leaves wood between them. hole: 3.4 mm, as wide as the panels' own, does.",
+    "The rails of desk: holes of 14.5 mm run into the bar's edge, mount.1.left of thin first, its middle 7 mm from it; less than 14 mm leaves wood between them. hole: 3.4 mm, as wide as the panels' own, does.",
   ]);
 });
 
@@ -101,8 +101,12 @@ test("panels that overlap in part are told how far apart their holes are, and ho
     },
   });
   expect(found?.message).toContain(
-    "holes of 3.4 mm stand 2 mm from middle to middle and run into one another, 1.4 mm too near.",
+    "the holes for mount.1.left of one and mount.1.left of other, 3.4 mm wide, stand 2 mm from middle to middle and run into one another, 1.4 mm too near.",
   );
+  expect(found?.source).toEqual({
+    kind: "geometry",
+    name: "where mount.1.left of one and mount.1.left of other come",
+  });
   expect([found?.measured?.value, found?.limit?.value]).toEqual([2, 3.4]);
 });
 

@@ -6,8 +6,10 @@ import {
   type Finding,
   type FindingParts,
   finding,
+  type LimitSource,
   type Remedy,
 } from "../../diagnostics/finding.ts";
+import { inWords } from "../../diagnostics/nearest.ts";
 import { decimal } from "../../geometry/number.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
@@ -69,18 +71,36 @@ const meeting = (
     finding(entry, {
       span: spanOf(design.written, "rails"),
       subjects: [bay.id],
-      source: { kind: "geometry", name: "holes for the panels' fasteners in a bar" },
+      source: sourceOf(bay, limit),
       ...words,
     }),
   ];
 };
 
+/** Who set it: the mount's own columns of holes, or where the panels and the bar come. */
+const sourceOf = ({ layout: { mount } }: FrameBay, { kind, names }: RailHoleLimit): LimitSource => {
+  const holes = inWords(names, "and");
+  switch (kind) {
+    case "one-another":
+      return mount.holes.kind === "columns" || mount.holes.kind === "units"
+        ? { kind: "standard", name: mount.title }
+        : { kind: "geometry", name: `where ${holes} come` };
+    case "inner-edge":
+      return { kind: "geometry", name: `from ${holes} to the bar's inner edge` };
+    case "rib-slots":
+      return { kind: "geometry", name: `a rib's tab and its webs beyond ${holes}` };
+  }
+};
+
 type Worded = Pick<FindingParts, "message" | "measured" | "limit" | "remedies">;
 
-const INTO: Readonly<Record<RailHoleLimit["kind"], string>> = {
-  "one-another": "one another",
-  "inner-edge": "the bar's edge",
-  "rib-slots": "the ribs' slots",
+/** Into what, and which first. */
+const INTO: Readonly<Record<RailHoleLimit["kind"], (limit: RailHoleLimit) => string>> = {
+  "one-another": ({ names, most }) =>
+    `one another, ${inWords(names, "and")} first, ${decimal(most, 3)} mm from middle to middle`,
+  "inner-edge": ({ names, most }) =>
+    `the bar's edge, ${inWords(names)} first, its middle ${decimal(most / 2, 3)} mm from it`,
+  "rib-slots": ({ names }) => `the ribs' slots, ${inWords(names)} first`,
 };
 
 /** The frame's text has widened them. */
@@ -93,7 +113,7 @@ const holeTooWide = (
   }: { readonly hole: number; readonly own: number; readonly limit: RailHoleLimit },
   remedy: Remedy,
 ): Worded => ({
-  message: `The rails of ${id}: holes of ${decimal(hole, 3)} mm run into ${INTO[limit.kind]}; less than ${decimal(limit.most, 3)} mm leaves wood between them. hole: ${decimal(own, 3)} mm, as wide as the panels' own, does.`,
+  message: `The rails of ${id}: holes of ${decimal(hole, 3)} mm run into ${INTO[limit.kind](limit)}; less than ${decimal(limit.most, 3)} mm leaves wood between them. hole: ${decimal(own, 3)} mm, as wide as the panels' own, does.`,
   measured: measureMm(hole),
   limit: measureMm(limit.most),
   remedies: [remedy],
@@ -105,7 +125,7 @@ const ownHolesMeet = (bay: FrameBay, hole: number, limit: RailHoleLimit): Worded
   switch (limit.kind) {
     case "one-another":
       return {
-        message: `The rails of ${id}: holes of ${millimetres(hole, limit.most)} stand ${millimetres(limit.most, hole)} from middle to middle and run into one another, ${millimetres(hole - limit.most, 0)} too near. The panels that they are for stand too near to one another.`,
+        message: `The rails of ${id}: the holes for ${inWords(limit.names, "and")}, ${millimetres(hole, limit.most)} wide, stand ${millimetres(limit.most, hole)} from middle to middle and run into one another, ${millimetres(hole - limit.most, 0)} too near. The panels that they are for stand too near to one another.`,
         measured: measureMm(limit.most),
         limit: measureMm(hole),
       };
@@ -121,7 +141,7 @@ const ownHolesMeet = (bay: FrameBay, hole: number, limit: RailHoleLimit): Worded
     }
     case "rib-slots":
       return {
-        message: `The rails of ${id}: beside holes of ${millimetres(hole, limit.most)} the ribs' slots have room where they are less than ${millimetres(limit.most, hole)}, ${millimetres(hole - limit.most, 0)} less.`,
+        message: `The rails of ${id}: beside holes of ${millimetres(hole, limit.most)}, ${inWords(limit.names)} first, the ribs' slots have room where they are less than ${millimetres(limit.most, hole)}, ${millimetres(hole - limit.most, 0)} less.`,
         measured: measureMm(hole),
         limit: measureMm(limit.most),
       };

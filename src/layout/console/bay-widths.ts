@@ -8,13 +8,13 @@ import { point } from "../../geometry/contour.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import type { MountHole, PanelLayout } from "../panel-layout.ts";
-import type { BayLayout } from "./console-layout.ts";
+import type { BayLayout, BayScrew } from "./console-layout.ts";
 
 export type BayWidths = Pick<BayLayout, "width" | "clearWidth" | "screws">;
 
 /** A panel of the bay, and how far along the bay it begins. */
 export interface PanelOnBay {
-  readonly layout: Pick<PanelLayout, "mount" | "nominal" | "mountHoles">;
+  readonly layout: Pick<PanelLayout, "name" | "mount" | "nominal" | "mountHoles">;
   readonly from: number;
 }
 
@@ -65,8 +65,11 @@ const clearOf = (panel: PanelOnBay): readonly number[] => {
 const acrossOf = ({ layout: { mount, nominal } }: PanelOnBay): number =>
   mount.counts === "height" ? extentWidth(nominal) : extentHeight(nominal);
 
-const screwsOf = (panel: PanelOnBay): readonly Point[] =>
-  panel.layout.mountHoles.map((hole) => screwAt(panel, hole));
+const screwsOf = (panel: PanelOnBay): readonly BayScrew[] =>
+  panel.layout.mountHoles.map((hole) => ({
+    ...screwAt(panel, hole),
+    name: `${hole.id} of ${panel.layout.name}`,
+  }));
 
 /** In the bay's own plane; a panel that is counted by its width lies with its x along the bay. */
 const screwAt = ({ layout: { mount, nominal }, from }: PanelOnBay, { at }: MountHole): Point =>

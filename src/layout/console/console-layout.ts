@@ -33,6 +33,11 @@ export interface ConsoleLayout {
   readonly lost: readonly string[];
 }
 
+/** A fastener's place, with its hole and its panel by name: `mount.1.left of winch`. */
+export interface BayScrew extends Point {
+  readonly name: string;
+}
+
 export interface BayLayout {
   readonly id: string;
   readonly design: BayDesign;
@@ -50,7 +55,7 @@ export interface BayLayout {
   readonly width: Mm;
   readonly clearWidth: Mm;
   /** Where the fasteners of its panels come, in its own plane: x across, y along it. */
-  readonly screws: readonly Point[];
+  readonly screws: readonly BayScrew[];
   readonly depth: Mm;
   /** What no panel takes, from its beginning to its end. */
   readonly free: readonly FreeRun[];

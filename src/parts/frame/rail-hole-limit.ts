@@ -5,7 +5,7 @@ import { samePlace } from "../../geometry/tolerance.ts";
 import type { FrameBay } from "./frame-bay.ts";
 import { RAIL_TAB, TAB } from "./frame-practice.ts";
 import type { PlanOptions } from "./plan-options.ts";
-import { railHoleSize } from "./rail-holes.ts";
+import { type RailHole, railHoleSize } from "./rail-holes.ts";
 import { barReach } from "./rail-reach.ts";
 
 export interface RailHoleLimit {
@@ -13,6 +13,8 @@ export interface RailHoleLimit {
   readonly most: number;
   /** From the bay's middle to its innermost hole. */
   readonly inner: number;
+  /** The holes that meet it first. */
+  readonly names: readonly string[];
 }
 
 /**
@@ -30,12 +32,24 @@ export const railHoleLimit = (
   const { halfClear, railHoles } = bay;
   if (railHoles.reach === null) return null;
   const { inner, outer } = railHoles.reach;
+  const { nearest, innermost, outermost } = railHoles;
+  const namesOf = (hole: RailHole | null): readonly string[] => (hole === null ? [] : [hole.name]);
   const bar = barReach(bay, options);
   const beyond = Math.min(-bar.from, bar.to) - outer;
   const limits: readonly RailHoleLimit[] = [
-    { kind: "one-another", most: railHoles.apart ?? Number.POSITIVE_INFINITY, inner },
-    { kind: "inner-edge", most: 2 * (inner - halfClear), inner },
-    { kind: "rib-slots", most: 2 * (beyond - 2 * RAIL_TAB.web - TAB.shortest), inner },
+    {
+      kind: "one-another",
+      most: nearest?.apart ?? Number.POSITIVE_INFINITY,
+      inner,
+      names: nearest?.names ?? [],
+    },
+    { kind: "inner-edge", most: 2 * (inner - halfClear), inner, names: namesOf(innermost) },
+    {
+      kind: "rib-slots",
+      most: 2 * (beyond - 2 * RAIL_TAB.web - TAB.shortest),
+      inner,
+      names: namesOf(outermost),
+    },
   ];
   const hole = railHoleSize(options.design, railHoles);
   return limits
