@@ -16,9 +16,9 @@ import { withHeldBack } from "./design/held-back.ts";
 import type { PanelDesign } from "./design/panel-design.ts";
 import { projectFiles, type ReadFiles } from "./design/project-files.ts";
 import type { WorkshopDesign } from "./design/workshop-design.ts";
-import { comparedTexts } from "./diagnostics/compared-texts.ts";
-import type { Finding, Span } from "./diagnostics/finding.ts";
-import { type TextEdit, textHash } from "./diagnostics/text-edit.ts";
+import type { Finding } from "./diagnostics/finding.ts";
+import { findingsInTextOrder } from "./diagnostics/finding-order.ts";
+import { editorOf } from "./diagnostics/text-editor.ts";
 import { processColours } from "./export/process-colours.ts";
 import { consoleFactSteps } from "./fit/console-facts.ts";
 import type { FitFacts } from "./fit/fit-facts.ts";
@@ -27,7 +27,7 @@ import { obstacleMeshes } from "./inspection/obstacle-meshes.ts";
 import { photoFindings } from "./inspection/photo-file.ts";
 import type { ConsoleLayout } from "./layout/console/console-layout.ts";
 import { layoutConsole } from "./layout/console/layout-console.ts";
-import { layoutPanel } from "./layout/layout-panel.ts";
+import { type LaidOut, layoutPanel } from "./layout/layout-panel.ts";
 import type { PanelLayout } from "./layout/panel-layout.ts";
 import type { Lettering } from "./lettering/lettering.ts";
 import { packOfConsole } from "./pack/pack-of-console.ts";
@@ -103,6 +103,9 @@ export interface PanelProject {
 /** Panels of an earlier project by everything that they were compiled from but the library, which must be the same. */
 export type PanelMemory = ReadonlyMap<string, PanelProject>;
 
+/** A panel that is laid out and not judged yet: enough to draw it. */
+export type LaidPanel = Pick<PanelProject, "name" | "design" | "layout">;
+
 /**
  * Reads, lays out and judges a panel, or every panel of a console. Any text at all gives a result; nothing is thrown for
  * a user's mistake. What `before` remembers is not worked out again: the result is the same without it.
@@ -111,12 +114,21 @@ export const compile = (
   sources: Sources,
   library: Library,
   before: PanelMemory = new Map(),
-): Project => {
+): Project => lastOf(compileSteps(sources, library, before));
+
+/** The same in two steps: the first gives the panels as they are laid out, blanking panels left out, the second the project. */
+export function* compileSteps(
+  sources: Sources,
+  library: Library,
+  before: PanelMemory = new Map(),
+): Generator<readonly LaidPanel[], Project, void> {
   const read = projectFiles(sources.entry, sources.files);
   const own = withOwnRecords(library.catalogue, read.catalogues, sources.files);
   const { catalogue } = own;
   const context = { sources, read, catalogue, lettering: library.lettering };
-  const compiled = read.panels.map((panel) => rememberedPanel(panel, context, before));
+  const begun = read.panels.map((panel) => begunPanel(panel, context, before));
+  yield begun.map(({ panel }) => panel);
+  const compiled = begun.map(({ key, finished }) => [key, finished()] as const);
   const used = compiled.map(([, panel]) => panel);
   const standing = read.console === null ? null : compileConsole(read.console, used, context);
   const seated = standing?.console.layout ?? null;
@@ -132,7 +144,7 @@ export const compile = (
     name: read.console?.name ?? panels[0]?.name ?? "",
     panels,
     console: standing?.console ?? null,
-    findings: inTextOrder([
+    findings: findingsInTextOrder([
       ...read.findings,
       ...own.findings,
       ...(standing?.findings ?? []),
@@ -143,6 +155,13 @@ export const compile = (
     lettering: library.lettering,
     memory: new Map(compiled),
   };
+}
+
+const lastOf = <Result>(steps: Generator<unknown, Result, void>): Result => {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
 };
 
 /** The job pack of one panel. A fault among its findings means that it must not be written. */
@@ -215,7 +234,7 @@ const compileConsole = (
     design.frame === null
       ? { frame: null, findings: [] }
       : judgedFrame(layout, { design: design.frame, workshop, catalogue, lettering }, texts);
-  const edit = editor(texts);
+  const edit = editorOf(texts);
   const judged = judgeBays({ layout, edit, texts });
   return {
     console: { design, workshop, layout, frame: framed.frame },
@@ -269,13 +288,7 @@ export const fitOfProject = (
   project: Project,
   console: ConsoleProject,
   kernel: Kernel,
-): ConsoleFit => {
-  const steps = fitSteps(project, console, kernel);
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
-};
+): ConsoleFit => lastOf(fitSteps(project, console, kernel));
 
 /** The same in steps: each gives the words for what is done next, the last the fit. */
 export function* fitSteps(
@@ -288,9 +301,9 @@ export function* fitSteps(
   const printedParts = new Map(project.panels.map((panel) => [panel.name, panel.printedParts]));
   const questions = { service: serviceFigures(console), within: searchedWithin(console) };
   const facts = yield* consoleFactSteps({ layout, frame, printedParts }, questions, kernel);
-  const edit = editor(project.files);
+  const edit = editorOf(project.files);
   const findings = judgeFit({ layout, frame, workshop, catalogue, fit: facts, edit, texts });
-  return { facts, findings: inTextOrder(findings) };
+  return { facts, findings: findingsInTextOrder(findings) };
 }
 
 /** The pack of the console itself: what its panels hang on, and whether they fit. */
@@ -324,21 +337,38 @@ interface PanelContext {
   readonly lettering: Lettering;
 }
 
-const rememberedPanel = (
-  panel: ReadFiles["panels"][number],
-  context: PanelContext,
-  before: PanelMemory,
-): readonly [string, PanelProject] => {
+type ReadPanel = ReadFiles["panels"][number];
+
+interface BegunPanel {
+  /** Under which it is remembered. */
+  readonly key: string;
+  readonly panel: LaidPanel;
+  readonly finished: () => PanelProject;
+}
+
+const begunPanel = (panel: ReadPanel, context: PanelContext, before: PanelMemory): BegunPanel => {
   const paths = [panel.design.file, panel.workshop?.file ?? "", ...context.read.catalogues];
   const texts = paths.map((path) => [path, context.sources.files.get(path) ?? ""]);
   const key = JSON.stringify([panel.name, panel.findings, texts]);
-  return [key, before.get(key) ?? compilePanel(panel, context)];
+  const known = before.get(key);
+  if (known !== undefined) return { key, panel: known, finished: () => known };
+  const laid = laidOut(panel, context);
+  const { design, name } = panel;
+  const finished = () => judgedPanel(panel, laid, context);
+  return { key, panel: { name, design, layout: laid.layout }, finished };
 };
 
-const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext): PanelProject => {
+const compilePanel = (panel: ReadPanel, context: PanelContext): PanelProject =>
+  judgedPanel(panel, laidOut(panel, context), context);
+
+const laidOut = (
+  { design, workshop }: ReadPanel,
+  { catalogue, lettering }: PanelContext,
+): LaidOut => layoutPanel(design, { workshop, catalogue, lettering });
+
+const judgedPanel = (panel: ReadPanel, laid: LaidOut, context: PanelContext): PanelProject => {
   const { design, workshop, name } = panel;
   const { catalogue, lettering } = context;
-  const laid = layoutPanel(design, { workshop, catalogue, lettering });
   const { layout } = laid;
   const base = { name, design, workshop, layout };
   const read = withHeldBack(panel.findings, design, laid.heldBack);
@@ -347,17 +377,22 @@ const compilePanel = (panel: ReadFiles["panels"][number], context: PanelContext)
       ...base,
       sheetParts: [],
       printedParts: [],
-      findings: named(name, inTextOrder([...read, ...laid.findings])),
+      findings: named(name, findingsInTextOrder([...read, ...laid.findings])),
     };
   const made = sheetPartsOf(layout, lettering);
   const sheetParts = made.parts;
   const printed = printedPartsOf(layout, { workshop, catalogue, lettering });
-  const edit = editor(context.sources.files);
+  const edit = editorOf(context.sources.files);
   const { files: texts } = context.sources;
   const printedParts = printed.parts;
   const judged = judge({ layout, sheetParts, printedParts, workshop, catalogue, edit, texts });
   const findings = [...read, ...laid.findings, ...made.findings, ...printed.findings, ...judged];
-  return { ...base, sheetParts, printedParts, findings: named(name, inTextOrder(findings)) };
+  return {
+    ...base,
+    sheetParts,
+    printedParts,
+    findings: named(name, findingsInTextOrder(findings)),
+  };
 };
 
 /** Of each workshop once, however many panels it makes. */
@@ -366,21 +401,3 @@ const refusedIn = ({ panels }: ReadFiles): readonly Finding[] =>
 
 const named = (panel: string, findings: readonly Finding[]): readonly Finding[] =>
   findings.map((found) => ({ ...found, panel }));
-
-const inTextOrder = (findings: readonly Finding[]): readonly Finding[] =>
-  findings.toSorted(
-    (a, b) =>
-      comparedTexts(a.span.file, b.span.file) ||
-      a.span.start - b.span.start ||
-      comparedTexts(a.code, b.code),
-  );
-
-/** Edits are made for the text as it was read: on any other text they are refused. */
-const editor = (files: ReadonlyMap<string, string>): ((span: Span, text: string) => TextEdit) => {
-  const hashes = new Map<string, string>();
-  return (span, text) => {
-    const baseHash = hashes.get(span.file) ?? textHash(files.get(span.file) ?? "");
-    hashes.set(span.file, baseHash);
-    return { file: span.file, baseHash, start: span.start, end: span.end, text };
-  };
-};

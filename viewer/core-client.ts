@@ -8,6 +8,7 @@ import type {
   CoreRequest,
   DesignSources,
   PanelReading,
+  SentPictures,
   SentReading,
 } from "./core-messages.ts";
 import type { PanelAnswer, PanelQuestion } from "./panel/panel-messages.ts";
@@ -15,6 +16,7 @@ import { panelsAfter } from "./panel-updates.ts";
 
 interface Question {
   readonly request: CoreRequest;
+  readonly drawn: (panels: readonly PanelReading[]) => void;
   readonly answer: (reply: CoreReply | null) => void;
 }
 
@@ -30,7 +32,7 @@ const onConsole = new Map<number, (reply: ConsoleReply | null) => void>();
 /** Of the last reading, whether or not anybody still wanted it: the next one names what has stayed. */
 let panels: readonly PanelReading[] = [];
 
-type Answer = SentReading | CoreFailure | PanelAnswer | ConsoleAnswer;
+type Answer = SentPictures | SentReading | CoreFailure | PanelAnswer | ConsoleAnswer;
 
 let worker = started();
 
@@ -49,6 +51,11 @@ function take(data: Answer): void {
   if (data.kind === "console") {
     onConsole.get(data.number)?.(data.reply);
     onConsole.delete(data.number);
+    return;
+  }
+  if (data.kind === "drawn") {
+    panels = panelsAfter(data.panels, panels);
+    if (asked?.request.number === data.number) asked.drawn(panels);
     return;
   }
   const answer = questions.get(data.number);
@@ -89,14 +96,18 @@ export function giveUpReadings(): void {
 
 /**
  * The reading of a design; null where another was asked for before the worker came to it. A reading that is no more the
- * newest is handed over all the same: else a picture would stand still while somebody types.
+ * newest is handed over all the same: else a picture would stand still while somebody types. `drawn` is told of the panels that
+ * the page has and that are laid out anew, before they are judged.
  */
-export function readDesign(sources: DesignSources): Promise<CoreReply | null> {
+export function readDesign(
+  sources: DesignSources,
+  drawn: (panels: readonly PanelReading[]) => void = () => undefined,
+): Promise<CoreReply | null> {
   latest += 1;
   const request: CoreRequest = { number: latest, ...sources };
   return new Promise((answer) => {
     waiting?.answer(null);
-    waiting = { request, answer };
+    waiting = { request, drawn, answer };
     if (asked === null) askNext();
   });
 }

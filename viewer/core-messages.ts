@@ -69,6 +69,13 @@ export interface SentReading extends Omit<DesignReading, "panels"> {
   readonly panels: readonly PanelUpdate[];
 }
 
+/** Panels as soon as they are laid out, those that the page has: their findings come with the reading itself. */
+export interface SentPictures {
+  readonly kind: "drawn";
+  readonly number: number;
+  readonly panels: readonly PanelUpdate[];
+}
+
 /** A panel on its way to the page. */
 export type PanelUpdate =
   /** As it stood at this place of the reading before. */

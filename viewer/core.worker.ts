@@ -4,7 +4,7 @@
 import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
-import type { PanelProject, Project } from "../src/project.ts";
+import type { LaidPanel, Project } from "../src/project.ts";
 import { compiledTexts } from "./compiled-texts.ts";
 import type { ConsoleAnswer, ConsoleAsked } from "./console/console-messages.ts";
 import type {
@@ -13,6 +13,7 @@ import type {
   DesignTexts,
   PanelReading,
   PlacedFinding,
+  SentPictures,
   SentReading,
 } from "./core-messages.ts";
 import { kept } from "./kept.ts";
@@ -87,11 +88,27 @@ async function replyTo({
   binaries,
 }: CoreRequest): Promise<SentReading | CoreFailure> {
   try {
-    const projects = compiled.of({ texts, binaries }, await openedLibrary());
+    const library = await openedLibrary();
+    const projects = compiled.of({ texts, binaries }, library, (laid) =>
+      sendPictures(number, laid),
+    );
     return readingOf(number, texts, projects);
   } catch (reason) {
     return { kind: "failed", number, why: wordsOf(reason) };
   }
+}
+
+/** While they are judged here the page draws them: two processors, and half of an edit's time each. */
+function sendPictures(number: number, laid: readonly LaidPanel[]): void {
+  const drawn = lastSent.map((last) => {
+    const now = laid.find(({ name, design }) => name === last.name && design.file === last.file);
+    return now === undefined || now.layout === null ? last : panelReading(now);
+  });
+  const panels = panelUpdates(drawn, lastSent);
+  if (panels.every(({ kind }) => kind === "same")) return;
+  lastSent = drawn;
+  const pictures: SentPictures = { kind: "drawn", number, panels };
+  self.postMessage(pictures);
 }
 
 function readingOf(number: number, texts: DesignTexts, projects: readonly Project[]): SentReading {
@@ -113,7 +130,7 @@ function readingOf(number: number, texts: DesignTexts, projects: readonly Projec
 }
 
 /** The same panel, which the memory of the last reading has kept, has the same reading. */
-function panelReading({ name, design, layout }: PanelProject): PanelReading {
+function panelReading({ name, design, layout }: LaidPanel): PanelReading {
   const base = { name, title: design.title, file: design.file, design };
   if (layout === null) return { ...base, layout: null, picture: null };
   const known = readings.get(layout);

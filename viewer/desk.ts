@@ -27,7 +27,15 @@ import {
   withOutsideStep,
   withStep,
 } from "./history.ts";
-import { NO_PANELS, panelsWithKept, type ShownPanels, type Unread } from "./kept-panels.ts";
+import {
+  NO_PANELS,
+  panelsWithDrawn,
+  panelsWithKept,
+  type ShownPanels,
+  stillThere,
+  type Unread,
+} from "./kept-panels.ts";
+import { lockOn } from "./locks.ts";
 import { isSameBinaries } from "./same-binaries.ts";
 
 export type Progress =
@@ -54,6 +62,7 @@ const held = signal<Desk>({ texts: new Map(), history: EMPTY_HISTORY });
 const openStep = signal<OpenStep | null>(null);
 const reading = signal<DesignReading | null>(null);
 const readTexts = signal<DesignTexts | null>(null);
+const drawnTexts = signal<DesignTexts | null>(null);
 const shownPanels = signal<ShownPanels>(NO_PANELS);
 const panelName = signal<string | null>(null);
 const wantedConsole = signal<string | null>(null);
@@ -75,14 +84,6 @@ export const hidden = signal<ReadonlySet<string>>(new Set());
 export const pointedAt = signal<PlacedFinding | null>(null);
 /** Instance ids of the open panel. No part of the history. */
 export const selection = signal<readonly string[]>([]);
-/** What can't be written, by file, and why; edits of it are refused. */
-export interface Locks {
-  /** Of the whole design; null: it may be written. */
-  readonly design: string | null;
-  readonly files: ReadonlyMap<string, string>;
-}
-
-export const locks = signal<Locks>({ design: null, files: new Map() });
 /** Why the last undo or redo was not done; null where it was. */
 export const refusedStep = signal<string | null>(null);
 
@@ -127,6 +128,11 @@ export const consoleFile: ReadonlySignal<string | null> = computed(() => {
 /** Whether panels, console and findings are those of the texts as they are now. */
 export const isCurrent: ReadonlySignal<boolean> = computed(
   () => readTexts.value === held.value.texts,
+);
+
+/** Whether the picture is that of the texts as they are now: sooner than `isCurrent`, since it waits for no judgement. */
+export const isDrawn: ReadonlySignal<boolean> = computed(
+  () => drawnTexts.value === held.value.texts,
 );
 
 /** Edits that belong together, in one file or in several: all or none of them, and one step unless a step is open. */
@@ -334,11 +340,6 @@ export function giveUpReading(): void {
   };
 }
 
-const lockOn = (files: readonly string[]): string | null => {
-  const { design, files: locked } = locks.value;
-  return design ?? files.flatMap((file) => locked.get(file) ?? [])[0] ?? null;
-};
-
 function taken(
   changed: { readonly texts: DesignTexts; readonly moves: readonly Move[] },
   what: string,
@@ -376,24 +377,22 @@ function show(desk: Desk): void {
 async function readAgain(): Promise<void> {
   const asked = held.value.texts;
   const askedFor = opening;
-  const reply = await readDesign(sourcesOf(asked));
+  const reply = await readDesign(sourcesOf(asked), (drawn) => {
+    if (askedFor === opening) takeDrawn(drawn, asked);
+  });
   if (reply === null || askedFor !== opening) return;
   if (reply.kind === "failed") {
     progress.value = { kind: "failed", why: reply.why };
     return;
   }
   takeReading(reply);
-  readTexts.value = asked;
+  [readTexts.value, drawnTexts.value] = [asked, asked];
   pointedAt.value = stillThere(pointedAt.value, reply.findings);
   progress.value = { kind: "shown", what: openedName.value };
 }
 
-/** The same finding in a new reading: its place may have moved, its words may not. */
-const stillThere = (
-  before: PlacedFinding | null,
-  now: readonly PlacedFinding[],
-): PlacedFinding | null =>
-  now.find(
-    ({ finding }) =>
-      finding.code === before?.finding.code && finding.message === before.finding.message,
-  ) ?? null;
+const takeDrawn = (drawn: readonly PanelReading[], of: DesignTexts): void =>
+  batch(() => {
+    shownPanels.value = panelsWithDrawn(shownPanels.value, drawn);
+    drawnTexts.value = of;
+  });

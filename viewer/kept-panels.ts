@@ -45,6 +45,19 @@ export function panelsWithKept(
   return { panels, unread, findings: now.findings };
 }
 
+/** With pictures that came before their panels were judged, of those that are shown as they are now. */
+export const panelsWithDrawn = (
+  shown: ShownPanels,
+  drawn: readonly PanelReading[],
+): ShownPanels => ({
+  ...shown,
+  panels: shown.panels.map((last) =>
+    shown.unread.has(last.name)
+      ? last
+      : (drawn.find(({ name, file }) => name === last.name && file === last.file) ?? last),
+  ),
+});
+
 /** A fault of its own file; else one that came with this reading and took the panel away with the file that names it. */
 function whyUnread(last: PanelReading, before: ShownPanels, now: DesignReading): Unread | null {
   const faults = now.findings
@@ -72,3 +85,13 @@ const unreadBy = ({ finding, line }: PlacedFinding): Unread => ({
 
 export const unreadWords = ({ message, file, line }: Unread, shownFile: string): string =>
   `the text can't be read: ${message}, line ${line}${file === shownFile ? "" : ` of ${file}`}`;
+
+/** The same finding in a new reading: its place may have moved, its words may not. */
+export const stillThere = (
+  before: PlacedFinding | null,
+  now: readonly PlacedFinding[],
+): PlacedFinding | null =>
+  now.find(
+    ({ finding }) =>
+      finding.code === before?.finding.code && finding.message === before.finding.message,
+  ) ?? null;

@@ -1,8 +1,8 @@
 // When an edit may be made of what lies in the hand: as soon as what is seen is the reading of the text, and, of steps by
 // keys, when the hand rests.
 
-import { effect } from "@preact/signals";
-import { isCurrent, isReading, settleAll } from "./desk.ts";
+import { effect, type ReadonlySignal } from "@preact/signals";
+import { isCurrent, isDrawn, isReading, settleAll } from "./desk.ts";
 
 /** Steps of the arrow keys become one step of the history when the hand rests this long, ms. */
 export const HAND_RESTS = 350;
@@ -26,11 +26,15 @@ function whenRead(act: () => void): void {
   });
 }
 
-/** For what only follows a reading and edits nothing: nobody comes behind it. */
-export function onceRead(act: () => void): void {
+const onceRead = (act: () => void): void => onceTrue(isCurrent, act);
+
+/** For what only follows the picture and edits nothing: nobody comes behind it. */
+export const onceDrawn = (act: () => void): void => onceTrue(isDrawn, act);
+
+function onceTrue(state: ReadonlySignal<boolean>, act: () => void): void {
   let isDone = false;
   const stop = effect(() => {
-    if (!isCurrent.value || isDone) return;
+    if (!state.value || isDone) return;
     isDone = true;
     queueMicrotask(() => {
       stop();

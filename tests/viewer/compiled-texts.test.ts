@@ -1,7 +1,7 @@
 // One compilation for everybody who asks: the same words give the very same projects, others give what a fresh one would.
 
 import { expect, test } from "vitest";
-import { compile } from "../../src/project.ts";
+import { compile, type LaidPanel } from "../../src/project.ts";
 import { compiledTexts } from "../../viewer/compiled-texts.ts";
 import type { DesignSources } from "../../viewer/core-messages.ts";
 import { SMALL_CONSOLE } from "../support/small-console.ts";
@@ -41,4 +41,19 @@ test("a shape of other bytes is another design", () => {
   const first = compiled.of(sourcesOf(), library);
   const binaries = new Map([["shape.stl", Uint8Array.of(1, 2, 4)]]);
   expect(compiled.of({ ...sourcesOf(), binaries }, library)).not.toBe(first);
+});
+
+test("panels are handed over as they are laid out, once for each text, before anything is judged", () => {
+  const compiled = compiledTexts();
+  const told: (readonly LaidPanel[])[] = [];
+  const [project] = compiled.of(sourcesOf(), library, (laid) => told.push(laid));
+  compiled.of(sourcesOf(), library, (laid) => told.push(laid));
+  expect(told).toHaveLength(1);
+  const layouts = (panels: readonly LaidPanel[]) => panels.map(({ layout }) => layout);
+  // The console's blanking panels are known only when the others are done.
+  const used = project?.panels.slice(0, told[0]?.length) ?? [];
+  expect(layouts(told[0] ?? []).every((layout, place) => layout === used[place]?.layout)).toBe(
+    true,
+  );
+  expect(told[0]?.length).toBeGreaterThan(1);
 });

@@ -39,10 +39,11 @@ const {
   edit,
   giveUpReading,
   isCurrent,
+  isDrawn,
   isReading,
-  locks,
   nextUndo,
   openDesign,
+  panels,
   progress,
   redo,
   refusedStep,
@@ -52,6 +53,7 @@ const {
   texts,
   undo,
 } = await import("../../viewer/desk.ts");
+const { locks } = await import("../../viewer/locks.ts");
 
 const FILE = "a.yaml";
 
@@ -79,6 +81,51 @@ beforeEach(async () => {
   while (asked.length > 0) await reply();
   void openDesign("pumps", { texts: new Map([[FILE, "one two three\n"]]), binaries: new Map() });
   await reply();
+});
+
+describe("a picture that comes before its findings", () => {
+  const panel = (title: string): object => ({
+    kind: "changed",
+    panel: { name: "pumps", file: FILE, title, design: {}, layout: {} },
+    picture: null,
+  });
+  const titles = (): readonly string[] => panels.value.map(({ title }) => title);
+  const answered = async (kind: "drawn" | "read", title: string): Promise<void> => {
+    const { number } = kind === "drawn" ? asked[0]! : asked.shift()!;
+    answer({ kind, number, panels: [panel(title)], console: null, findings: [] });
+    await settled();
+  };
+
+  test("is shown at once, and nothing is said to have been judged", async () => {
+    write("one", "1");
+    await answered("read", "as it was");
+    write("two", "2");
+    expect([isDrawn.value, isCurrent.value]).toEqual([false, false]);
+    await answered("drawn", "as it is");
+    expect([titles(), isDrawn.value, isCurrent.value]).toEqual([["as it is"], true, false]);
+    await answered("read", "as it is");
+    expect([titles(), isDrawn.value, isCurrent.value]).toEqual([["as it is"], true, true]);
+  });
+
+  test("of a text that was changed again is shown too, and is not that of the text", async () => {
+    write("one", "1");
+    await answered("read", "as it was");
+    write("two", "2");
+    write("three", "3");
+    await answered("drawn", "with a 2");
+    expect([titles(), isDrawn.value]).toEqual([["with a 2"], false]);
+  });
+
+  test("of a design that is no longer open is not", async () => {
+    write("one", "1");
+    await answered("read", "as it was");
+    write("two", "2");
+    const { number } = asked[0]!;
+    void openDesign("lamps", { texts: new Map([[FILE, "four\n"]]), binaries: new Map() });
+    answer({ kind: "drawn", number, panels: [panel("pumps still")] });
+    await settled();
+    expect(titles()).toEqual([]);
+  });
 });
 
 describe("a step of several edits", () => {

@@ -6,7 +6,12 @@ import { lineAndColumn } from "../../src/diagnostics/position.ts";
 import { compile } from "../../src/project.ts";
 import type { DesignReading } from "../../viewer/core-messages.ts";
 import { firstFiles } from "../../viewer/first-files.ts";
-import { NO_PANELS, panelsWithKept, type ShownPanels } from "../../viewer/kept-panels.ts";
+import {
+  NO_PANELS,
+  panelsWithDrawn,
+  panelsWithKept,
+  type ShownPanels,
+} from "../../viewer/kept-panels.ts";
 import { testLibrary } from "../support/test-library.ts";
 
 const library = testLibrary();
@@ -104,4 +109,12 @@ test("a panel that is taken out, or whose file is gone, is shown no more", () =>
   expect(names(shownAfter(first, { ...SOUND, "console.yaml": out }))).toEqual(["left"]);
   const { "right.yaml": _gone, ...left } = SOUND;
   expect(names(shownAfter(first, left))).toEqual(["left"]);
+});
+
+test("a picture that comes early takes the place of its own panel, and of none that can't be read", () => {
+  const sound = shownAfter(NO_PANELS, SOUND);
+  const broken = shownAfter(sound, { ...SOUND, "left.yaml": `${panel("left")}  ]` });
+  expect([...broken.unread.keys()]).toEqual(["left"]);
+  const drawn = sound.panels.map((one) => ({ ...one, title: `${one.name} anew` }));
+  expect(panelsWithDrawn(broken, drawn).panels).toEqual([broken.panels[0], drawn[1]]);
 });

@@ -3,7 +3,8 @@
 
 import { useSignal } from "@preact/signals";
 import type { ComponentChildren, JSX } from "preact";
-import { locks, texts } from "../desk.ts";
+import { texts } from "../desk.ts";
+import { locks } from "../locks.ts";
 import { MOST_KEPT_BYTES } from "./kept-bytes.ts";
 import type { Conflict } from "./reconcile.ts";
 import {

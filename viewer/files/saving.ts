@@ -6,7 +6,6 @@ import type { DesignBinaries } from "../core-messages.ts";
 import {
   carryOut,
   isStepOpen,
-  locks,
   openDesign,
   settleAll,
   takeBinaries,
@@ -14,6 +13,7 @@ import {
   texts,
 } from "../desk.ts";
 import { EMPTY_HISTORY, type History } from "../history.ts";
+import { locks } from "../locks.ts";
 import { type Conflict, type Reconciled, reconcile } from "./reconcile.ts";
 import { unstopped } from "./sentence.ts";
 import type { Store, StoredDesign, TextChange } from "./store.ts";

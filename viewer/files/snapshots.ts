@@ -3,7 +3,8 @@
 
 import { signal } from "@preact/signals";
 import type { DesignTexts } from "../core-messages.ts";
-import { carryOut, locks, texts } from "../desk.ts";
+import { carryOut, texts } from "../desk.ts";
+import { locks } from "../locks.ts";
 import { forget, keep, kept } from "./browser-keep.ts";
 import { refuse, store, tell } from "./stored-state.ts";
 import { textMove } from "./text-move.ts";

@@ -7,7 +7,7 @@ import { joinedExtent } from "../../src/geometry/extent.ts";
 import { movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
 import { panel, settleWith, unread } from "../desk.ts";
-import { HAND_RESTS, onceRead, whenCurrent } from "../when-current.ts";
+import { HAND_RESTS, onceDrawn, whenCurrent } from "../when-current.ts";
 import { moveEntries } from "./acts.ts";
 import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
 import { isUnread } from "./open-panel.ts";
@@ -82,7 +82,7 @@ export function letGo(): void {
   const entries = selectedEntries.value;
   whenCurrent(() => {
     moveEntries(entries, now.shift);
-    onceRead(() => {
+    onceDrawn(() => {
       // What has been taken in hand since is another drag, and goes on.
       if (drag.value === landing) drag.value = null;
     });

@@ -11,11 +11,11 @@ import {
   consoleReading,
   designName,
   edit,
-  locks,
   panel,
   panels,
   texts,
 } from "../desk.ts";
+import { locks } from "../locks.ts";
 import { say } from "./board.ts";
 import { type PanelCopy, panelCopy } from "./panel-copy.ts";
 

@@ -8,7 +8,7 @@ import { decimal } from "../../src/geometry/number.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
 import { panel, settleWith } from "../desk.ts";
 import { gridStep, say, unit } from "../panel/board.ts";
-import { HAND_RESTS, onceRead, whenCurrent } from "../when-current.ts";
+import { HAND_RESTS, onceDrawn, whenCurrent } from "../when-current.ts";
 import {
   isLocked,
   isPhotoOpen,
@@ -90,7 +90,7 @@ export function letPaperGo(): void {
   if (held === null) return;
   whenCurrent(() => {
     setPaper(held);
-    onceRead(() => {
+    onceDrawn(() => {
       if (paperInHand.value === held) paperInHand.value = null;
     });
   });

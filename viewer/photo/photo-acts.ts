@@ -20,7 +20,7 @@ import { isCurrent, panel, settleWith, texts } from "../desk.ts";
 import { angleTyped } from "../panel/angle-typed.ts";
 import { say, selectedEntries, unit } from "../panel/board.ts";
 import { take } from "../panel/told-edit.ts";
-import { HAND_RESTS, onceRead, whenCurrent } from "../when-current.ts";
+import { HAND_RESTS, onceDrawn, whenCurrent } from "../when-current.ts";
 import { furtherSpot } from "./further-spot.ts";
 import { type Known, marksFor } from "./known-marks.ts";
 import { spotsOf } from "./mark-spots.ts";
@@ -85,7 +85,7 @@ export function letMarkGo(): void {
   if (held === null) return;
   whenCurrent(() => {
     setMark(held);
-    onceRead(() => {
+    onceDrawn(() => {
       if (markInHand.value === held) markInHand.value = null;
     });
   });
