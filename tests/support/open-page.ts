@@ -3,6 +3,7 @@
 import { resolve } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { launchBrowser } from "./browser.ts";
+import { complaintsOf } from "./complaints.ts";
 import { type StaticServer, serveFolder } from "./static-server.ts";
 
 export interface PageStand {
@@ -29,11 +30,7 @@ export async function standOf(folder: string): Promise<PageStand> {
 
 export async function openPage({ browser, server }: PageStand): Promise<OpenPage> {
   const page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
-  const complaints: string[] = [];
-  page.on("console", (message) => {
-    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
-  });
-  page.on("pageerror", (reason) => complaints.push(reason.message));
+  const complaints = complaintsOf(page);
   page.on("requestfailed", (request) => {
     // What the page itself has given up: the reading of a design in whose place another was opened.
     if (request.failure()?.errorText !== "net::ERR_ABORTED")

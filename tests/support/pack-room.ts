@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { onTestFinished } from "vitest";
+import { complaintsOf } from "./complaints.ts";
 import { type DeskDesign, layDesign } from "./desk-page.ts";
 import type { DesignInput } from "./pack-hashes.ts";
 
@@ -43,11 +44,7 @@ export const openedRoom = async (
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   if (first !== undefined) await page.addInitScript(first);
-  const complaints: string[] = [];
-  page.on("console", (message) => {
-    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
-  });
-  page.on("pageerror", (reason) => complaints.push(reason.message));
+  const complaints = complaintsOf(page);
   onTestFinished(async () => {
     await context.close();
     await server.close();

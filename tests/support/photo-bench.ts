@@ -5,6 +5,7 @@ import { writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import type { Browser, Locator, Page } from "playwright-core";
 import { expect } from "vitest";
+import { complaintsOf } from "./complaints.ts";
 import { type DeskDesign, layDesign } from "./desk-page.ts";
 import { isRead } from "./panel-bench.ts";
 import { darkMiddle, type Panel, panelPhotograph, pngOf, type Seen } from "./panel-photograph.ts";
@@ -75,11 +76,7 @@ export async function photoBench(browser: Browser, text: string): Promise<PhotoB
   if (text.includes("old.png")) writeFileSync(join(design.folder, "old.png"), PNG);
   const server = await design.serve(PAGE);
   const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
-  const complaints: string[] = [];
-  page.on("console", (message) => {
-    if (["error", "warning"].includes(message.type())) complaints.push(message.text());
-  });
-  page.on("pageerror", (reason) => complaints.push(reason.message));
+  const complaints = complaintsOf(page);
   await page.goto(server.address);
   await sheetOf(page).waitFor();
   await isRead(page);
