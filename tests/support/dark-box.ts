@@ -2,7 +2,7 @@
 // each followed to its first triangle (Möller & Trumbore, Journal of Graphics Tools 2(1), 1997). Shares nothing with
 // src/light: it knows nothing of chambers, openings or outlines, and names a ray by where it leaves the stack's box.
 
-import { type Contour, circle, type Region } from "../../src/geometry/contour.ts";
+import { type Contour, circle, type Point, type Region } from "../../src/geometry/contour.ts";
 import { flattened } from "../../src/geometry/flatten.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
@@ -249,7 +249,7 @@ const isNearlyWithin = (contour: Contour, x: number, y: number): boolean =>
   );
 
 const isWithin = (contour: Contour, x: number, y: number): boolean => {
-  const corners = flattened(contour, 0.001);
+  const corners = cornersOf(contour);
   let inside = false;
   corners.forEach((a, index) => {
     const b = corners[(index + 1) % corners.length]!;
@@ -257,3 +257,12 @@ const isWithin = (contour: Contour, x: number, y: number): boolean => {
   });
   return inside;
 };
+
+/** An outline in chords: once, since thousands of rays ask for it. */
+const cornersOf = (contour: Contour): readonly Point[] => {
+  const known = chords.get(contour) ?? flattened(contour, 0.001);
+  chords.set(contour, known);
+  return known;
+};
+
+const chords = new WeakMap<Contour, readonly Point[]>();

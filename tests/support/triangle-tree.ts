@@ -13,6 +13,8 @@ interface Tree {
   readonly boxes: number[];
   /** First child, the second follows its subtree: -1 in a leaf. */
   readonly second: number[];
+  /** Along which the first child is the lower one. */
+  readonly axis: number[];
   /** Nine corners a triangle, leaf by leaf; where each leaf's run starts and ends. */
   readonly corners: number[];
   readonly start: number[];
@@ -24,7 +26,7 @@ const LEAF = 6;
 const START = 1e-6;
 
 export const openTriangleTree = (corners: Float64Array): TriangleTree => {
-  const tree: Tree = { boxes: [], second: [], corners: [], start: [], end: [] };
+  const tree: Tree = { boxes: [], second: [], axis: [], corners: [], start: [], end: [] };
   grow(
     Array.from({ length: corners.length / 9 }, (_, index) => index),
     corners,
@@ -33,6 +35,7 @@ export const openTriangleTree = (corners: Float64Array): TriangleTree => {
   const flat = {
     boxes: Float64Array.from(tree.boxes),
     second: Int32Array.from(tree.second),
+    axis: Int32Array.from(tree.axis),
     corners: Float64Array.from(tree.corners),
     start: Int32Array.from(tree.start),
     end: Int32Array.from(tree.end),
@@ -49,6 +52,7 @@ const grow = (triangles: readonly number[], corners: Float64Array, tree: Tree): 
   const box = boxOf(triangles, corners);
   tree.boxes.push(...box);
   tree.second.push(-1);
+  tree.axis.push(0);
   tree.start.push(tree.corners.length);
   tree.end.push(tree.corners.length);
   if (triangles.length <= LEAF) {
@@ -57,6 +61,7 @@ const grow = (triangles: readonly number[], corners: Float64Array, tree: Tree): 
     return;
   }
   const axis = [0, 1, 2].reduce((a, b) => (box[b + 3]! - box[b]! > box[a + 3]! - box[a]! ? b : a));
+  tree.axis[node] = axis;
   const middle = (index: number): number =>
     corners[index * 9 + axis]! + corners[index * 9 + 3 + axis]! + corners[index * 9 + 6 + axis]!;
   const sorted = triangles.toSorted((a, b) => middle(a) - middle(b));
@@ -81,6 +86,7 @@ const boxOf = (triangles: readonly number[], corners: Float64Array): readonly nu
 interface FlatTree {
   readonly boxes: Float64Array;
   readonly second: Int32Array;
+  readonly axis: Int32Array;
   readonly corners: Float64Array;
   readonly start: Int32Array;
   readonly end: Int32Array;
@@ -108,30 +114,36 @@ const isMet = (tree: FlatTree, ray: Ray): boolean => {
     const node = stack[depth]!;
     if (!meetsBox(tree.boxes, node * 6, ray)) continue;
     if (tree.second[node]! >= 0) {
-      stack[depth] = tree.second[node]!;
-      stack[depth + 1] = node + 1;
+      // The nearer child is looked into first: a ray in a closed box ends soon.
+      const isUpward = ray.way[tree.axis[node]!]! >= 0;
+      stack[depth] = isUpward ? tree.second[node]! : node + 1;
+      stack[depth + 1] = isUpward ? node + 1 : tree.second[node]!;
       depth += 2;
-      continue;
-    }
-    const end = tree.end[node]!;
-    for (let at = tree.start[node]!; at < end; at += 9)
-      if (meetsTriangle(tree.corners, at, ray)) {
-        lastMet = { tree, at };
-        return true;
-      }
+    } else if (meetsLeaf(tree, node, ray)) return true;
   }
   return false;
 };
 
+const meetsLeaf = (tree: FlatTree, node: number, ray: Ray): boolean => {
+  const end = tree.end[node]!;
+  for (let at = tree.start[node]!; at < end; at += 9)
+    if (meetsTriangle(tree.corners, at, ray)) {
+      lastMet = { tree, at };
+      return true;
+    }
+  return false;
+};
+
+/** Axis by axis, without a loop: most of a dark box's time goes here. */
 const meetsBox = (boxes: Float64Array, at: number, { from, over, most }: Ray): boolean => {
-  let near = 0;
-  let far = most;
-  for (let axis = 0; axis < 3; axis += 1) {
-    const a = (boxes[at + axis]! - from[axis]!) * over[axis]!;
-    const b = (boxes[at + 3 + axis]! - from[axis]!) * over[axis]!;
-    near = Math.max(near, Math.min(a, b));
-    far = Math.min(far, Math.max(a, b));
-  }
+  const ax = (boxes[at]! - from[0]) * over[0];
+  const bx = (boxes[at + 3]! - from[0]) * over[0];
+  const ay = (boxes[at + 1]! - from[1]) * over[1];
+  const by = (boxes[at + 4]! - from[1]) * over[1];
+  const az = (boxes[at + 2]! - from[2]) * over[2];
+  const bz = (boxes[at + 5]! - from[2]) * over[2];
+  const near = Math.max(0, Math.min(ax, bx), Math.min(ay, by), Math.min(az, bz));
+  const far = Math.min(most, Math.max(ax, bx), Math.max(ay, by), Math.max(az, bz));
   return near <= far;
 };
 
