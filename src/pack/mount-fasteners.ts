@@ -36,11 +36,14 @@ const screwRows = (screw: Screw, panel: PanelForPack): readonly Omit<MountRow, "
   ];
 };
 
-const studWords = ({ title, grips }: Stud, { layout }: PanelForPack): string => {
-  const { low, high } = mountGrip(layout);
+/** A wooden rail is gripped with the panel; paint is counted in the panel, and a rail is laid bare. */
+const studWords = ({ title, grips }: Stud, { layout, rail }: PanelForPack): string => {
+  const panel = mountGrip(layout);
+  const [low, high] = [panel.low + (rail ?? 0), panel.high + (rail ?? 0)];
+  const through = rail === null ? "" : `, through the rail of ${decimal(rail, 2)} mm`;
   const fits = grips.find(({ least, most }) => least <= low && high <= most);
   if (grips.length === 0) return title;
   return fits === undefined
-    ? `${title}, for a grip of ${decimal(low, 2)} to ${decimal(high, 2)} mm: none in the catalogue`
-    : `${title}, grip ${decimal(fits.least, 2)} to ${decimal(fits.most, 2)} mm`;
+    ? `${title}, for a grip of ${[...new Set([decimal(low, 2), decimal(high, 2)])].join(" to ")} mm${through}: none in the catalogue`
+    : `${title}, grip ${decimal(fits.least, 2)} to ${decimal(fits.most, 2)} mm${through}`;
 };

@@ -120,7 +120,7 @@ const clampedByMount = (layout: PanelLayout): readonly LayerLayout[] => {
   );
 };
 
-const metricThread = (name: string): MetricThread | null =>
+export const metricThread = (name: string): MetricThread | null =>
   METRIC.find((thread) => thread === name.toLowerCase()) ?? null;
 
 const METRIC: readonly MetricThread[] = ["m2", "m2.5", "m3", "m4", "m5", "m6", "m8"];

@@ -87,6 +87,7 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/edge-distance",
     "checks/frame-knees",
     "checks/frame-lap",
+    "checks/frame-rail-fastener",
     "checks/frame-rail-hole",
     "checks/frame-rail-web",
     "checks/frame-ribs",

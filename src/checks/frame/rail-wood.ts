@@ -4,11 +4,14 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { invariant } from "../../geometry/invariant.ts";
 import { decimal } from "../../geometry/number.ts";
+import { samePlace } from "../../geometry/tolerance.ts";
 import type { FramePart } from "../../parts/frame/frame-part.ts";
+import { allSections } from "../../parts/frame/planned-frame.ts";
 import { thinnestWeb } from "../../parts/frame/webs.ts";
 import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
 import { measureMm } from "../words.ts";
+import { fastenerThrough } from "./fastener-through.ts";
 import { frameRemedy } from "./frame-remedy.ts";
 import type { BoardFacts, FrameRule } from "./frame-rule.ts";
 import { webWords } from "./web-limit.ts";
@@ -49,19 +52,28 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   // A hole that is smaller by twice the lack leaves the wood on either side of it.
   const hole = Math.floor((size - 2 * (limit - web.gap)) * TENTHS) / TENTHS;
   const value = `${decimal(hole, 1)} mm`;
+  const helps = hole >= leastHole(facts) - samePlace;
   return [
     finding(entry, {
-      message: `${webWords(part.id, web, limit)}${hole > 0 ? ` hole: ${value} leaves it.` : ""}`,
+      message: `${webWords(part.id, web, limit)}${helps ? ` hole: ${value} leaves it.` : ""}`,
       span: spanOf(design.written, "rails"),
       subjects: [part.id],
       measured: measureMm(web.gap),
       limit: measureMm(limit),
       source,
-      remedies:
-        hole > 0 ? [frameRemedy(facts, design, { group: "rails", key: "hole", value })] : [],
+      remedies: helps ? [frameRemedy(facts, design, { group: "rails", key: "hole", value })] : [],
     }),
   ];
 };
+
+/** One number holds for every bay: what the widest fastener of any passes; some, where nothing is known of them. */
+const leastHole = (facts: BoardFacts): number =>
+  Math.max(
+    1 / TENTHS,
+    ...allSections(facts.plan).flatMap(({ bays }) =>
+      bays.map(({ layout }) => fastenerThrough(layout.mount, facts.catalogue)?.diameter ?? 0),
+    ),
+  );
 
 /** All of a bar are alike. */
 const holeSize = ({ holes }: FramePart): number => {

@@ -10,6 +10,7 @@ import { kneesNowhere } from "./knees-nowhere.ts";
 import { lapBarred } from "./lap-barred.ts";
 import { largerThanBed } from "./larger-than-bed.ts";
 import { leftOpen } from "./left-open.ts";
+import { railFastener } from "./rail-fastener.ts";
 import { railHolesMeet } from "./rail-holes-meet.ts";
 import { railWood } from "./rail-wood.ts";
 import { ribStep } from "./rib-step.ts";
@@ -36,6 +37,7 @@ const PLAN_RULES: readonly FrameRule<PlanFacts>[] = [
   lapBarred,
   doorwayTooSmall,
   railHolesMeet,
+  railFastener,
   toolTooThick,
 ];
 
