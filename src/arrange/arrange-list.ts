@@ -23,6 +23,7 @@ import { sheetPartsOf } from "../parts/sheet-parts.ts";
 import { blockOf, LEAST_RUN } from "./blocks.ts";
 import { type Composition, composed } from "./composition.ts";
 import { BORDER_GAP, type PanelHead, panelText } from "./panel-text.ts";
+import { plainStack } from "./plain-stack.ts";
 import type { Spacing } from "./spacing.ts";
 import { type Unit, unitOf } from "./unit.ts";
 import { namer } from "./unit-names.ts";
@@ -208,13 +209,10 @@ const roomFor = (scene: Scene, extra: number): Parameters<typeof composed>[1] =>
   };
 };
 
-const STACKS = {
-  lit: [
-    "{ layer: face, sheet: opal-acrylic-3, finish: paint-and-engrave }",
-    "{ layer: backing, sheet: aluminium-2 }",
-  ],
-  plain: ["{ layer: face, sheet: aluminium-2, finish: paint-filled }"],
-} as const;
+const LIT_STACK = [
+  "{ layer: face, sheet: opal-acrylic-3, finish: paint-and-engrave }",
+  "{ layer: backing, sheet: aluminium-2 }",
+];
 
 const headFor = (scene: Scene, composition: Composition): PanelHead | null => {
   const { mount } = scene;
@@ -228,7 +226,7 @@ const headFor = (scene: Scene, composition: Composition): PanelHead | null => {
     catalogue: scene.cataloguePath,
     ...sizes,
     viewingDistance: `${decimal(VIEWING_DISTANCE, 3)} mm`,
-    stack: STACKS[scene.stack],
+    stack: scene.stack === "lit" ? LIT_STACK : plainStack(scene),
     fixings: scene.stack === "lit" ? "{ screws: m3, dowels: 3 mm }" : null,
     font: FONT,
   };

@@ -2,6 +2,7 @@
 // named in the design's own words; a word that is not known here is shown as grey.
 
 import type { LayerLayout } from "../layout/panel-layout.ts";
+import { namedColour } from "../standards/colour-words.ts";
 import type { Ink } from "./drawing.ts";
 
 export interface FaceLook {
@@ -10,15 +11,6 @@ export interface FaceLook {
   /** What things standing on it cast. */
   readonly shade: Ink;
 }
-
-const FACES: readonly { readonly word: RegExp; readonly ink: Ink }[] = [
-  { word: /black|anthracite/i, ink: "face-black" },
-  { word: /white|cream|ivory/i, ink: "face-white" },
-  { word: /alumin|silver|bare|natural/i, ink: "face-aluminium" },
-  { word: /opal|milk|frosted|clear/i, ink: "face-opal" },
-  { word: /green/i, ink: "face-green" },
-  { word: /blue/i, ink: "face-blue" },
-];
 
 const LIGHT: readonly Ink[] = ["face-white", "face-opal", "face-aluminium"];
 
@@ -41,10 +33,8 @@ const outsideColour = (front: LayerLayout | undefined): string => {
 };
 
 const faceInk = (colour: string): Ink => {
-  const found = FACES.map(({ word, ink }) => ({ at: colour.search(word), ink }))
-    .filter(({ at }) => at >= 0)
-    .toSorted((a, b) => a.at - b.at);
-  return found[0]?.ink ?? "face-grey";
+  const named = namedColour(colour);
+  return named === null ? "face-grey" : `face-${named.name}`;
 };
 
 /** Filled engraving has the colour of its paint. Through opaque paint on a sheet that passes light, a legend glows; else it is plain. */

@@ -2,6 +2,7 @@
 // Signals follow the trade (warning red, caution amber, advisory green: MIL-STD-411F); processes have the cut files' colours.
 
 import type { Ink } from "../drawings/drawing.ts";
+import { looksOf } from "../standards/colour-words.ts";
 import { DEFAULT_COLOURS } from "./process-colours.ts";
 
 /** `#rrggbb`. */
@@ -34,13 +35,13 @@ export const INK_COLOURS: Readonly<Record<Ink, string>> = {
   backdrop: "#eceae4",
   shadow: "#c9c5bb",
   "shade-light": "#a3a7ac",
-  "face-black": "#23262a",
+  "face-black": looksOf("black"),
   "face-grey": "#6f767d",
-  "face-white": "#efede6",
-  "face-aluminium": "#c6cace",
-  "face-opal": "#f3efe4",
-  "face-green": "#3f5a4a",
-  "face-blue": "#2f4a63",
+  "face-white": looksOf("white"),
+  "face-aluminium": looksOf("aluminium"),
+  "face-opal": looksOf("opal"),
+  "face-green": looksOf("green"),
+  "face-blue": looksOf("blue"),
   "face-edge": "#3c4148",
   "legend-lit": "#ffe6b0",
   "legend-filled": "#f7f6f2",

@@ -17,6 +17,7 @@ import { holeUncovered } from "./hole-uncovered.ts";
 import { instrumentFit } from "./instrument-fit.ts";
 import { knobBore } from "./knob-bore.ts";
 import { layerReversible } from "./layer-reversible.ts";
+import { legendFaint } from "./legend-faint.ts";
 import { legendTooSmall } from "./legend-too-small.ts";
 import { markingCovered } from "./marking-covered.ts";
 import { markingOffPanel } from "./marking-off-panel.ts";
@@ -76,6 +77,7 @@ export const LAYOUT_RULES: readonly Rule[] = [
   markingCovered,
   markingsOverlap,
   missingGlyph,
+  legendFaint,
   legendTooSmall,
   strokeTooThin,
   strokeBelowTool,
