@@ -50,6 +50,15 @@ export const PACK_OF_NONE: CodeEntry = {
   example: "panels: [{ file: pumps.yaml, as: pumps }]   # was bilge; out/desk/bilge is still there",
 };
 
+export const PACK_OF_OTHER_FORM: CodeEntry = {
+  code: "cli/pack-of-other-form",
+  severity: "note",
+  title: "an older pack in another form",
+  why: "A pack was made as a zip, and the folder of an earlier one still lies there, or the other way round. The older one stays as it was cut or read last and is not marked. Do not cut from it; remove it, or write the packs somewhere else with --out.",
+  example:
+    "# make DESIGN, and later make DESIGN --zip: out/desk/pumps lies beside out/desk/pumps.zip",
+};
+
 export const CLI_CODES: readonly CodeEntry[] = [
   UNREADABLE_FILE,
   OVERSIZE_FILE,
@@ -57,4 +66,5 @@ export const CLI_CODES: readonly CodeEntry[] = [
   OUTSIDE_ROOT,
   CANNOT_WRITE,
   PACK_OF_NONE,
+  PACK_OF_OTHER_FORM,
 ];

@@ -19,7 +19,7 @@ export const leftOverPacks = (
   // The pack of a panel by itself lies among those of other designs, and so does a zip of all.
   if (project.console === null || as === "one-zip") return [];
   const ours = new Set(
-    drafts.map((draft) => (as === "zips" ? ownZipName(draft, project) : draft.folder.slice(0, -1))),
+    drafts.flatMap((draft) => [ownZipName(draft, project), draft.folder.slice(0, -1)]),
   );
   const names = attempt(() => (disk.look(out) === "folder" ? disk.list(out) : []));
   // What can't be looked into is no pack that could be told of.
@@ -29,7 +29,8 @@ export const leftOverPacks = (
     .toSorted()
     .flatMap((name) => {
       const place = join(out, name);
-      const read = attempt(() => oldManifest(place, as, disk));
+      const form = name.endsWith(".zip") ? "zips" : "folders";
+      const read = attempt(() => oldManifest(place, form, disk));
       const manifest = read.kind === "done" ? read.result : null;
       return manifest === null ? [] : [{ name, place, manifest }];
     });

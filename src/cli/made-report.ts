@@ -61,8 +61,11 @@ export const tellMade = (
     ),
   ];
   const { loaded, project } = made.opened;
+  const older = made.otherForm.map(
+    ({ place }) => `an older pack in ${relative(shell.cwd, place) || place} is left as it is`,
+  );
   const name = project.name === "" ? loaded.entry : project.name;
-  shell.stdout(`${[...lines, `${name}: ${countsInWords(made.findings)}`].join("\n")}\n`);
+  shell.stdout(`${[...lines, ...older, `${name}: ${countsInWords(made.findings)}`].join("\n")}\n`);
 };
 
 const panelLine = (panel: MadePanel, out: string): string => {

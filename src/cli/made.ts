@@ -43,5 +43,7 @@ export interface Made {
   readonly panels: readonly MadePanel[];
   readonly zips: readonly MadeZip[];
   readonly leftOver: readonly LeftOverPack[];
+  /** Older packs of the same panels: folders beside a zip, a zip beside folders. */
+  readonly otherForm: readonly LeftOverPack[];
   readonly findings: readonly Finding[];
 }

@@ -6,6 +6,7 @@ import { fittedConsole } from "./fitted-console.ts";
 import { leftOverFindings, leftOverPacks } from "./left-over-packs.ts";
 import type { Made, PackForm } from "./made.ts";
 import type { OpenProject } from "./open-project.ts";
+import { otherFormFindings, packsOfOtherForm } from "./packs-of-other-form.ts";
 import { settleInOneZip, settlePack } from "./settle-packs.ts";
 import type { Shell } from "./shell.ts";
 import { hasFault } from "./show-findings.ts";
@@ -44,18 +45,21 @@ export const makePacks = async (
       ? [settleInOneZip(drafts, settling)]
       : drafts.map((draft) => settlePack(draft, settling));
   const leftOver = leftOverPacks(drafts, settling);
+  const otherForm = packsOfOtherForm(drafts, settling);
   return {
     out,
     opened,
     panels: made.flatMap(({ panels }) => panels),
     zips: made.flatMap(({ zips }) => zips),
     leftOver,
+    otherForm,
     findings: [
       ...opened.findings,
       ...(fit?.findings ?? []),
       ...drafts.flatMap(({ pack }) => pack.findings),
       ...made.flatMap(({ findings }) => findings),
       ...leftOverFindings(leftOver, settling),
+      ...otherFormFindings(otherForm, settling),
     ],
   };
 };

@@ -229,6 +229,63 @@ test.each([
   expect([code, stderr.includes(hint)]).toEqual([2, true]);
 });
 
+describe("what was made before in another form is told of, and left as it is:", () => {
+  const older = ({ stdout }: Outcome): readonly string[] =>
+    [...stdout.matchAll(/^an older pack in (\S+) is left as it is$/gm)].map(
+      ([, place = ""]) => place,
+    );
+
+  test("folders beside the zips of a console, and zips beside its folders", async () => {
+    const folder = layConsole(SOUND);
+    expect(older(await make(folder, ["."]))).toEqual([]);
+    const before = everyFile(join(folder, "out/desk/good"));
+    const zipped = await make(folder, [".", "--zip"]);
+    expect(older(zipped)).toEqual(["out/desk/good", "out/desk/other"]);
+    expect(zipped.code).toBe(0);
+    expect(everyFile(join(folder, "out/desk/good"))).toEqual(before);
+    expect(older(await make(folder, ["."]))).toEqual(["out/desk/good.zip", "out/desk/other.zip"]);
+    const { findings } = JSON.parse((await make(folder, [".", "--zip", "--json"])).stdout);
+    expect(
+      findings.filter(({ code }: { code: string }) => code === "cli/pack-of-other-form"),
+    ).toMatchObject([{ severity: "note", suppressed: 1 }]);
+  });
+
+  test("folders beside the one zip of a console, and that beside its folders", async () => {
+    const folder = layConsole(SOUND);
+    await make(folder, ["."]);
+    expect(older(await make(folder, [".", "--one-zip"]))).toEqual([
+      "out/desk/good",
+      "out/desk/other",
+    ]);
+    expect(older(await make(folder, ["."]))).toEqual(["out/desk.zip"]);
+  });
+
+  test("the folder of a panel beside its zip, and that beside its folder", async () => {
+    const folder = layConsole(SOUND);
+    await make(folder, ["panels/good.yaml"]);
+    for (const form of ["--zip", "--one-zip"])
+      expect(older(await make(folder, ["panels/good.yaml", form]))).toEqual(["out/good"]);
+    expect(older(await make(folder, ["panels/good.yaml"]))).toEqual(["out/good.zip"]);
+  });
+
+  test("a folder of a panel that the console no longer has, beside zips", async () => {
+    const folder = layConsole(SOUND);
+    await make(folder, ["."]);
+    const console = join(folder, "console.yaml");
+    writeFileSync(console, readFileSync(console, "utf8").replace("as: other", "as: pumps"));
+    const { stdout } = await make(folder, [".", "--zip"]);
+    expect(stdout).toContain("its old pack in out/desk/other is left as it is");
+  });
+
+  test("and not what anybody else put there", async () => {
+    const folder = layConsole(SOUND);
+    mkdirSync(join(folder, "out/desk/good"), { recursive: true });
+    writeFileSync(join(folder, "out/desk/good/notes.txt"), "mine");
+    writeFileSync(join(folder, "out/desk.zip"), zipSync({ "a.txt": new Uint8Array([1]) }));
+    expect(older(await make(folder, [".", "--zip"]))).toEqual([]);
+  });
+});
+
 test("a zip of a panel that its console no longer has is told of, and left as it is", async () => {
   const folder = layConsole(SOUND);
   await make(folder, [".", "--zip"]);

@@ -21,8 +21,8 @@ export const make: Command = {
     "console and out/NAME/console.zip of the console itself. --one-zip writes them all into out/NAME.zip, and",
     "only where none has a fault. Unpacked, a zip is the folder that make writes without it; the same design",
     "gives the same bytes. An old zip that can't be made anew stays, with a note NAME.zip.STALE.txt beside it.",
-    "Folders that were made before are left as they are, those of panels that a console no longer has as well;",
-    "of these it is told. A console without a frame has nothing to cut, and no pack of its own with --only fascia.",
+    "Packs that were made before in another form, and those of panels that a console no longer has, are left as",
+    "they are, and told of. A console without a frame has nothing to cut, and no pack of its own with --only fascia.",
     "Exit code 1 where anything could not be made.",
   ].join("\n"),
   options: [
