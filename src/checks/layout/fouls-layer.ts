@@ -6,6 +6,8 @@ import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding
 import { containsContour } from "../../geometry/containment.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
+import { decimal } from "../../geometry/number.ts";
+import { arithmeticNoise } from "../../geometry/tolerance.ts";
 import type {
   CutOut,
   LayerLayout,
@@ -15,6 +17,7 @@ import type {
 import { onePerEntry } from "../one-finding.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
+import { type OpeningLack, openingLack } from "./opening-lack.ts";
 
 const entry: CodeEntry = {
   code: "checks/fouls-layer",
@@ -71,13 +74,19 @@ const fills = (opening: CutOut["contour"], body: PlacedBody): boolean => {
 
 const foul = (component: PlacedComponent, body: PlacedBody, layer: LayerLayout): Finding => {
   const box = contourExtent(body.footprint);
-  const needed = Math.max(extentWidth(box), extentHeight(box));
-  const opened = Math.max(0, ...ownOpenings(component, layer));
+  const across = Math.max(extentWidth(box), extentHeight(box));
+  const { has: opened, needs: needed } = leastLack(body, component, layer) ?? {
+    has: 0,
+    needs: across,
+  };
   const isInFront = layer.index < component.clamped.first;
   const room = opened === 0 ? "has no opening for it" : `opens by ${millimetres(opened, needed)}`;
+  // A body that stands aside, or whose corners stand out, wants more than it is wide.
+  const there = Math.abs(needed - across) <= CONTACT ? "" : " where it stands";
+  const clears = atLeastTenth(needed);
   const key = isInFront ? "openings.front" : "openings.behind";
   return finding(entry, {
-    message: `${component.id}: its ${body.role}, ${millimetres(needed, opened)} across, would stand in ${layer.id}, which ${room}: ${millimetres(needed - opened, 0)} too little. An opening of ${millimetres(needed, opened)} (${key} of ${component.part.id}) clears it.`,
+    message: `${component.id}: its ${body.role}, ${millimetres(across, opened)} across, would stand in ${layer.id}, which ${room}: ${millimetres(needed - opened, 0)} too little${there}. An opening of ${clears} (${key} of ${component.part.id}) clears it.`,
     span: component.span,
     related: [{ what: layer.id, span: layer.design.written.span }],
     subjects: [component.id, layer.id],
@@ -87,8 +96,19 @@ const foul = (component: PlacedComponent, body: PlacedBody, layer: LayerLayout):
   });
 };
 
-const ownOpenings = (component: PlacedComponent, layer: LayerLayout): readonly number[] =>
+/** Of its own openings the one that lacks least; null where there is none. */
+const leastLack = (
+  { footprint }: PlacedBody,
+  { id }: PlacedComponent,
+  layer: LayerLayout,
+): OpeningLack | null =>
   layer.cutOuts
-    .filter(({ owner }) => owner === component.id)
-    .map(({ contour }) => contourExtent(contour))
-    .map((hole) => Math.min(extentWidth(hole), extentHeight(hole)));
+    .filter(({ owner }) => owner === id)
+    .map(({ contour }) => openingLack(footprint, contour))
+    .toSorted((a, b) => a.needs - a.has - (b.needs - b.has))[0] ?? null;
+
+/** As a builder writes it, never less than it is. */
+const atLeastTenth = (value: number): string =>
+  `${decimal(Math.ceil(value * TENTHS - arithmeticNoise * TENTHS) / TENTHS, 1)} mm`;
+
+const TENTHS = 10;
