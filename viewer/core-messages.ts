@@ -5,6 +5,7 @@ import type { ConsoleDesign } from "../src/design/console-design.ts";
 import type { PanelDesign } from "../src/design/panel-design.ts";
 import type { Finding } from "../src/diagnostics/finding.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
+import type { DataChange } from "./data-change.ts";
 import type { PanelPicture, PicturePiece } from "./panel/panel-picture.ts";
 
 /** The texts of a design by path from its root, forward slashes. */
@@ -82,13 +83,15 @@ export type PanelUpdate =
   | { readonly kind: "same"; readonly place: number }
   | {
       readonly kind: "changed";
-      readonly panel: Omit<PanelReading, "picture">;
+      readonly panel: Pick<PanelReading, "name" | "title" | "file">;
+      /** Where the panel stood in the reading before; -1 where it is new. */
+      readonly place: number;
+      /** Of its design and its layout (`panel-updates.ts`). */
+      readonly content: DataChange;
       readonly picture: PictureUpdate | null;
     };
 
 export interface PictureUpdate extends Omit<PanelPicture, "pieces"> {
-  /** Where the panel stood in the reading before; -1 where it is new. */
-  readonly place: number;
   /** A number is the place of the same piece in the picture before. */
   readonly pieces: readonly (PicturePiece | number)[];
 }

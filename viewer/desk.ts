@@ -388,7 +388,9 @@ async function readAgain(): Promise<void> {
   takeReading(reply);
   [readTexts.value, drawnTexts.value] = [asked, asked];
   pointedAt.value = stillThere(pointedAt.value, reply.findings);
-  progress.value = { kind: "shown", what: openedName.value };
+  // Said once: whoever shows it is not drawn again with every edit.
+  const { kind } = progress.value;
+  if (kind !== "shown") progress.value = { kind: "shown", what: openedName.value };
 }
 
 const takeDrawn = (drawn: readonly PanelReading[], of: DesignTexts): void =>

@@ -1,8 +1,11 @@
 // What goes from the worker to the page of panels: whatever the reading before had the same is named, not sent. Copying a panel
 // with its path data takes longer than judging it, and of a console an edit changes one panel in a dozen.
 
+import type { PanelDesign } from "../src/design/panel-design.ts";
+import type { PanelLayout } from "../src/layout/panel-layout.ts";
 import type { PanelReading, PanelUpdate, PictureUpdate } from "./core-messages.ts";
-import type { PicturePiece, PictureShape } from "./panel/panel-picture.ts";
+import { changedData, dataChange } from "./data-change.ts";
+import type { PanelPicture, PicturePiece, PictureShape } from "./panel/panel-picture.ts";
 
 /** The worker's end. What is the same object as before is the same panel. */
 export const panelUpdates = (
@@ -12,16 +15,32 @@ export const panelUpdates = (
   now.map((reading): PanelUpdate => {
     const same = before.indexOf(reading);
     if (same >= 0) return { kind: "same", place: same };
-    const { picture, ...panel } = reading;
-    const place = before.findIndex(({ name, file }) => name === panel.name && file === panel.file);
-    const known = before[place]?.picture?.pieces ?? [];
+    const { picture, name, title, file } = reading;
+    const place = before.findIndex((last) => last.name === name && last.file === file);
+    const last = before[place];
+    const known = last?.picture?.pieces ?? [];
     return {
       kind: "changed",
-      panel,
-      picture:
-        picture === null ? null : { ...picture, place, pieces: updated(picture.pieces, known) },
+      panel: { name, title, file },
+      place,
+      content: dataChange(contentOf(last), contentOf(reading)),
+      picture: picture === null ? null : { ...picture, pieces: updated(picture.pieces, known) },
     };
   });
+
+interface PanelContent {
+  readonly design: PanelDesign;
+  readonly layout: Omit<PanelLayout, "design"> | null;
+}
+
+/** The design goes over once, and not with its layout again. */
+const contentOf = (reading: PanelReading | undefined): PanelContent | null => {
+  if (reading === undefined) return null;
+  const { design, layout } = reading;
+  if (layout === null) return { design, layout };
+  const { design: _, ...rest } = layout;
+  return { design, layout: rest };
+};
 
 const updated = (
   pieces: readonly PicturePiece[],
@@ -58,12 +77,21 @@ export const panelsAfter = (
 ): readonly PanelReading[] =>
   updates.flatMap((update) => {
     if (update.kind === "same") return before[update.place] ?? [];
-    const { panel, picture } = update;
-    if (picture === null) return { ...panel, picture: null };
-    const { place, pieces, ...rest } = picture;
-    const known = before[place]?.picture?.pieces ?? [];
-    const whole = pieces.flatMap((piece) =>
-      typeof piece === "number" ? (known[piece] ?? []) : piece,
-    );
-    return { ...panel, picture: { ...rest, pieces: whole } };
+    const { panel, place, content, picture } = update;
+    const last = before[place];
+    // What the worker's end has made of such a content is one.
+    const { design, layout } = changedData(contentOf(last), content) as PanelContent;
+    const whole = { ...panel, design, layout: layout === null ? null : { ...layout, design } };
+    return { ...whole, picture: picture === null ? null : pictureAfter(picture, last) };
   });
+
+const pictureAfter = (
+  { pieces, ...rest }: PictureUpdate,
+  last: PanelReading | undefined,
+): PanelPicture => {
+  const known = last?.picture?.pieces ?? [];
+  return {
+    ...rest,
+    pieces: pieces.flatMap((piece) => (typeof piece === "number" ? (known[piece] ?? []) : piece)),
+  };
+};

@@ -1,0 +1,88 @@
+// A state put together from the one before it and the change: the same as the state itself, for any data that a message carries.
+
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { changedData, dataChange } from "../../viewer/data-change.ts";
+
+const place = fc
+  .tuple(fc.constantFrom("a.yaml", "b.yaml"), fc.nat({ max: 3 }), fc.nat({ max: 3 }))
+  .map(([file, start, length]) => ({ file, start, end: start + length }));
+
+/** Few keys and few values, so that states are often alike in part. */
+const states = fc.letrec((tie) => ({
+  data: fc.oneof(
+    { maxDepth: 4 },
+    fc.constantFrom(0, -0, Number.NaN, "word", null, true, undefined),
+    place,
+    fc.array(tie("data"), { maxLength: 3 }),
+    fc.dictionary(fc.constantFrom("a", "b", "start", "end", "file"), tie("data"), { maxKeys: 3 }),
+  ),
+})).data;
+
+const sent = <Data>(data: Data): Data => structuredClone(data);
+
+test("whatever was before, the new state comes out", () => {
+  fc.assert(
+    fc.property(states, states, (before, now) => {
+      expect(changedData(sent(before), sent(dataChange(before, now)))).toStrictEqual(sent(now));
+    }),
+    { numRuns: 3000 },
+  );
+});
+
+describe("a change of a text that moves what is behind it", () => {
+  const span = (start: number) => ({ file: "a.yaml", start, end: start + 4 });
+  const entry = (id: string, start: number) => ({
+    id,
+    span: span(start),
+    shape: { points: [1, 2, 3] },
+    written: { span: span(start), keys: { at: span(start + 2), turn: span(start + 3) } },
+  });
+  const before = { entries: [entry("one", 10), entry("two", 90)] };
+  const now = { entries: [entry("one", 10), entry("two", 93)] };
+
+  test("is said as a distance", () => {
+    const moved = { kind: "moved", by: 3 };
+    expect(dataChange(before, now)).toEqual({
+      kind: "within",
+      parts: [
+        {
+          at: "entries",
+          change: {
+            kind: "within",
+            parts: [
+              {
+                at: 1,
+                change: {
+                  kind: "within",
+                  parts: [
+                    { at: "span", change: moved },
+                    { at: "written", change: moved },
+                  ],
+                },
+              },
+            ],
+          },
+        },
+      ],
+    });
+  });
+
+  test("leaves alone what does not stand in the text", () => {
+    const after = changedData(before, dataChange(before, now)) as typeof now;
+    expect(after).toStrictEqual(now);
+    expect(after.entries[0]).toBe(before.entries[0]);
+    expect(after.entries[1]?.shape).toBe(before.entries[1]?.shape);
+  });
+});
+
+test("a record whose keys name what every object has is data like any other", () => {
+  const odd = JSON.parse('{ "__proto__": { "a": 1 }, "constructor": 2 }');
+  const after = changedData({ constructor: 2 }, dataChange({ constructor: 2 }, odd));
+  expect(JSON.stringify(after)).toBe(JSON.stringify(odd));
+});
+
+test("what is no plain data is said anew", () => {
+  const [before, now] = [new Map([["a", 1]]), new Map([["a", 2]])];
+  expect(changedData(before, dataChange(before, now))).toBe(now);
+});
