@@ -9,6 +9,7 @@ import { readDxf } from "../../src/inspection/dxf-reader.ts";
 import { readSvg } from "../../src/inspection/svg-reader.ts";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 import { utf8Text } from "../../src/pack/utf8.ts";
+import { NearView } from "./near-view.tsx";
 import type { CutSizes } from "./pack-messages.ts";
 import { type DrawnProcess, drawnProcesses } from "./read-lines.ts";
 
@@ -34,15 +35,17 @@ export function CutPreview(props: {
   return (
     <div class="cut-preview">
       <CoverChoice sizes={sizes} hidden={hidden} turn={turn} />
-      <svg
-        class="cut-sheet"
-        role="img"
-        aria-label={`${file.path}, as it was read back: ${pathWords(processes)}`}
-        viewBox={`-4 -4 ${decimal(width + 8, 4)} ${decimal(height + 8, 4)}`}
-      >
-        <rect class="cut-stock" width={decimal(width, 4)} height={decimal(height, 4)} />
-        <Covers sizes={sizes} hidden={hidden} processes={processes} />
-      </svg>
+      <NearView name={file.path} key={`${file.part} ${sizes?.setUp ?? file.path}`}>
+        <svg
+          class="cut-sheet"
+          role="img"
+          aria-label={`${file.path}, as it was read back: ${pathWords(processes)}`}
+          viewBox={`-4 -4 ${decimal(width + 8, 4)} ${decimal(height + 8, 4)}`}
+        >
+          <rect class="cut-stock" width={decimal(width, 4)} height={decimal(height, 4)} />
+          <Covers sizes={sizes} hidden={hidden} processes={processes} />
+        </svg>
+      </NearView>
       <ul class="cut-words">
         {processes.map(({ process, count, isFilled }) => (
           <li key={`${process} ${isFilled}`}>
@@ -119,16 +122,18 @@ const coversOf = (
     cover: "file",
     words: sizes?.kerf == null ? "in the file" : "in the file: the middle of the beam",
   },
-  ...(sizes === null ? [] : [{ cover: "cut" as const, words: "as it leaves the machine" }]),
+  ...(sizes === null || sizes.cut === ""
+    ? []
+    : [{ cover: "cut" as const, words: "as it leaves the machine" }]),
   ...(sizes?.finished == null
     ? []
     : [{ cover: "finished" as const, words: "finished, with its paint" }]),
-  ...(sizes?.wide == null
+  ...(sizes?.wide == null || sizes.wide.line === ""
     ? []
     : [
         {
           cover: "wide" as const,
-          words: `as if the kerf were ${sizes.wide.times} times as wide`,
+          words: `with a kerf ${sizes.wide.times} times as wide`,
         },
       ]),
 ];

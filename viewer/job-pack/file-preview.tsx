@@ -3,6 +3,7 @@
 import type { JSX } from "preact";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 import { CutPreview } from "./cut-preview.tsx";
+import { NearView } from "./near-view.tsx";
 import type { MadePack } from "./pack-messages.ts";
 import { PaperPreview } from "./paper-preview.tsx";
 import { PdfPreview } from "./pdf-preview.tsx";
@@ -33,7 +34,7 @@ export function FilePreview(props: {
     case "drawing-svg":
     case "label-film":
     case "picture-png":
-      return <PicturePreview file={file} />;
+      return <Drawing file={file} key={file.path} />;
     case "key":
     case "inspection":
     case "measuring-list":
@@ -48,9 +49,18 @@ export function FilePreview(props: {
   }
 }
 
+/** In a paper a picture stands as it is; by itself it may be seen nearer. */
+function Drawing({ file }: { readonly file: PackFile }): JSX.Element {
+  return (
+    <NearView name={file.path}>
+      <PicturePreview file={file} />
+    </NearView>
+  );
+}
+
 /** Papers whose files are of several kinds: frame papers have pictures beside their text, a report has its data. */
 const byEnding = (file: PackFile, made: MadePack): JSX.Element => {
-  if (file.path.endsWith(".svg")) return <PicturePreview file={file} />;
+  if (file.path.endsWith(".svg")) return <Drawing file={file} key={file.path} />;
   if (file.path.endsWith(".pdf"))
     return <PdfPreview file={file} key={`${file.path} ${made.files.length}`} />;
   if (file.path.endsWith(".md"))

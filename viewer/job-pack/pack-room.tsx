@@ -38,16 +38,36 @@ export function PackRoom(): JSX.Element {
   return (
     <section class="job-pack" aria-label="Job pack">
       <PackBar />
-      <MakingLine />
       <div class="pack-standing">
+        <MakingLine />
         <p class="quiet" role="status">
           {news.value}
         </p>
         {whole.value !== null && <WholeStanding made={whole.value} />}
         {held !== null && <Standing made={held.made} />}
+        <Beside />
       </div>
       {held !== null && held.made.files.length > 0 && <Files made={held.made} />}
     </section>
+  );
+}
+
+function Beside(): JSX.Element {
+  return (
+    <button
+      type="button"
+      class="act beside"
+      aria-expanded={isBesideShown.value}
+      onClick={() => {
+        isBesideShown.value = !isBesideShown.value;
+        // Where there is no room beside the files they lie below.
+        requestAnimationFrame(() =>
+          document.querySelector("aside")?.scrollIntoView({ block: "nearest" }),
+        );
+      }}
+    >
+      Text and findings
+    </button>
   );
 }
 
@@ -62,20 +82,6 @@ function PackBar(): JSX.Element {
       </button>
       {held?.made.zip != null && <ZipButton zip={held.made.zip} isOld={isOutOfDate.value} />}
       {hasConsole.value && <WholeConsole />}
-      <button
-        type="button"
-        class="act beside"
-        aria-expanded={isBesideShown.value}
-        onClick={() => {
-          isBesideShown.value = !isBesideShown.value;
-          // Where there is no room beside the files they lie below.
-          requestAnimationFrame(() =>
-            document.querySelector("aside")?.scrollIntoView({ block: "nearest" }),
-          );
-        }}
-      >
-        Text and findings
-      </button>
     </div>
   );
 }

@@ -3,6 +3,7 @@
 import type { JSX } from "preact";
 import { useMemo, useState } from "preact/hooks";
 import type { PackFile } from "../../src/pack/pack-file.ts";
+import { NearView } from "./near-view.tsx";
 import { PaintedPaper } from "./painted-page.tsx";
 import { pdfPages } from "./pdf-pages.ts";
 import { printPages } from "./print-pages.tsx";
@@ -49,7 +50,9 @@ export function PdfPreview({ file }: { readonly file: PackFile }): JSX.Element {
         they must be 100 mm long, or nothing may be drilled by it.
       </p>
       {page !== undefined && (
-        <PaintedPaper page={page} name={`${file.path}, page ${index + 1}`} isTrueSize={false} />
+        <NearView name={`${file.path}, page ${index + 1}`} key={index}>
+          <PaintedPaper page={page} name={`${file.path}, page ${index + 1}`} isTrueSize={false} />
+        </NearView>
       )}
     </div>
   );

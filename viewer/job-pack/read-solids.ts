@@ -28,14 +28,20 @@ export const readSolids = (kind: SolidKind, { bytes, path }: PackFile): ReadSoli
     case "print-stl": {
       const { bodies, strangers } = readStl(bytes, path);
       return meshes(bodies, [
-        "An STL names no unit: it is in millimetres.",
+        "An STL names no unit: it is in millimetres, as the piece lies on the bed.",
         ...notUnderstood(strangers),
       ]);
     }
     case "print-3mf": {
       const { bodies, strangers, unit } = readThreeMf(bytes);
       const named = bodies.length > 1 ? [`${bodies.map(({ name }) => name).join(", ")}.`] : [];
-      return meshes(bodies, [...named, `Its unit is ${unit}.`, ...notUnderstood(strangers)]);
+      return meshes(bodies, [
+        ...named,
+        unit === "millimeter"
+          ? "In millimetres, as it lies on the bed."
+          : `Its unit is ${unit ?? "not named"}.`,
+        ...notUnderstood(strangers),
+      ]);
     }
     case "console-model": {
       const { groups, strangers } = readGlb(bytes);
@@ -67,6 +73,7 @@ const exact = ({ solids, strangers }: StepFile): ReadSolids => {
     solids,
     words: [
       `${count}${size}, as it stands in the file: ${faces.length} faces, ${flat} flat and ${faces.length - flat} round; ${edges.length} edges, ${lines} straight and ${edges.length - lines} true arcs.`,
+      "It lies as it is assembled, 3MF and STL as the piece lies on the bed.",
       ...notUnderstood(strangers),
     ],
   };

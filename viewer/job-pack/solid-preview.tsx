@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { PackFile } from "../../src/pack/pack-file.ts";
+import { NearButtons } from "./near-buttons.tsx";
 import { type ReadSolids, readSolids, type SolidKind } from "./read-solids.ts";
 import type { SolidStage } from "./solid-stage.ts";
 
@@ -60,13 +61,25 @@ function ShownSolids(props: { readonly path: string; readonly read: ReadSolids }
   }, [read]);
   return (
     <>
-      <Turning path={path} now={() => stage.current}>
-        <canvas ref={canvas} />
-      </Turning>
+      <div class="solid-view">
+        <Turning path={path} now={() => stage.current}>
+          <canvas ref={canvas} />
+        </Turning>
+        <NearButtons
+          isWhole={false}
+          isNearest={false}
+          go={(direction) => go(stage.current, direction)}
+        />
+      </div>
       <p>{[...read.words, ...undrawnWords(undrawn)].join(" ")}</p>
     </>
   );
 }
+
+const go = (stage: SolidStage | null, direction: -1 | 0 | 1): void => {
+  if (direction === 0) stage?.whole();
+  else stage?.nearer(NEARER ** direction);
+};
 
 const undrawnWords = (undrawn: number): readonly string[] => {
   if (undrawn === 0) return [];
@@ -86,7 +99,7 @@ function Turning(props: {
       role="application"
       // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by keys.
       tabIndex={0}
-      aria-label={`${path} in space: arrow keys turn it, plus and minus bring it nearer or farther`}
+      aria-label={`${path} in space: arrow keys turn it, plus and minus bring it nearer or farther, 0 shows all of it`}
       onKeyDown={(event) => {
         const stage = now();
         const act = stage === null ? undefined : keyActs(stage).get(event.key);
@@ -121,4 +134,5 @@ const keyActs = (stage: SolidStage): ReadonlyMap<string, () => void> =>
     ["ArrowDown", () => stage.turn(0, -1)],
     ["+", () => stage.nearer(NEARER)],
     ["-", () => stage.nearer(1 / NEARER)],
+    ["0", stage.whole],
   ]);

@@ -32,6 +32,8 @@ export interface SolidStage {
   readonly undrawn: number;
   readonly turn: (across: number, up: number) => void;
   readonly nearer: (times: number) => void;
+  /** As large as it can be seen whole, from where it is looked at. */
+  readonly whole: () => void;
   readonly resize: () => void;
   readonly dispose: () => void;
 }
@@ -53,7 +55,7 @@ export const solidStage = (
   for (const { holder } of shown) all.add(holder);
   scene.add(all);
   const ball = ballRound(bodies);
-  const look = { side: -55, rise: 35, distance: ball.radius / Math.sin((OPENING * Math.PI) / 400) };
+  const look = { side: -55, rise: 35, distance: 0 };
   let waiting = 0;
   const draw = (): void => {
     waiting = 0;
@@ -67,8 +69,13 @@ export const solidStage = (
   const ask = (): void => {
     if (waiting === 0) waiting = requestAnimationFrame(draw);
   };
+  const whole = (): void => {
+    look.distance = wholeFrom(bodies, ball.center, { way: wayOf(look), camera });
+    ask();
+  };
   return {
     undrawn,
+    whole,
     turn: (across, up) => {
       look.side += across * STEP;
       look.rise = Math.max(-89, Math.min(89, look.rise + up * STEP));
@@ -85,6 +92,8 @@ export const solidStage = (
       renderer.setSize(clientWidth, clientHeight, false);
       camera.aspect = clientWidth / clientHeight;
       camera.updateProjectionMatrix();
+      // As large as it can be at first; later a frame of another size leaves it as it is looked at.
+      if (look.distance === 0) whole();
       ask();
     },
     dispose: () => {
@@ -128,6 +137,31 @@ const wayOf = (look: { readonly side: number; readonly rise: number }): Vector3 
     Math.cos(rise) * Math.sin(side),
     Math.sin(rise),
   );
+};
+
+/** A little air round it. */
+const AIR = 1.06;
+
+/** How far away the eye must be for every corner to be seen. */
+const wholeFrom = (
+  bodies: readonly StageBody[],
+  middle: Vector3,
+  { way, camera }: { readonly way: Vector3; readonly camera: PerspectiveCamera },
+): number => {
+  const right = new Vector3().crossVectors(camera.up, way).normalize();
+  const up = new Vector3().crossVectors(way, right);
+  const high = Math.tan((OPENING * Math.PI) / 360);
+  const wide = high * camera.aspect;
+  const place = new Vector3();
+  let distance = 0;
+  for (const { corners, lines } of bodies)
+    for (const numbers of [corners, lines])
+      for (let at = 0; at + 2 < numbers.length; at += 3) {
+        place.set(numbers[at] ?? 0, numbers[at + 1] ?? 0, numbers[at + 2] ?? 0).sub(middle);
+        const aside = Math.max(Math.abs(place.dot(right)) / wide, Math.abs(place.dot(up)) / high);
+        distance = Math.max(distance, place.dot(way) + aside * AIR);
+      }
+  return distance;
 };
 
 const bodyObjects = (

@@ -5,7 +5,7 @@ import { cross, plus, scaled, type Vector } from "../../src/geometry/space/vecto
 import type { StepEdge, StepPlacement } from "../../src/inspection/step-shape.ts";
 
 /** 5 degrees: an arc of 10 mm is drawn within 0.01 mm, less than a pixel unless one comes very near. Radians. */
-export const CHORD = Math.PI / 36;
+const CHORD = Math.PI / 36;
 
 export const chordsOf = (edge: StepEdge): readonly Vector[] => {
   if (edge.kind === "line") return [edge.from, edge.to];
