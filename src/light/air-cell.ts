@@ -6,7 +6,7 @@ import { containsContour, containsPoint } from "../geometry/containment.ts";
 import type { Contour, Point, Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
 import { edgesOf } from "../geometry/edges.ts";
-import { extentsOverlap } from "../geometry/extent.ts";
+import { type Extent, extentsOverlap } from "../geometry/extent.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import type { LightScene } from "./light-scene.ts";
@@ -23,6 +23,8 @@ export interface Slice {
 export interface Cell {
   /** null: all that lies outside. */
   readonly within: Contour | null;
+  /** Of what it lies within: every room is held against every room of the next slice. */
+  readonly box: Extent | null;
   /** What stands in it. */
   readonly islands: readonly Contour[];
 }
@@ -71,7 +73,15 @@ export const printedSlices = (
   });
 };
 
-const OPEN: Cell = { within: null, islands: [] };
+const outside = (islands: readonly Contour[]): Cell => ({ within: null, box: null, islands });
+
+const inside = (within: Contour, islands: readonly Contour[]): Cell => ({
+  within,
+  box: contourExtent(within),
+  islands,
+});
+
+const OPEN: Cell = outside([]);
 
 /** A gap between two slices is open all round. */
 const closed = (slices: readonly Slice[]): readonly Slice[] =>
@@ -86,19 +96,21 @@ const cellsBeside = (regions: readonly Region[]): readonly Cell[] => {
   const outlines = regions.map(({ outline }) => outline);
   const loose = outlines.filter((outline) => !holes.some((hole) => isInside(outline, hole)));
   return [
-    { within: null, islands: loose },
-    ...holes.map((within) => ({
-      within,
-      islands: outlines.filter((outline) => isInside(outline, within)),
-    })),
+    outside(loose),
+    ...holes.map((within) =>
+      inside(
+        within,
+        outlines.filter((outline) => isInside(outline, within)),
+      ),
+    ),
   ];
 };
 
 /** Light runs in the sheet itself and in its holes; from one to the other only where the holes' walls are bare. */
 const cellsOfSheet = ({ outline, holes }: Region): readonly Cell[] => [
-  { within: null, islands: [outline] },
-  { within: outline, islands: holes },
-  ...holes.map((within) => ({ within, islands: [] })),
+  outside([outline]),
+  inside(outline, holes),
+  ...holes.map((within) => inside(within, [])),
 ];
 
 const isInside = (inner: Contour, outer: Contour): boolean =>
@@ -126,33 +138,48 @@ export const reachedFrom = (
   const reached: Passed[] = [start];
   let front: readonly Passed[] = [start];
   for (const slice of ahead) {
-    const before = front;
+    const onward = front.map(({ cell }) => joinedTo(cell, slice));
     front = slice.cells
-      .filter((cell) => before.some((passed) => areJoined(passed.cell, cell)))
+      .filter((cell) => onward.some((cells) => cells.has(cell)))
       .map((cell) => ({ slice, cell }));
     reached.push(...front);
   }
   return reached;
 };
 
+/** The rooms of a slice that light can pass to from a room beside it: many ways lead through the same room. */
+const joinedTo = (cell: Cell, slice: Slice): ReadonlySet<Cell> => {
+  const bySlice = JOINED.get(cell) ?? new WeakMap<Slice, ReadonlySet<Cell>>();
+  JOINED.set(cell, bySlice);
+  const known = bySlice.get(slice);
+  if (known !== undefined) return known;
+  const joined = new Set(slice.cells.filter((next) => areJoined(cell, next)));
+  bySlice.set(slice, joined);
+  return joined;
+};
+
+const JOINED = new WeakMap<Cell, WeakMap<Slice, ReadonlySet<Cell>>>();
+
 const areJoined = (a: Cell, b: Cell): boolean => {
-  if (a.within === null || b.within === null) {
-    const [outer, inner] = a.within === null ? [a, b] : [b, a];
-    const { within } = inner;
-    return within === null || !outer.islands.some((island) => isInside(within, island));
-  }
-  const [one, other] = [a.within, b.within];
+  const { within: one } = a;
+  const { within: other, box } = b;
+  if (one === null) return other === null || isOpenTo(a, other);
+  if (other === null || box === null) return isOpenTo(b, one);
   return (
-    mayOverlap(one, other) &&
+    a.box !== null &&
+    extentsOverlap(a.box, box) &&
+    mayOverlap(one, other, box) &&
     !a.islands.some((island) => isInside(other, island)) &&
     !b.islands.some((island) => isInside(one, island))
   );
 };
 
-/** Where no edge of the one comes near the other, one place decides. */
-const mayOverlap = (one: Contour, other: Contour): boolean => {
-  const box = contourExtent(other);
-  if (!extentsOverlap(contourExtent(one), box)) return false;
+/** What lies outside comes to a room that no island closes. */
+const isOpenTo = ({ islands }: Cell, within: Contour): boolean =>
+  !islands.some((island) => isInside(within, island));
+
+/** Of two whose boxes overlap. Where no edge of the one comes near the other, one place decides. */
+const mayOverlap = (one: Contour, other: Contour, box: Extent): boolean => {
   const isApart = boxedEdgesOf(one).every((edge) => !extentsOverlap(edge.box, box));
   return isApart ? containsPoint(one, edgesOf(other)[0]!.from) : contoursOverlap(one, other);
 };

@@ -151,7 +151,10 @@ const inTheWay = (item: ServiceItem, left: readonly ServiceItem[]): readonly str
 
 /** Owners of what of one item stands in the way of another. Of an item's own things only prints count. */
 const metOwners = (item: ServiceItem, other: ServiceItem): readonly string[] =>
-  item !== other && areFarApart(item, other) ? [] : ownersMet(item, other);
+  item !== other && areFarApart(item, other) ? NOBODY : ownersMet(item, other);
+
+/** The same list each time: every thing is held against every other. */
+const NOBODY: readonly string[] = [];
 
 const ownersMet = (item: ServiceItem, other: ServiceItem): readonly string[] => {
   const bodies = item === other ? item.bodies.filter(({ kind }) => kind === "print") : other.bodies;

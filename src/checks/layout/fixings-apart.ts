@@ -53,8 +53,14 @@ const widestGap = (
   layout: PanelLayout,
 ): { readonly gap: number; readonly at: Point } =>
   edgePoints(layout)
-    .map((at) => ({ at, gap: 2 * Math.min(...held.map((fixing) => alongEdge(at, fixing))) }))
+    .map((at) => ({ at, gap: 2 * toNearest(at, held) }))
     .reduce((widest, one) => (isOver(one.gap, widest.gap) ? one : widest));
+
+const toNearest = (at: Point, held: readonly Point[]): number => {
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const fixing of held) nearest = Math.min(nearest, alongEdge(at, fixing));
+  return nearest;
+};
 
 /** Distance along the edge, not across the inset: the smaller of the two coordinates' differences is the inset. */
 const alongEdge = (at: Point, fixing: Point): number =>
