@@ -1,6 +1,6 @@
 // One step of a drag: a panel moved along its bay, held against what is near it there by convex pieces alone. Kernel-free, and
-// coarse on one side only: what it calls free is free, what it says meets may only be hollow there. Nothing of the panel is
-// moved but what comes near something.
+// coarse on one side only: what it calls free is free, what it says meets may lie in a bow that a hull bridges, or in the hollow of
+// a shape that is turned or cut. Nothing of the panel is moved but what comes near something.
 
 import { movedFrame } from "../geometry/space/frame.ts";
 import { boxGap, boxRound, type SpaceBox } from "../geometry/space/space-box.ts";

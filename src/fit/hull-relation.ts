@@ -30,20 +30,20 @@ export const hullRelation = (
   within: number,
 ): HullRelation | null => {
   const frame = frameSeenFrom(a.frame, b.frame);
-  const found = nearestPieces(a.shape, b.shape, { frame, within });
+  const found = nearestPieces(a.shape, b.shape, { frame, within, hollows: "filled" });
   if (found === null) return null;
   const isExact = found.kind === "meet" ? isSolid(found.pair) : isOfMaterial(found, frame);
   return { ...relationOf(found, a.frame), isExact };
 };
 
-/** The same without a word about the bodies themselves, which is a seventh of the work. */
+/** The same without a word about the bodies themselves, which is a seventh of the work; what stands in a hollow is looked at. */
 export const pieceRelation = (
   a: ConsoleBody,
   b: ConsoleBody,
   within: number,
 ): PieceRelation | null => {
   const frame = frameSeenFrom(a.frame, b.frame);
-  const found = nearestPieces(a.shape, b.shape, { frame, within });
+  const found = nearestPieces(a.shape, b.shape, { frame, within, hollows: "open" });
   return found === null ? null : relationOf(found, a.frame);
 };
 

@@ -14,8 +14,8 @@ export interface ConvexPiece {
 }
 
 /**
- * What of the piece is material. `solid`: all of it. `outline`: seen along z what lies in the outline and in no opening.
- * `unknown`: nobody knows without the kernel.
+ * What of the piece is material. `solid`: all of it. `outline`: seen along z what lies in the outline and in no opening, and
+ * nothing of what lies in a hollow; in an opening that is none something may stand. `unknown`: nobody knows without the kernel.
  */
 export type Filling =
   | { readonly kind: "solid" }
@@ -23,6 +23,7 @@ export type Filling =
       readonly kind: "outline";
       readonly outline: Contour;
       readonly openings: readonly Contour[];
+      readonly hollows: readonly Contour[];
     }
   | { readonly kind: "unknown" };
 

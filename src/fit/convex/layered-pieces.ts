@@ -1,6 +1,7 @@
 // A layered recipe as convex prisms. What stands in another region's hole is left to that region's own hull, and layers of
 // one outline become one prism: a search for what is near wants few pieces, and the kernel looks into hollows.
 
+import { containsContour, containsPoint } from "../../geometry/containment.ts";
 import type { Contour, Point } from "../../geometry/contour.ts";
 import { convexHull } from "../../geometry/convex-hull.ts";
 import type { LayeredSolid, SolidRegion } from "../../geometry/solid/solid.ts";
@@ -12,7 +13,11 @@ import { outlineCorners } from "./outline-corners.ts";
 export const layeredPieces = ({ layers }: LayeredSolid): readonly ConvexPiece[] =>
   joinedFlats(
     layers.flatMap(({ from, to, regions }) =>
-      outermost(regions.flatMap(flatsOf)).map((flat) => ({ ...flat, from, to })),
+      outermost(regions.flatMap((region) => flatsOf(region, regions))).map((flat) => ({
+        ...flat,
+        from,
+        to,
+      })),
     ),
   ).map(({ corners, filling, from, to }) =>
     convexPiece(
@@ -34,19 +39,27 @@ interface Slab extends Flat {
 /** The air that a hull may hold beside its outline, in parts of the outline's area, before it is cut into convex parts. */
 const MOST_AIR = 0.05;
 
-const flatsOf = ({ outline, holes }: SolidRegion): readonly Flat[] => {
-  const corners = outlineCorners(outline.contour);
-  const openings = holes.map(({ contour }) => contour);
-  if (isConvex(corners)) return [{ corners, filling: fillingOf(outline.contour, openings) }];
-  const filling: Filling = { kind: "outline", outline: outline.contour, openings };
+const flatsOf = (region: SolidRegion, all: readonly SolidRegion[]): readonly Flat[] => {
+  const { contour: outline } = region.outline;
+  const corners = outlineCorners(outline);
+  const openings = region.holes.map(({ contour }) => contour);
+  const filling: Filling = {
+    kind: "outline",
+    outline,
+    openings,
+    hollows: openings.filter((opening) => isEmpty(opening, all)),
+  };
+  if (isConvex(corners))
+    return [{ corners, filling: openings.length === 0 ? { kind: "solid" } : filling }];
   const hull = convexHull(corners);
   return doubleArea(hull) <= (1 + MOST_AIR) * doubleArea(corners)
     ? [{ corners: hull, filling }]
     : convexPolygons(corners).map((part) => ({ corners: part, filling }));
 };
 
-const fillingOf = (outline: Contour, openings: readonly Contour[]): Filling =>
-  openings.length === 0 ? { kind: "solid" } : { kind: "outline", outline, openings };
+/** Regions lie apart: one that stands in an opening has all its corners there. */
+const isEmpty = (opening: Contour, all: readonly SolidRegion[]): boolean =>
+  !all.some(({ outline }) => containsPoint(opening, outlineCorners(outline.contour)[0]!));
 
 /** Those that lie in no other's hull. */
 const outermost = (flats: readonly Flat[]): readonly Flat[] =>
@@ -80,10 +93,18 @@ const isSame = (a: Flat, b: Flat): boolean =>
   a.corners.length === b.corners.length &&
   a.corners.every(({ x, y }, index) => x === b.corners[index]!.x && y === b.corners[index]!.y);
 
-/** A place in an opening of either is no certain material. */
+/** A place in an opening of either is no certain material; hollow is what is hollow in both. */
 const both = (a: Filling, b: Filling): Filling => {
-  if (a.kind === "solid") return b;
-  if (b.kind === "solid") return a;
   if (a.kind === "unknown" || b.kind === "unknown") return { kind: "unknown" };
-  return { ...a, openings: [...a.openings, ...b.openings] };
+  if (a.kind === "solid") return b.kind === "solid" ? a : { ...b, hollows: [] };
+  if (b.kind === "solid") return { ...a, hollows: [] };
+  return {
+    ...a,
+    openings: [...a.openings, ...b.openings],
+    hollows: [...within(a.hollows, b.hollows), ...within(b.hollows, a.hollows)],
+  };
 };
+
+/** Those that lie in one of the others or are like it: such a one comes twice, which does no harm. */
+const within = (hollows: readonly Contour[], others: readonly Contour[]): readonly Contour[] =>
+  hollows.filter((hollow) => others.some((other) => containsContour(other, hollow)));

@@ -7,6 +7,7 @@ import { shapeExtent } from "../body-groups.ts";
 import type { BodyShape } from "../console-body.ts";
 import { touchDepth } from "../fit-tolerance.ts";
 import { type ConvexPiece, shrunkPiece } from "./convex-piece.ts";
+import { hollowRelation } from "./hollows.ts";
 import { type Nearest, type NearestSearch, nearestPoints } from "./nearest-points.ts";
 import { shapePieces } from "./recipe-pieces.ts";
 
@@ -27,17 +28,22 @@ export type NearestPieces =
       readonly onSecond: Vector;
     };
 
+export interface PieceSearch extends NearestSearch {
+  /** `open`: what stands whole in a hollow of a piece does not meet it. */
+  readonly hollows: "filled" | "open";
+}
+
 /** `frame`: of the second shape, seen from the first. null: all are farther apart than `within`. */
 export const nearestPieces = (
   a: BodyShape,
   b: BodyShape,
-  { frame, within }: NearestSearch,
+  { frame, within, hollows }: PieceSearch,
 ): NearestPieces | null => {
   let nearest: (NearestPieces & { readonly kind: "apart" }) | null = null;
   for (const pair of piecePairs(a, b, { frame, within })) {
     const least: number = nearest?.gap ?? within;
     if (pair.boxGap > least) break;
-    const found = piecesRelation(pair, { frame, within: least });
+    const found = piecesRelation(pair, { frame, within: least, hollows });
     if (found.kind === "beyond") continue;
     if (found.kind === "meet") return { kind: "meet", pair };
     if (nearest === null ? found.gap <= within : found.gap < nearest.gap)
@@ -79,11 +85,12 @@ const piecePairs = (
 let BOXES = new Float64Array(6 * 64);
 
 /** Pieces that meet, but no deeper than a touch, lie 0 apart where their shrunk selves are nearest. */
-const piecesRelation = ({ first, second }: PiecePair, search: NearestSearch): Nearest => {
+const piecesRelation = ({ first, second }: PiecePair, search: PieceSearch): Nearest => {
   const found = nearestPoints(first, second, search);
   if (found.kind !== "meet") return found;
   const cores = nearestPoints(core(first), core(second), { ...search, within: Infinity });
-  return cores.kind === "apart" ? { ...cores, gap: 0 } : cores;
+  if (cores.kind === "apart") return { ...cores, gap: 0 };
+  return search.hollows === "open" ? hollowRelation(first, second, search) : cores;
 };
 
 const CORES = new WeakMap<ConvexPiece, ConvexPiece>();
