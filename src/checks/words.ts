@@ -1,5 +1,6 @@
 // How a finding names things and writes numbers, so that every rule says them alike.
 
+import { isInchText } from "../design/length-text.ts";
 import type { Measure, Span } from "../diagnostics/finding.ts";
 import { decimal, decimalBeside } from "../geometry/number.ts";
 import { samePlace } from "../geometry/tolerance.ts";
@@ -42,7 +43,7 @@ const inchesAtMost = (value: number): string =>
 /** The value at the span is written in inches. */
 export const isInInches = (facts: Pick<PanelFacts, "texts">, span: Span | undefined): boolean =>
   span !== undefined &&
-  /(?:\d\s*in|")\s*$/.test(facts.texts?.get(span.file)?.slice(span.start, span.end) ?? "");
+  isInchText(facts.texts?.get(span.file)?.slice(span.start, span.end).trim() ?? "");
 
 /** Lengths in the unit of the number that was written at the span; in mm where nothing is known of it. */
 export const lengthWords = (

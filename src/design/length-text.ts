@@ -21,12 +21,18 @@ export const lengthLike = (like: string, millimetres: number): string =>
     ? figureIn("mm", millimetres)
     : lengthIn(unitOf(like), millimetres);
 
-const unitOf = (length: string): WritingUnit => (/(?:\d\s*in|")\s*$/.test(length) ? "in" : "mm");
+const unitOf = (length: string): WritingUnit => (isInchText(length.trim()) ? "in" : "mm");
+
+/** Whether a text is a length in inches: the quotes round a legend are no inch marks. */
+export const isInchText = (text: string): boolean => isLengthText(text) && /(?:in|")$/.test(text);
 
 /** The unit that a file is written in: the one that more of its lengths carry. */
 export const usualUnit = (text: string): WritingUnit => {
-  const inches = text.match(/\d ?(?:in\b|")/g)?.length ?? 0;
-  const millimetres = text.match(/\d ?mm\b/g)?.length ?? 0;
+  const lengths = [...text.matchAll(/(?<=[:,[{]\s*)[^\s:,[\]{}"'][^:,[\]{}\n]*/g)].map(([value]) =>
+    value.trim(),
+  );
+  const inches = lengths.filter(isInchText).length;
+  const millimetres = lengths.filter((value) => isLengthText(value) && value.endsWith("mm")).length;
   return inches > millimetres ? "in" : "mm";
 };
 

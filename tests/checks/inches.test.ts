@@ -25,3 +25,17 @@ test("millimetres stay millimetres", () => {
   expect(found?.message).toContain("leave 16.05 mm between them");
   expect(found?.remedies[0]?.edits[0]?.text).toBe("22 mm");
 });
+
+test.each(['"PUMP 2"', "'GAUGE 3\"'", '"STOP"'])(
+  "the quotes of a legend are no inches: %s",
+  (legend) => {
+    const text = `markings:\n  - legend: { text: ${legend}, at: { x: 30 mm, y: 40 mm } }\n  - window: { at: { x: 30 mm, y: 40 mm }, width: 30 mm, height: 10 mm, layers: [face] }\n`;
+    const alone = `${text}components:\n  a: { part: toggle-6, at: { x: 60 mm, y: 40 mm }, legend: ${legend} }\n  b: { part: toggle-6, at: { x: 62 mm, y: 40 mm } }\n`;
+    const panel = checked(alone);
+    expect(panel.findings.length).toBeGreaterThan(0);
+    for (const { message, remedies } of panel.findings)
+      expect([message, ...remedies.map(({ title }) => title)].join(" ")).not.toMatch(
+        /\d in(?! face)\b/,
+      );
+  },
+);

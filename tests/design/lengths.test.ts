@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Field } from "../../src/design/field.ts";
 import { length } from "../../src/design/length-fields.ts";
+import { usualUnit } from "../../src/design/length-text.ts";
 import { angle, count, number } from "../../src/design/number-fields.ts";
 import { size } from "../../src/design/size-fields.ts";
 import { source } from "../../src/design/source.ts";
@@ -232,4 +233,13 @@ describe("bare numbers and counts", () => {
   test.each(["2.5", "two", "-1", "99999999999", ""])("count %s is refused", (text) => {
     expect(readingOf(count("a count"), text).kind).toBe("unread");
   });
+});
+
+test("a file is in the unit that most of its lengths carry, whatever its legends end with", () => {
+  const legends = ['"PUMP 2"', "'FLAP 15\"'", '"RANGE 3"', '"BAY 4"']
+    .map((legend, index) => `  l${index}: { part: toggle-6, legend: ${legend} }\n`)
+    .join("");
+  expect(usualUnit(`width: 420 mm # 3 in\n${legends}`)).toBe("mm");
+  expect(usualUnit('a: { x: 3/8 in, y: 5 3/4" }\nwidth: 146.05 mm\n')).toBe("in");
+  expect(usualUnit("size: [4 in, 3 in]\nheight: 3 modules\n")).toBe("in");
 });
