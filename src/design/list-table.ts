@@ -5,6 +5,7 @@ import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { BYTE_ORDER_MARK } from "../diagnostics/position.ts";
 import { LIST_CODES } from "./codes-of-lists.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
+import { MOST_LIST_CHARACTERS } from "./list-caps.ts";
 import { type Source, spanIn } from "./source.ts";
 
 export interface Cell {
@@ -23,9 +24,9 @@ export interface Table {
 export type ReadTable = Table | { readonly kind: "refused"; readonly finding: Finding };
 
 export const tableOf = (from: Source): ReadTable => {
-  if (from.text.length > MOST_CHARACTERS) {
+  if (from.text.length > MOST_LIST_CHARACTERS) {
     return refused(TEXT_CODES.tooLarge, {
-      message: `the list has ${from.text.length} characters; at most ${MOST_CHARACTERS} are read`,
+      message: `the list has ${from.text.length} characters; at most ${MOST_LIST_CHARACTERS} are read`,
       span: spanIn(from, 0, 0),
     });
   }
@@ -45,9 +46,6 @@ export const tableOf = (from: Source): ReadTable => {
     .filter(isNotEmpty);
   return { kind: "table", header, rows: rest };
 };
-
-/** A list of a thousand parts with notes. */
-const MOST_CHARACTERS = 262_144;
 
 const refused = (
   code: Parameters<typeof finding>[0],

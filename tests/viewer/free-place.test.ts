@@ -18,8 +18,15 @@ const idsOf = (layout: PanelLayout, entries: readonly string[]): ReadonlySet<str
     ...entries,
   ]);
 
-function placed(text: string, entries: readonly string[]) {
+/** As the page has it: without the shapes of letters and lines. */
+function pageLayout(text: string): PanelLayout {
   const layout = layoutOf(text);
+  const markings = layout.markings.map((one) => ({ ...one, fills: [], strokes: [] }));
+  return { ...layout, markings };
+}
+
+function placed(text: string, entries: readonly string[]) {
+  const layout = pageLayout(text);
   const place = freePlace(idsOf(layout, entries), layout, STEP);
   if (place === null) throw new Error("nothing of it lies on the sheet");
   return { layout, place };
@@ -85,7 +92,9 @@ describe("a copy goes to the nearest free place", () => {
     });
     expect(newTroubles(text, copied(text, ["lamp"]))).toEqual([]);
   });
+});
 
+describe("it goes as far as it must", () => {
   test("inside a border where there is room, and never on its line", () => {
     const text = panelText({
       height: "16 modules",
@@ -103,7 +112,26 @@ describe("a copy goes to the nearest free place", () => {
     expect(copy?.at.x).toBeLessThan(110);
   });
 
-  test("as far as it must: past a field of 130 lamps to the one free end of the sheet", () => {
+  test("never on a border's line, though that is the nearest place beside it", () => {
+    const text = panelText({
+      height: "16 modules",
+      stack: ["{ layer: metal, sheet: metal }"],
+      fixings: "",
+      components: [
+        "a: { part: led-5-bezel, at: { x: 60 mm, y: 70 mm } }",
+        "b: { part: led-5-bezel, at: { x: 92 mm, y: 70 mm } }",
+      ],
+      markings: [
+        "border: { around: [a], gap: 2 mm }",
+        "border: { name: wide, around: [a, b], gap: 12 mm, legend: BILGE }",
+      ],
+    });
+    expect(newTroubles(text, copied(text, ["a"]))).toEqual([]);
+    // The free legend of a title goes where its own letters have room too.
+    expect(newTroubles(text, copied(text, ["b"]))).toEqual([]);
+  });
+
+  test("past a field of 130 lamps to the one free end of the sheet", () => {
     const text = panelText({
       height: "20 modules",
       fixings: "",

@@ -54,6 +54,7 @@ texts.subscribe(() => {
 export const inHand = signal<InHand>({ kind: "nothing" });
 export const extras = signal<ReadonlySet<Extra>>(new Set());
 export const isSectionShown = signal(false);
+export const isDrawerOpen = signal(false);
 /** Read out by screen readers, and shown under the sheet: what was just done, or why it was not. */
 export const said = signal("");
 /** What was said of one design says nothing of the next. */

@@ -4,8 +4,6 @@
 // Pure: a layout and ids in, a shift in mm out.
 
 import { LEAST_RIM, LEAST_WEB } from "../../src/design/usual-values.ts";
-import { edgeExtent } from "../../src/geometry/edge.ts";
-import { edgesOf } from "../../src/geometry/edges.ts";
 import {
   type Extent,
   extent,
@@ -127,24 +125,28 @@ function openingPiece(
   };
 }
 
-/** Inside a border there is room; a line keeps clear what lies along it. */
+/** Of a border its line and its title: there is room inside it. By boxes alone, since the page has no letters' and lines' own shapes. */
 function markingPieces(marking: PlacedMarking): readonly Piece[] {
-  const { owner, kind, fills, strokes, words, box } = marking;
-  const isOpen = kind === "border" || kind === "bracket" || kind === "line" || kind === "arrow";
-  const boxes = isOpen
-    ? [
-        ...words,
-        ...fills.flatMap(({ outline, holes }) =>
-          [outline, ...holes].flatMap((contour) => edgesOf(contour).map(edgeExtent)),
-        ),
-        ...strokes.flatMap(({ path, width }) =>
-          edgesOf(path).map((edge) => grownExtent(edgeExtent(edge), width / 2)),
-        ),
-      ]
-    : [box];
+  const { owner, kind, words, box, strokeWidth } = marking;
+  const boxes = kind === "border" ? [...words, ...bandsOf(box, words[0], strokeWidth)] : [box];
   return boxes.map(
     (one): Piece => ({ owner, kind: "marking", box: one, hand: "none", ...ON_FACE }),
   );
+}
+
+/** The four sides of a border; its title stands with its middle on the upper one. */
+function bandsOf(
+  { minX, minY, maxX, maxY }: Extent,
+  title: Extent | undefined,
+  width: number,
+): readonly Extent[] {
+  const top = title === undefined ? maxY : Math.min(maxY, (title.minY + title.maxY + width) / 2);
+  return [
+    extent(minX, minY, minX + width, top),
+    extent(maxX - width, minY, maxX, top),
+    extent(minX, minY, maxX, minY + width),
+    extent(minX, top - width, maxX, top),
+  ];
 }
 
 /** Between bodies, and between a marking and whatever else: a little more than nothing, so that each is seen by itself. */

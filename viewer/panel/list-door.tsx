@@ -1,12 +1,14 @@
 // The other door: a component list, pasted or dropped as CSV, becomes a panel text that is opened in the page.
 
-import { signal } from "@preact/signals";
+import { signal, useSignal, useSignalEffect } from "@preact/signals";
 import type { JSX, RefObject } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import { askPanel } from "../core-client.ts";
+import { askPanel, giveUpQuestions } from "../core-client.ts";
 import { openMade } from "../files/opening.ts";
 import { FoundLines } from "./list-found.tsx";
-import { found, isListOpen, list, madeOfList } from "./list-state.ts";
+import { RestOfList } from "./list-rest.tsx";
+import { found, isListOpen, list, madeOfList, restOfList, takeList } from "./list-state.ts";
+import { splitList } from "./long-list.ts";
 import type { MountChoice } from "./panel-messages.ts";
 
 const panelName = signal("new-panel");
@@ -16,21 +18,19 @@ const mount = signal("console-rail");
 /** As it is written; empty: the usual one. */
 const width = signal("");
 const trouble = signal("");
+const isArranging = signal(false);
 
 /** A few lines that show the columns. */
 const SAMPLE =
   "part,quantity,legend,group,note\ntoggle-6,2,MAIN; AUX,Power,\nled-5-bezel,1,ON,Power,";
 const NAME = /^[a-z][a-z0-9-]*$/;
 
-export function ListDoor(): JSX.Element | null {
+export function ListDoor(): JSX.Element {
   const field = useRef<HTMLTextAreaElement>(null);
-  const isOpen = isListOpen.value;
   useEffect(() => {
-    if (!isOpen) return;
     field.current?.focus();
     if (mounts.value.length === 0) void askMounts();
-  }, [isOpen]);
-  if (!isOpen) return null;
+  }, []);
   return (
     <section
       class="list-door"
@@ -44,9 +44,10 @@ export function ListDoor(): JSX.Element | null {
         legend, group, note.
       </p>
       <ListField field={field} />
+      <RestOfList />
       <p class="fields">
         <PanelFields />
-        <button type="button" onClick={() => void arrange()}>
+        <button type="button" disabled={isArranging.value} onClick={() => void arrange()}>
           Arrange it
         </button>
         <button
@@ -85,12 +86,27 @@ function ListField({
         spellcheck={false}
         placeholder={SAMPLE}
         value={list.value}
+        onPaste={pasted}
         onInput={(event) => {
           list.value = event.currentTarget.value;
         }}
       />
     </label>
   );
+}
+
+/** What is too long for the field never comes into it: setting its lines would stop the page. */
+function pasted(event: ClipboardEvent): void {
+  const field = event.target;
+  if (!(field instanceof HTMLTextAreaElement)) return;
+  const text = event.clipboardData?.getData("text/plain") ?? "";
+  const { value, selectionStart, selectionEnd } = field;
+  const [before, after] = [value.slice(0, selectionStart), value.slice(selectionEnd)];
+  const whole = `${before}${text}${after}`;
+  if (splitList(whole).rest === "") return;
+  event.preventDefault();
+  // What replaces all of the field is another list; the rest of the one before goes with it.
+  takeList(before === "" && after === "" ? whole : `${whole}${restOfList.value}`);
 }
 
 /** What the list does not say of the panel. */
@@ -124,9 +140,34 @@ function PanelFields(): JSX.Element {
 function Outcome(): JSX.Element {
   return (
     <div role="status">
+      <Arranging />
       {trouble.value}
       <FoundLines />
     </div>
+  );
+}
+
+/** Less than this nobody waits for, ms. */
+const PATIENCE = 500;
+
+function Arranging(): JSX.Element | null {
+  const isLong = useSignal(false);
+  useSignalEffect(() => {
+    isLong.value = false;
+    if (!isArranging.value) return;
+    const timer = setTimeout(() => {
+      isLong.value = true;
+    }, PATIENCE);
+    return () => clearTimeout(timer);
+  });
+  if (!isLong.value) return null;
+  return (
+    <p>
+      <progress aria-label="Arranging the list" />{" "}
+      <button type="button" onClick={giveUpQuestions}>
+        Give it up
+      </button>
+    </p>
   );
 }
 
@@ -177,7 +218,7 @@ async function askMounts(): Promise<void> {
 }
 
 async function takeFile(file: File): Promise<void> {
-  list.value = await file.text();
+  takeList(await file.text());
   const name = file.name.replace(/\.[^.]*$/, "").toLowerCase();
   if (NAME.test(name)) panelName.value = name;
 }
@@ -196,6 +237,8 @@ async function arrange(): Promise<void> {
     trouble.value = `"${wanted}" is no width in millimetres, such as 160 or 152.4.`;
     return;
   }
+  if (isArranging.value) return;
+  isArranging.value = true;
   const answer = await askPanel({
     kind: "arrange",
     list: list.value,
@@ -204,6 +247,7 @@ async function arrange(): Promise<void> {
     width: wanted === "" ? null : Number(wanted),
     isLit: isLit.value,
   });
+  isArranging.value = false;
   if (answer.kind === "failed") trouble.value = answer.why;
   if (answer.kind !== "arranged") return;
   if (answer.text === null) {

@@ -34,12 +34,25 @@ export function FoundInList(): JSX.Element | null {
   );
 }
 
-export const FoundLines = (): JSX.Element => (
-  <ul>
-    {found.value.map(({ finding, line }) => (
-      <li key={`${finding.span.start} ${finding.message}`}>
-        line {line}: {finding.message}
-      </li>
-    ))}
-  </ul>
-);
+/** Nobody reads more of them at once; the rest stands there when these are mended. */
+const MOST_SHOWN = 100;
+
+export function FoundLines(): JSX.Element {
+  const all = found.value;
+  return (
+    <>
+      <ul>
+        {all.slice(0, MOST_SHOWN).map(({ finding, line }) => (
+          <li key={`${finding.span.start} ${finding.message}`}>
+            line {line}: {finding.message}
+          </li>
+        ))}
+      </ul>
+      {all.length > MOST_SHOWN && (
+        <p>
+          These are the first {MOST_SHOWN} of {all.length}: mend them, and arrange the list again.
+        </p>
+      )}
+    </>
+  );
+}

@@ -7,14 +7,20 @@ import { choosePanel, findings, panel, panels, progress, unread } from "../desk.
 import { unreadWords } from "../kept-panels.ts";
 import { LayerList } from "../layer-list.tsx";
 import { PhotoBehindDoor, PhotoButton } from "../photo/photo-door.tsx";
-import { type Extra, extras, isSectionShown, showExtra, sight } from "./board.ts";
+import { behindDoor } from "./behind-door.tsx";
+import { type Extra, extras, isDrawerOpen, isSectionShown, showExtra, sight } from "./board.ts";
 import { BoardView } from "./board-view.tsx";
-import { ListDoor } from "./list-door.tsx";
 import { FoundInList } from "./list-found.tsx";
-import { isDrawerOpen, PartsDrawer } from "./parts-drawer.tsx";
+import { isListOpen } from "./list-state.ts";
 import { SectionPane } from "./section-pane.tsx";
 import { Ticket } from "./ticket.tsx";
 import "./unread.css";
+
+const ListDoor = behindDoor(isListOpen, async () => (await import("./list-door.tsx")).ListDoor);
+const PartsDrawer = behindDoor(
+  isDrawerOpen,
+  async () => (await import("./parts-drawer.tsx")).PartsDrawer,
+);
 
 export function PanelView(): JSX.Element {
   const view = useRef<HTMLDivElement>(null);

@@ -7,19 +7,17 @@ import { useEffect, useRef } from "preact/hooks";
 import { extentHeight, extentWidth, grownExtent } from "../../src/geometry/extent.ts";
 import { askPanel } from "../core-client.ts";
 import { panel } from "../desk.ts";
-import { inHand, say } from "./board.ts";
+import { inHand, isDrawerOpen, say } from "./board.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { matching } from "./part-card.ts";
 
 const cards = signal<readonly PartCard[]>([]);
 const search = signal("");
-export const isDrawerOpen = signal(false);
 
 /** More than these are not drawn: another word narrows the search. */
 const MOST = 60;
 
-export function PartsDrawer({ toSheet }: { readonly toSheet: () => void }): JSX.Element | null {
-  if (!isDrawerOpen.value) return null;
+export function PartsDrawer({ toSheet }: { readonly toSheet: () => void }): JSX.Element {
   const close = (): void => {
     isDrawerOpen.value = false;
     toSheet();
