@@ -1,27 +1,20 @@
 // The sheet of paper that lay on a photographed panel, moved and turned on the panel in a real browser, by keys and by pointer.
 // It lay as the camera saw it (tests/support/panel-photograph.ts): once it is back there, the holes must lie on their places.
 
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
 import { graveAxeFindings } from "../support/axe.ts";
-import { launchBrowser } from "../support/browser.ts";
 import { restingBox, strike } from "../support/panel-bench.ts";
 import {
   openDrawer,
   PHOTOGRAPH,
-  photoBench,
+  photoBenches,
   TEXT,
   textOf,
   worstError,
 } from "../support/photo-bench.ts";
 
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-
-afterAll(() => browser?.close());
+const bench = photoBenches();
 
 const PATIENCE = 120_000;
 
@@ -48,10 +41,9 @@ const paperAt = (at: string, turn: string): string => `${TEXT}photo:
 const areOnPlace = async (page: Page): Promise<boolean> => (await worstError(page)) < 0.5;
 
 const benchWith = async (text: string) => {
-  const bench = await photoBench(browser, text);
-  onTestFinished(bench.close);
-  await openDrawer(bench.page);
-  return bench;
+  const opened = await bench(text);
+  await openDrawer(opened.page);
+  return opened;
 };
 
 test(
@@ -64,7 +56,7 @@ test(
     // The panel has the keys now.
     await page.locator(".board:focus").waitFor();
     await strike(page, [
-      "Shift+Comma",
+      "Shift+PageUp",
       "ArrowLeft",
       "ArrowLeft",
       "Shift+ArrowLeft",

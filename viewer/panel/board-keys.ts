@@ -9,6 +9,7 @@ import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
 import { type Deeds, withDeeds } from "./deeds-door.ts";
 import { giveUp, nudge, settleNudge } from "./dragging.ts";
 import { keepPick, pickWithKept } from "./kept-picks.ts";
+import { latinKey } from "./latin-key.ts";
 import type { Shift } from "./snap.ts";
 
 /** Ten small steps: half a millimetre becomes five. */
@@ -60,7 +61,7 @@ const PAN = 40;
 function commanded(event: KeyboardEvent): boolean {
   if (!(event.ctrlKey || event.metaKey)) return false;
   settleNudge();
-  switch (event.key.toLowerCase()) {
+  switch (latinKey(event)) {
     case "z":
       inTurn(event.shiftKey ? redone : undone);
       return true;
@@ -130,7 +131,7 @@ function pressed(event: KeyboardEvent, keys: BoardKeys): boolean {
       sight.value = null;
     },
   };
-  const act = acts[event.key.length === 1 ? event.key.toLowerCase() : event.key];
+  const act = acts[latinKey(event)];
   if (act === undefined) return false;
   if (event.key !== "Escape") settleNudge();
   act();

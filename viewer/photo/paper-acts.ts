@@ -41,7 +41,7 @@ export function takePaper(): boolean {
   }
   paperKey.value = keyOfPaper;
   say(
-    "The sheet of paper is in hand: draw it where it lay, or turn it by its round grip. Arrow keys move it, comma and full stop turn it, with Shift ten times as far; Escape puts it down.",
+    "The sheet of paper is in hand: draw it where it lay, or turn it by its round grip. Arrow keys move it, Page Up turns it counter-clockwise and Page Down clockwise, with Shift ten times as far; Escape puts it down.",
   );
   return true;
 }
@@ -125,8 +125,8 @@ const ARROWS: Readonly<Record<string, { readonly x: number; readonly y: number }
   ArrowDown: { x: 0, y: -1 },
 };
 
-/** Counter-clockwise is more. By the key's place: what Shift makes of it differs from keyboard to keyboard. */
-const TURNS: Readonly<Record<string, number>> = { Comma: 1, Period: -1 };
+/** Counter-clockwise is more. Keys that every keyboard has, and that Shift makes nothing else of. */
+const TURNS: Readonly<Record<string, number>> = { PageUp: 1, PageDown: -1 };
 const LARGE = 10;
 
 function keyOfPaper(event: KeyboardEvent): boolean {
@@ -137,7 +137,7 @@ function keyOfPaper(event: KeyboardEvent): boolean {
     return false;
   }
   const arrow = ARROWS[event.key];
-  const turn = TURNS[event.code];
+  const turn = TURNS[event.key];
   const steps = event.shiftKey ? LARGE : 1;
   const far = gridStep.value * steps;
   if (arrow !== undefined)
