@@ -138,12 +138,23 @@ async function takeChanges(): Promise<void> {
 }
 
 const takeState = ({ isReadOnly, locked, troubles }: StoredDesign): void => {
+  const lifted = [...locks.value.files].filter(([file]) => !isReadOnly && !locked.has(file));
   locks.value = {
     design: isReadOnly ? "this design was opened read-only" : null,
     files: locked,
   };
   storeTroubles.value = troubles;
+  // What was refused for a lock is no news once it is gone.
+  const { kind, words } = fileNews.value ?? { kind: "done", words: "" };
+  if (kind === "refused" && lifted.some(([, why]) => words.includes(why)))
+    tell(`${lifted.map(([file]) => file).join(", ")} can be written again.`);
 };
+
+/** What can be written may have changed since it was last asked for. */
+async function lookForLocks(): Promise<void> {
+  const loaded = await store.value?.load();
+  if (loaded?.kind === "loaded") takeState(loaded.design);
+}
 
 function takeOver(theirs: Pick<StoredDesign, "texts">): void {
   const found = reconcile({ stored: stored.value, mine: texts.value, theirs: theirs.texts });
@@ -218,9 +229,11 @@ async function trySave(): Promise<boolean> {
       return false;
     case "refused":
       refuse(`Not saved: ${unstopped(outcome.why)}. Nothing is lost: the edits are still here.`);
+      await lookForLocks();
       return false;
     case "saved":
       stored.value = new Map([...stored.value, ...changes.map(writtenPair)]);
+      if (locks.value.files.size > 0) await lookForLocks();
       tell(`${outcome.how}: ${changes.map(({ file }) => file).join(", ")}`);
       return false;
     case "changed-outside": {
