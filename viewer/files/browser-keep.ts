@@ -1,7 +1,7 @@
 // What the browser keeps for the page (W3C IndexedDB): recovery copies and snapshots, whole records by their key. Each
 // call opens, works and closes, so that no window stands in another's way.
 
-export type KeepName = "recovery" | "recovery-bytes" | "snapshots";
+export type KeepName = "recovery" | "recovery-bytes" | "snapshots" | "snapshot-bytes";
 
 export async function keep(name: KeepName, record: object): Promise<void> {
   await work(name, "readwrite", (store) => store.put(record));
@@ -21,7 +21,13 @@ export async function kept(name: KeepName): Promise<readonly unknown[]> {
 export const keptAt = (name: KeepName, key: string): Promise<unknown> =>
   work(name, "readonly", (store) => store.get(key));
 
-const NAMES: readonly KeepName[] = ["recovery", "recovery-bytes", "snapshots"];
+/** Keys alone, where records are large. */
+export async function keptKeys(name: KeepName): Promise<readonly string[]> {
+  const found = await work(name, "readonly", (store) => store.getAllKeys());
+  return Array.isArray(found) ? found.filter((key) => typeof key === "string") : [];
+}
+
+const NAMES: readonly KeepName[] = ["recovery", "recovery-bytes", "snapshots", "snapshot-bytes"];
 
 async function work(
   name: KeepName,
@@ -41,7 +47,7 @@ async function work(
 }
 
 function opened(): Promise<IDBDatabase> {
-  const request = indexedDB.open("consolewright", 2);
+  const request = indexedDB.open("consolewright", 3);
   request.addEventListener("upgradeneeded", () => {
     // What an earlier version of the page has kept stays.
     const there = request.result.objectStoreNames;

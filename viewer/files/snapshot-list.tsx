@@ -3,8 +3,11 @@
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import { texts } from "../desk.ts";
+import { giveFile } from "./give-file.ts";
+import { heldWords } from "./snapshot-held-words.ts";
+import { type HeldContent, MOST_SNAPSHOT_BYTES } from "./snapshot-plan.ts";
 import { bringBack, removeSnapshot, type Snapshot, snapshots, takeSnapshot } from "./snapshots.ts";
-import { store } from "./stored-state.ts";
+import { refuse, store } from "./stored-state.ts";
 import { TextDifferences } from "./text-differences.tsx";
 
 export function SnapshotList(): JSX.Element | null {
@@ -54,8 +57,8 @@ function OpenList(): JSX.Element {
         </button>
       </form>
       <p>
-        Kept in this browser, not in the design's folder: the texts alone, without shapes and
-        photographs.
+        Kept in this browser, not in the design's folder: the texts, and the shapes and photographs
+        that they name, {MOST_SNAPSHOT_BYTES / 1_000_000} MB of them at most for all snapshots.
       </p>
       <ul>
         {snapshots.value.map((snapshot) => (
@@ -71,7 +74,8 @@ function SnapshotItem({ snapshot }: { readonly snapshot: Snapshot }): JSX.Elemen
   const { name, when } = snapshot;
   return (
     <li>
-      <b>{name}</b> <small>{new Date(when).toLocaleString()}</small>
+      <b>{name}</b> <small>{new Date(when).toLocaleString()}</small>{" "}
+      <small>{heldWords(snapshot)}</small>
       <div>
         <button
           type="button"
@@ -88,7 +92,7 @@ function SnapshotItem({ snapshot }: { readonly snapshot: Snapshot }): JSX.Elemen
           type="button"
           class="act"
           aria-label={`Bring back: ${name}`}
-          onClick={() => bringBack(snapshot)}
+          onClick={() => void bringBack(snapshot)}
         >
           Bring back
         </button>
@@ -106,13 +110,31 @@ function SnapshotItem({ snapshot }: { readonly snapshot: Snapshot }): JSX.Elemen
   );
 }
 
+const saveContent = async (path: string, content: HeldContent): Promise<void> => {
+  const { contentAt } = await import("./snapshot-bytes.ts");
+  const bytes = await contentAt(content).catch(() => null);
+  if (bytes === null) refuse(`${path} is not kept any more`);
+  else giveFile(path.split("/").at(-1) ?? path, bytes);
+};
+
 function Comparison({ snapshot }: { readonly snapshot: Snapshot }): JSX.Element {
   const files = [...new Set([...snapshot.texts.keys(), ...texts.value.keys()])]
     .toSorted()
     .filter((file) => snapshot.texts.get(file) !== texts.value.get(file));
-  if (files.length === 0) return <p>Nothing differs from what is on the desk.</p>;
+  const held = [...(snapshot.files ?? [])];
   return (
     <div class="both">
+      {files.length === 0 && <p>No text differs from what is on the desk.</p>}
+      {held.map(([path, content]) => (
+        <button
+          key={path}
+          type="button"
+          class="act"
+          onClick={() => void saveContent(path, content)}
+        >
+          {`Save ${path} of the snapshot`}
+        </button>
+      ))}
       {files.map((file) => (
         <TextDifferences
           key={file}

@@ -1,15 +1,16 @@
-// Named snapshots of a design's texts, kept in this browser: made, listed, compared with what is on the desk, brought
-// back as one step that undo takes back, and removed.
+// Named snapshots of a design, kept in this browser: its texts, and the shapes and photographs that they name. Made, listed,
+// compared with what is on the desk, brought back as one step that undo takes back, and removed.
 
 import { signal } from "@preact/signals";
 import type { DesignTexts } from "../core-messages.ts";
-import { carryOut, texts } from "../desk.ts";
+import { binaries, carryOut, texts } from "../desk.ts";
 import { locks } from "../locks.ts";
 import { forget, keep, kept } from "./browser-keep.ts";
+import type { HeldContents, SnapshotFiles } from "./snapshot-plan.ts";
 import { refuse, store, tell } from "./stored-state.ts";
 import { textMove } from "./text-move.ts";
 
-export interface Snapshot {
+export interface Snapshot extends SnapshotFiles {
   readonly key: string;
   readonly design: string;
   readonly name: string;
@@ -24,35 +25,47 @@ export const snapshots = signal<readonly Snapshot[]>([]);
 export async function findSnapshots(): Promise<void> {
   const design = store.value?.id;
   // A browser that keeps nothing has none; keeping one says why.
-  const records: readonly unknown[] = await kept("snapshots").catch(() => []);
-  snapshots.value = records
-    .filter(isSnapshot)
+  const all = await allSnapshots().catch(() => []);
+  snapshots.value = all
     .filter((snapshot) => snapshot.design === design)
     .toSorted((a, b) => b.when - a.when);
 }
 
+const allSnapshots = async (): Promise<readonly Snapshot[]> =>
+  (await kept("snapshots")).flatMap(snapshotOf);
+
 export async function takeSnapshot(name: string): Promise<void> {
   const design = store.value?.id;
   if (design === undefined) return;
-  const when = Date.now();
-  const snapshot: Snapshot = {
-    key: `snapshot ${crypto.randomUUID()}`,
-    design,
-    name,
-    when,
-    texts: texts.value,
-  };
+  // As it is now: keeping the files takes its time.
+  const now = { when: Date.now(), texts: texts.value };
   try {
-    await keep("snapshots", snapshot);
-    tell(`Kept as "${name}"`);
+    await alone(async () => {
+      const { files, leftOut } = await keptFiles();
+      const key = `snapshot ${crypto.randomUUID()}`;
+      await keep("snapshots", { key, design, name, ...now, files, leftOut });
+      tell(`Kept as "${name}"${leftOut.length === 0 ? "" : `, without ${leftOut.join(", ")}`}`);
+    });
   } catch (reason) {
     refuse(`"${name}" was not kept: ${reason instanceof Error ? reason.message : reason}`);
   }
   await findSnapshots();
 }
 
-/** Files that the snapshot does not have stay as they are. */
-export function bringBack({ name, texts: then }: Snapshot): void {
+/** Files before the snapshot: none speaks of what is not there. */
+const keptFiles = async (): Promise<SnapshotFiles> => {
+  const held = binaries.value;
+  if (held.size === 0) return { files: new Map(), leftOut: [] };
+  const { keepContents } = await import("./snapshot-bytes.ts");
+  return keepContents(held, heldBy(await allSnapshots()));
+};
+
+const heldBy = (all: readonly Snapshot[]): readonly HeldContents[] =>
+  all.flatMap(({ files }) => (files === null ? [] : [files]));
+
+/** Texts as one step; files that are not there now beside them. Files that the snapshot does not have stay as they are. */
+export async function bringBack(snapshot: Snapshot): Promise<void> {
+  const { name, texts: then } = snapshot;
   if (locks.value.design !== null) {
     refuse(`"${name}" was not brought back: ${locks.value.design}.`);
     return;
@@ -63,20 +76,51 @@ export function bringBack({ name, texts: then }: Snapshot): void {
     .filter(([file]) => !locked.includes(file))
     .map(([file, text]) => textMove(file, texts.value.get(file) ?? null, text));
   carryOut(moves, `bring back "${name}"`);
-  const left = locked.length === 0 ? "" : `; left as they are, read-only: ${locked.join(", ")}`;
-  tell(
-    moves.length === 0
-      ? `Nothing to bring back from "${name}"${left}`
-      : `Brought back "${name}": ${moves.map(({ file }) => file).join(", ")}${left}`,
-  );
+  const { back, stays } = await broughtFiles(snapshot);
+  const brought = [...moves.map(({ file }) => file), ...back];
+  const left = [
+    ...(locked.length === 0 ? [] : [`left as they are, read-only: ${locked.join(", ")}`]),
+    ...stays,
+  ];
+  const what =
+    brought.length === 0
+      ? `Nothing to bring back from "${name}"`
+      : `Brought back "${name}": ${brought.join(", ")}`;
+  tell([what, ...left].join("; "));
 }
 
+/** Loaded where there is something to bring back or to miss. */
+const broughtFiles = async (
+  snapshot: Snapshot,
+): Promise<{ readonly back: readonly string[]; readonly stays: readonly string[] }> => {
+  const { files, leftOut } = snapshot;
+  if ((files?.size ?? 0) + leftOut.length === 0) return { back: [], stays: [] };
+  const { bringFilesBack } = await import("./snapshot-files-back.ts");
+  return bringFilesBack(snapshot);
+};
+
 export async function removeSnapshot({ key }: Snapshot): Promise<void> {
-  await forget("snapshots", key).catch(() => undefined);
+  await alone(async () => {
+    await forget("snapshots", key);
+    const { sweepContents } = await import("./snapshot-bytes.ts");
+    await sweepContents(heldBy(await allSnapshots()));
+  }).catch(() => undefined);
   await findSnapshots();
 }
 
-const isSnapshot = (value: unknown): value is Snapshot =>
+/** One window at a time: none takes out a content that another is about to count on. Not on plain http from afar. */
+const alone = async (work: () => Promise<void>): Promise<void> => {
+  if (navigator.locks === undefined) await work();
+  else await navigator.locks.request("consolewright snapshots", work);
+};
+
+/** Records of this page's own making; the first version kept no files and said nothing of them. */
+const snapshotOf = (value: unknown): readonly Snapshot[] =>
+  isSnapshot(value) ? [{ ...value, files: value.files ?? null, leftOut: value.leftOut ?? [] }] : [];
+
+type FirstSnapshot = Omit<Snapshot, keyof SnapshotFiles> & Partial<SnapshotFiles>;
+
+const isSnapshot = (value: unknown): value is FirstSnapshot =>
   typeof value === "object" &&
   value !== null &&
   "texts" in value &&
