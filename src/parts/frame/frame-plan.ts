@@ -16,7 +16,7 @@ import { leastReach } from "./rail-reach.ts";
 import { ribBoards } from "./rib-boards.ts";
 import type { SizedFrame } from "./sized-frame.ts";
 import { stepEdge } from "./steps.ts";
-import { topStrips, withoutStrips } from "./top-strips.ts";
+import { type OpenBeside, topStrips, withoutStrips } from "./top-strips.ts";
 
 export interface FramePlan {
   /** Ends the ids of its parts where there are several units or sections. */
@@ -34,6 +34,8 @@ export interface FramePlan {
   readonly below: { readonly along: Span; readonly up: Span };
   /** Lengths of the gaps that no strip closes. */
   readonly leftOpen: readonly number[];
+  /** What stays open at the ends of strips. */
+  readonly openBeside: readonly OpenBeside[];
   /** Null where there is none. */
   readonly kneeRoom: KneeRoom | null;
 }
@@ -120,6 +122,7 @@ export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): Fram
       up: { from: design.toe + thickness, to: Math.min(...corners.map(({ y }) => y)) },
     },
     leftOpen: strips.open,
+    openBeside: strips.beside,
     kneeRoom:
       knees === null ? null : { planned: knees.planned, deep: knees.deepest, high: knees.room },
   };

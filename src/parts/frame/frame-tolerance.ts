@@ -11,3 +11,15 @@ export const upright = 1e-9;
 
 /** Of a way along an edge: areas are worked out on a grid of a thousandth of a millimetre, and an edge that is shared is none. */
 export const onEdge = 1e-2;
+
+/**
+ * Sine of 15 degrees: lines that turn off less from one another meet about four times as far away as they lie apart, beyond the
+ * ends of the bays that they run along; no board stands there.
+ */
+export const nearlySideBySide = 0.26;
+
+/**
+ * Strips whose lengths differ by no more are as long as one another: each is trimmed in half millimetres and by the gaps at its ends,
+ * and a builder sees no difference in a top of hundreds of millimetres.
+ */
+export const noLonger = 5;

@@ -7,7 +7,7 @@ import type { Direction } from "../../geometry/trigonometry.ts";
 import type { Board } from "./board.ts";
 import { type FrameBay, faceHeight, inBay } from "./frame-bay.ts";
 import { endWeb, GAP } from "./frame-practice.ts";
-import { offPlane } from "./frame-tolerance.ts";
+import { nearlySideBySide, offPlane } from "./frame-tolerance.ts";
 import type { PlanOptions } from "./plan-options.ts";
 import { between, leftOf, stepped } from "./profile.ts";
 
@@ -150,10 +150,7 @@ const isAlong = (along: Direction, from: Point, to: Point): boolean =>
 /** null where they run side by side, or so nearly that they meet far off. */
 export const meeting = (one: Line, other: Line): Point | null => {
   const turn = one.along.x * other.along.y - one.along.y * other.along.x;
-  if (Math.abs(turn) < NEARLY_SIDE_BY_SIDE) return null;
+  if (Math.abs(turn) < nearlySideBySide) return null;
   const [x, y] = [other.at.x - one.at.x, other.at.y - one.at.y];
   return stepped(one.at, one.along, (x * other.along.y - y * other.along.x) / turn);
 };
-
-/** Sine of 15 degrees. */
-const NEARLY_SIDE_BY_SIDE = 0.26;

@@ -8,7 +8,12 @@ import { GAP, SHORTEST_STRIP } from "./frame-practice.ts";
 import { between, stepped } from "./profile.ts";
 
 export type Strip =
-  | { readonly kind: "strip"; readonly run: Pick<Board, "at" | "along" | "length"> }
+  | {
+      readonly kind: "strip";
+      readonly run: Pick<Board, "at" | "along" | "length">;
+      /** What stays open at its ends, where it gives way to the room of a bay and no board closes it; widths along the run. */
+      readonly beside: readonly number[];
+    }
   /** Too short for a strip. */
   | { readonly kind: "open"; readonly gap: number }
   /** Nothing to close. */
@@ -16,7 +21,10 @@ export type Strip =
 
 export interface StripRoom {
   readonly thickness: number;
-  readonly inTheWay: readonly (readonly Point[])[];
+  /** Rooms of bays: a strip gives way to them, and they close nothing. */
+  readonly rooms: readonly (readonly Point[])[];
+  /** Sections of boards, which close what they stand in. */
+  readonly boards: readonly (readonly Point[])[];
 }
 
 /** Trimmed in steps of this, and a gap of two of them is as good as closed: 1 mm a side. */
@@ -30,18 +38,30 @@ export const isClosed = (from: Point, to: Point): boolean =>
 export const stripBetween = (from: Point, to: Point, room: StripRoom): Strip => {
   if (isClosed(from, to)) return { kind: "closed" };
   const { along, length } = between(from, to);
-  const isFree = (low: number, high: number): boolean => {
+  const meets = (low: number, high: number, others: StripRoom["rooms"]): boolean => {
     const section = boardSection(
       { at: from, along, faces: "left" },
       { from: low, to: high },
       { thickness: room.thickness, more: GAP },
     );
-    return !room.inTheWay.some((other) => convexMeet(section, other));
+    return others.some((other) => convexMeet(section, other));
   };
+  const isFree = (low: number, high: number): boolean =>
+    !meets(low, high, room.rooms) && !meets(low, high, room.boards);
+  const openFrom = (low: number, high: number): number =>
+    STEP * stepsBetween(low, high).filter((at) => !meets(at, at + STEP, room.boards)).length;
   let low = GAP;
   let high = length - GAP;
   while (low + STEP < high && !isFree(low, low + STEP)) low += STEP;
   while (low + STEP < high && !isFree(high - STEP, high)) high -= STEP;
   if (high - low < SHORTEST_STRIP || !isFree(low, high)) return { kind: "open", gap: length };
-  return { kind: "strip", run: { at: stepped(from, along, low), along, length: high - low } };
+  const ends = [openFrom(0, low), openFrom(high, length)];
+  return {
+    kind: "strip",
+    run: { at: stepped(from, along, low), along, length: high - low },
+    beside: ends.filter((gap) => gap > CLOSED),
+  };
 };
+
+const stepsBetween = (low: number, high: number): readonly number[] =>
+  Array.from({ length: Math.floor((high - low) / STEP) }, (_, index) => low + index * STEP);
