@@ -59,7 +59,11 @@ describe("bays whose ribs want the same place", () => {
       .map(({ message }) => message);
 
   test("one within another", () => {
-    expect(saidOf("[700, 110, 800]")[0]).toContain("Move one of them along");
+    // 571.5 long, from 480 on to 1051.5: the second begins 351.5 before that.
+    expect(saidOf("[700, 110, 800]")).toEqual([
+      "left and right: their ribs, 60 mm below the room of the panels, want the same place: 351.5 mm of it, and 0 mm can be shared. at: [1051.5, 110, 800] (right) parts them.",
+    ]);
+    expect(saidOf("[1051.5, 110, 800]")).toEqual([]);
   });
 });
 

@@ -18,6 +18,8 @@ import type { FrameSheet } from "../../parts/frame/planned-frame.ts";
 import { keyRemedy } from "../key-remedy.ts";
 import { neededLength } from "../needed-length.ts";
 import { lengthWords, measureMm, millimetres } from "../words.ts";
+import { bayMoveRemedy, movedBay } from "./moved-bay.ts";
+import { partingMove } from "./parting-move.ts";
 import { raisedBays, raising } from "./raising.ts";
 
 export interface NotCarriedScene {
@@ -49,13 +51,37 @@ const findingOf = (fault: CarryingFault, scene: NotCarriedScene): Finding => {
     case "crossing": {
       const { bay, other } = fault;
       return finding(BAYS_CROSS, {
-        message: `${bay.id} and ${other.id}: their ribs, ${decimal(design.ribs.web, 2)} mm below the room of the panels, want the same place. Move one of them along, or give it less depth.`,
+        ...crossingWords(fault, scene),
+        source: { kind: "geometry", name: "the ribs of two bays lie apart" },
         span: spanOf(other.design.written, "at"),
         related: [{ what: bay.id, span: spanOf(bay.design.written, "at") }],
         subjects: [bay.id, other.id],
       });
     }
   }
+};
+
+/** How much of one place they want is how far the second has to move, the shortest way that was found to part them. */
+const crossingWords = (
+  { bay, other }: CarryingFault & { readonly kind: "crossing" },
+  scene: NotCarriedScene,
+): Worded => {
+  const { layout, sheet, texts } = scene;
+  const want = `${bay.id} and ${other.id}: their ribs, ${decimal(sheet.design.ribs.web, 2)} mm below the room of the panels, want the same place`;
+  const move = partingMove({
+    bay: other,
+    farthest: bay.length + other.length,
+    works: (tried) => triedWith(movedBay(layout, other.id, tried), { bay: other }, scene).works,
+  });
+  if (move === null) return { message: `${want}. Move one of them along, or give it less depth.` };
+  const remedy = bayMoveRemedy(other, move, texts);
+  const shared = Math.abs(move.by);
+  return {
+    message: `${want}: ${millimetres(shared, 0)} of it, and 0 mm can be shared. ${remedy.title} parts them.`,
+    measured: measureMm(shared),
+    limit: measureMm(0),
+    remedies: [remedy],
+  };
 };
 
 type Worded = Pick<FindingParts, "message" | "measured" | "limit" | "remedies">;
@@ -167,10 +193,10 @@ interface Tried {
   readonly meets: readonly string[];
 }
 
-/** Other bays may have faults of their own; what crosses is known once those are gone. */
+/** `kind`: the fault that is to go; any of the bay's where it is not said. Other bays may have faults of their own; what crosses is known once those are gone. */
 const triedWith = (
   layout: ConsoleLayout,
-  { bay: { id }, kind }: { readonly bay: BayLayout; readonly kind: BayFault["kind"] },
+  { bay: { id }, kind }: { readonly bay: BayLayout; readonly kind?: BayFault["kind"] },
   { sheet: { design, thickness } }: NotCarriedScene,
 ): Tried => {
   const carried = carriedBays(layout, design, thickness);
@@ -181,7 +207,10 @@ const triedWith = (
     return bay.id === id ? [other.id] : other.id === id ? [bay.id] : [];
   });
   const isStill = carried.faults.some(
-    (fault) => fault.kind === "bay" && fault.bay.id === id && fault.fault.kind === kind,
+    (fault) =>
+      fault.kind === "bay" &&
+      fault.bay.id === id &&
+      (kind === undefined || fault.fault.kind === kind),
   );
   return { works: meets.length === 0 && !isStill, meets };
 };
