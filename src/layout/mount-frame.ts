@@ -69,7 +69,7 @@ const tooSmall = (design: PanelDesign, mount: Mount, finished: Extent): Finding 
   const key = extentHeight(finished) <= 2 * mount.corner ? "height" : "width";
   const left = key === "height" ? extentHeight(finished) : extentWidth(finished);
   return finding(SIZE_TOO_SMALL, {
-    message: `The ${key} leaves ${decimal(left, 3)} mm once the mount ${mount.id} has taken ${decimal(mount.undersize, 3)} mm off each side; its corners alone, of radius ${decimal(mount.corner, 3)} mm, take ${decimal(2 * mount.corner, 3)} mm.`,
+    message: `The ${key} leaves ${left > 0 ? `${decimal(left, 3)} mm` : "nothing"} once the mount ${mount.id} has taken ${decimal(mount.undersize, 3)} mm off each side; its corners alone, of radius ${decimal(mount.corner, 3)} mm, take ${decimal(2 * mount.corner, 3)} mm.`,
     span: spanOf(design.written, key),
     measured: { value: left, unit: "mm" },
     limit: { value: 2 * mount.corner, unit: "mm" },

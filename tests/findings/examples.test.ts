@@ -58,7 +58,13 @@ describe.each(examples)("%s", (code) => {
     expect(foundLines(texts, notesIn(texts)).toSorted()).toEqual(expected.toSorted());
   });
 
-  const remedies = findingsOf(texts).flatMap((found) =>
+  const all = findingsOf(texts);
+
+  test("says no length, shortfall or place of less than nothing", () => {
+    expect(all.map(said).filter((line) => LESS_THAN_NOTHING.test(line))).toEqual([]);
+  });
+
+  const remedies = all.flatMap((found) =>
     found.remedies
       .filter(({ edits }) => edits.length > 0)
       .map((remedy) => ({ title: remedy.title, found, remedy })),
@@ -71,6 +77,10 @@ describe.each(examples)("%s", (code) => {
     expect(faultsOf(mended).filter((fault) => !before.includes(fault))).toEqual([]);
   });
 });
+
+/** What a builder reads on a rule: places in brackets, keys with their values and runs from a place to another may be negative. */
+const LESS_THAN_NOTHING =
+  /(?<!at\.[xyz] |from )(?<=[ (])-\d[\d.]*(?: (?:mm|in|deg|modules|U|HP)|°)(?! to \d)/;
 
 const said = ({ code, message }: Finding): string => `${code}: ${message}`;
 
@@ -128,5 +138,6 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "fit/too-near",
     "fit/touching",
     "parts/frame-bay",
+    "parts/frame-bays-cross",
   ]);
 });

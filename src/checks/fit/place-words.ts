@@ -6,7 +6,7 @@ import type { ConsoleLayout } from "../../layout/console/console-layout.ts";
 import { millimetres } from "../words.ts";
 
 /**
- * `142 mm along bay aft, 31 mm left of its middle, 12 mm behind the rails`; forward, left and up from the console's origin
+ * `142 mm along bay aft (or before it begins, or beyond its end), 31 mm left of its middle, 12 mm behind the rails`; forward, left and up from the console's origin
  * where none of the panels stands in a bay.
  */
 export const placeWords = (
@@ -19,7 +19,11 @@ export const placeWords = (
   );
   const bay = bays.find(({ id }) => id === places[0]);
   if (bay === undefined)
-    return `${millimetres(at.x)} forward, ${millimetres(at.y)} to the left, ${millimetres(at.z)} up`;
+    return [
+      `${millimetres(Math.abs(at.x))} ${at.x < 0 ? "back" : "forward"}`,
+      `${millimetres(Math.abs(at.y))} to the ${at.y < 0 ? "right" : "left"}`,
+      `${millimetres(Math.abs(at.z))} ${at.z < 0 ? "below the floor" : "up"}`,
+    ].join(", ");
   const { x, y, z } = pointIn(bay.frame, at);
   const side = x < 0 ? "left" : "right";
   const level = z < 0 ? "behind" : "in front of";
@@ -28,5 +32,12 @@ export const placeWords = (
   const none = millimetres(0);
   const across = away[0] === none ? "in its middle" : `${away[0]} ${side} of its middle`;
   const deep = away[1] === none ? "level with the rails" : `${away[1]} ${level} the rails`;
-  return `${millimetres(y)} along bay ${bay.id}, ${across}, ${deep}`;
+  const beyond = y - bay.length;
+  const along =
+    y < 0
+      ? `${millimetres(-y)} before bay ${bay.id} begins`
+      : beyond > 0
+        ? `${millimetres(beyond)} beyond the end of bay ${bay.id}`
+        : `${millimetres(y)} along bay ${bay.id}`;
+  return `${along}, ${across}, ${deep}`;
 };

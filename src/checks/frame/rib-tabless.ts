@@ -35,8 +35,13 @@ export const tablessEdges = (section: FramePlan): readonly RibEdge[] =>
 
 const tooLow = ({ bay, side, height, least }: RibEdge, { design }: FramePlan): Finding => {
   const web = Math.ceil(design.ribs.web + least - height);
+  // They reach as far down as the room of the panels and the web, and the cheek may begin lower still.
+  const stand =
+    height > 0
+      ? `stand ${millimetres(height, least)} high at the ${side} cheek`
+      : `have no wood at the ${side} cheek, and end ${millimetres(-height, 0)} above where it would begin`;
   return finding(entry, {
-    message: `The ribs of ${bay.id} stand ${millimetres(height, least)} high at the ${side} cheek, and a tab with its webs takes ${millimetres(least, height)}, ${millimetres(least - height, 0)} more. ribs: { web: ${decimal(web, 0)} mm } leaves it room.`,
+    message: `The ribs of ${bay.id} ${stand}, and a tab with its webs takes ${millimetres(least, height)}, ${millimetres(least - height, 0)} more. ribs: { web: ${decimal(web, 0)} mm } leaves it room.`,
     span: spanOf(design.written, "ribs"),
     subjects: [bay.id],
     measured: measureMm(height),
