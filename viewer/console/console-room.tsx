@@ -12,6 +12,7 @@ import {
   followPointer,
   giveUpBuilding,
   hand,
+  isFramed,
   look,
   opening,
   said,
@@ -127,13 +128,13 @@ const hung = (on: {
     if (event.key === "Escape") cancelDrag();
   };
   document.addEventListener("keydown", toBack);
-  let isFirst = true;
+  isFramed.value = false;
   const stops = [
     scene.subscribe((next) => {
       if (next === null) return;
       picture.show(next);
-      if (!isFirst) return;
-      isFirst = false;
+      if (isFramed.peek()) return;
+      isFramed.value = true;
       const first = standingViews(next, picture.opening())[0];
       if (first !== undefined) picture.goTo(first.goal);
     }),

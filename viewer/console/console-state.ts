@@ -3,7 +3,8 @@
 
 import { effect, signal } from "@preact/signals";
 import type { DesignSources } from "../core-messages.ts";
-import { choosePanel, isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
+import { choosePanel, consoleFile, isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
+import { store } from "../files/stored-state.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
 import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
@@ -38,6 +39,8 @@ export const trueShapes = signal<"no" | "asked" | "shown">("no");
 export const said = signal("");
 /** Where the camera is asked to go; a new object each time. */
 export const wanted = signal<CameraGoal | null>(null);
+/** Whether the open console has been seen whole, as each is at first. */
+export const isFramed = signal(false);
 
 export const client = consoleClient();
 
@@ -46,9 +49,24 @@ const bodies = new Map<string, readonly SceneBody[]>();
 /** What a group is made of, as it was last sent. */
 const bodiesOf = (group: string): readonly SceneBody[] => bodies.get(group) ?? [];
 
+/** No panel moved, and nothing marked. */
+const UNMARKED: Pick<Look, "moved" | "marks" | "notes"> = {
+  moved: new Map(),
+  marks: [],
+  notes: [],
+};
+
 export const changeLook = (change: Partial<Look>): void => {
   look.value = { ...look.value, ...change };
 };
+
+/** Another design, or another console of it, is seen as it is first seen; what is faded and shown is the person's choice and stays. */
+effect(() => {
+  void [store.value, consoleFile.value];
+  isFramed.value = false;
+  measuring.value = NOTHING_MEASURED;
+  look.value = { ...look.peek(), chosen: null, turned: null, apart: 0, cut: null, ...UNMARKED };
+});
 
 /** Follows the texts until it is told to stop. The page's own reading comes first, and the picture is of what it has compiled. */
 export const followDesign = (): (() => void) =>
@@ -99,9 +117,7 @@ const takeScene = (next: ConsoleScene): void => {
     name !== null && names.has(name) ? name : null;
   scene.value = next;
   changeLook({
-    moved: new Map(),
-    marks: [],
-    notes: [],
+    ...UNMARKED,
     chosen: kept(look.value.chosen),
     turned: kept(look.value.turned),
   });

@@ -5,7 +5,7 @@ import type { JSX } from "preact";
 import { decimal } from "../../src/geometry/number.ts";
 import { dot, scaled, vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "./console-messages.ts";
-import { changeLook, scene, wanted } from "./console-state.ts";
+import { changeLook, look, scene, wanted } from "./console-state.ts";
 import type { Cut } from "./look.ts";
 import { cameraNow } from "./shown-picture.ts";
 import { cutGoal } from "./standing-views.ts";
@@ -61,13 +61,15 @@ export function CutTool(): JSX.Element | null {
   const shown = scene.value;
   if (shown === null) return null;
   const ways = cutWays(shown);
-  const way = ways.find(({ id }) => id === chosen.value?.way);
+  // Another console that is opened takes the cut away.
+  const now = look.value.cut === null ? null : chosen.value;
+  const way = ways.find(({ id }) => id === now?.way);
   return (
     <fieldset>
       <legend>Cut</legend>
       <select
         aria-label="Where it is cut"
-        value={chosen.value?.way ?? ""}
+        value={now?.way ?? ""}
         onChange={(event) => chooseWay(ways, event.currentTarget.value)}
       >
         <option value="">Not cut</option>
@@ -77,7 +79,7 @@ export function CutTool(): JSX.Element | null {
           </option>
         ))}
       </select>
-      {way !== undefined && chosen.value !== null && <CutPlace way={way} now={chosen.value} />}
+      {way !== undefined && now !== null && <CutPlace way={way} now={now} />}
     </fieldset>
   );
 }

@@ -57,9 +57,10 @@ export const isSectionShown = signal(false);
 export const isDrawerOpen = signal(false);
 /** Read out by screen readers, and shown under the sheet: what was just done, or why it was not. */
 export const said = signal("");
-/** What was said of one design says nothing of the next. */
+/** What was said of one design says nothing of the next, and each is first seen whole. */
 store.subscribe(() => {
   said.value = "";
+  sight.value = null;
 });
 
 export const unit = computed<WritingUnit>(() => {
