@@ -1,6 +1,6 @@
 // The sheet: the panel from the front to scale, between two rulers, with what is selected, dragged and found drawn over it.
 
-import { useSignal, useSignalEffect } from "@preact/signals";
+import { effect, useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { INK_COLOURS } from "../../src/export/ink-colours.ts";
@@ -198,24 +198,31 @@ function useWheel(drawing: Held<SVGSVGElement>): void {
   }, [drawing]);
 }
 
-/** What is dragged is shifted on the elements themselves: nothing is drawn again while the hand moves. */
+/**
+ * What is dragged is shifted on the elements themselves: nothing is drawn again while the hand moves. By an effect of its own and
+ * not by a hook's, which waits for the next frame: the new picture would be seen for a frame with the old shift on it.
+ */
 function useShift(drawing: Held<SVGSVGElement>): void {
-  const shifted = useRef<readonly Element[]>([]);
-  useSignalEffect(() => {
-    for (const element of shifted.current) element.removeAttribute("transform");
-    const now = drag.value;
-    if (now === null || drawing.current === null) {
-      shifted.current = [];
-      return;
-    }
-    const { across, along, shift } = now;
-    shifted.current = [...drawing.current.querySelectorAll("[data-owner]")].filter((element) => {
-      const owner = element.getAttribute("data-owner") ?? "";
-      const x = across.has(owner) ? shift.x : 0;
-      const y = along.has(owner) ? -shift.y : 0;
-      if (!across.has(owner) && !along.has(owner)) return false;
-      element.setAttribute("transform", `translate(${x} ${y})`);
-      return true;
+  useEffect(() => {
+    let shifted: readonly Element[] = [];
+    return effect(() => {
+      for (const element of shifted) element.removeAttribute("transform");
+      const now = drag.value;
+      shifted = now === null || drawing.current === null ? [] : shiftedBy(now, drawing.current);
     });
+  }, [drawing]);
+}
+
+function shiftedBy(
+  { across, along, shift }: NonNullable<typeof drag.value>,
+  drawing: SVGSVGElement,
+): readonly Element[] {
+  return [...drawing.querySelectorAll("[data-owner]")].filter((element) => {
+    const owner = element.getAttribute("data-owner") ?? "";
+    const x = across.has(owner) ? shift.x : 0;
+    const y = along.has(owner) ? -shift.y : 0;
+    if (!across.has(owner) && !along.has(owner)) return false;
+    element.setAttribute("transform", `translate(${x} ${y})`);
+    return true;
   });
 }

@@ -1,0 +1,62 @@
+// A component that is dropped stays where it was dropped: on no frame between the drop and the findings is it seen elsewhere.
+
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type PageStand, standOf } from "../support/open-page.ts";
+import { benchWith, restingBox, textHas } from "../support/panel-bench.ts";
+
+let stand: PageStand;
+
+beforeAll(async () => {
+  stand = await standOf("dist/viewer");
+});
+
+afterAll(() => stand?.close());
+
+test("nothing jumps while what was dropped is read", async () => {
+  const { page, complaints } = await benchWith(stand, PANEL);
+  const lever = page.locator('[data-component="main"]');
+  const from = await restingBox(lever);
+  const [x, y] = [from.x + from.width / 2, from.y + from.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 20, y, { steps: 3 });
+  await page.mouse.move(x + 40, y, { steps: 3 });
+  await page.evaluate(() => {
+    const seen: number[] = [];
+    const look = (): void => {
+      const place = document.querySelector('[data-component="main"]')!.getBoundingClientRect().x;
+      seen.push(Math.round(place));
+      requestAnimationFrame(look);
+    };
+    look();
+    Object.assign(window, { seen });
+  });
+  await page.mouse.up();
+  await textHas(page, /main: \{ part: toggle-6, at: \{ x: (?!40 mm)/);
+  const places = await page.evaluate(async () => {
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+    return window.seen;
+  });
+  const dropped = places[0] ?? Number.NaN;
+  expect(dropped - from.x).toBeGreaterThan(30);
+  // A frame of the picture may be drawn to another part of a pixel.
+  expect(places.filter((place) => Math.abs(place - dropped) > 1)).toEqual([]);
+  expect(complaints).toEqual([]);
+}, 60_000);
+
+const PANEL = `consolewright: 1
+kind: panel
+name: pumps
+title: Pumps
+mount: console-rail
+height: 10 modules
+stack: [{ layer: face, sheet: aluminium-2 }]
+components:
+  main: { part: toggle-6, at: { x: 40 mm, y: 50 mm }, legend: MAIN }
+`;
+
+declare global {
+  interface Window {
+    readonly seen: readonly number[];
+  }
+}
