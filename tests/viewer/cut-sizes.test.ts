@@ -7,6 +7,7 @@ import { readDxf } from "../../src/inspection/dxf-reader.ts";
 import { readSvg } from "../../src/inspection/svg-reader.ts";
 import { utf8Text } from "../../src/pack/utf8.ts";
 import { compile, packOfProject } from "../../src/project.ts";
+import { cutRows } from "../../viewer/job-pack/cut-rows.ts";
 import { cutSizes } from "../../viewer/job-pack/cut-sizes.ts";
 import { drawnProcesses } from "../../viewer/job-pack/read-lines.ts";
 import { tableRows } from "../../viewer/job-pack/table-rows.ts";
@@ -51,6 +52,9 @@ const bell = async () => {
   return { sizes, pack };
 };
 
+/** 60 by 50 less the 0.5 mm that the mount leaves free; less twice 0.08 of paint; and with twice half a kerf of 0.2. */
+const OUTLINE = { finished: "59.5 by 49.5", cut: "59.34 by 49.34", file: "59.54 by 49.54" };
+
 /** Diameters of the arcs in path data. */
 const widths = (data: string): readonly string[] => [
   ...new Set([...data.matchAll(/A([\d.]+)/g)].map(([, radius]) => (2 * Number(radius)).toFixed(3))),
@@ -91,6 +95,35 @@ describe("the sizes behind a cut file", () => {
         data.split("M").find((run) => widths(run)[0]?.startsWith("16.") === true) ?? "";
       expect(middle(hole(inner?.data ?? ""))).toBeCloseTo(middle(hole(size.cut)), 3);
     }
+  });
+});
+
+describe("the sizes in numbers", () => {
+  test("are those of hand arithmetic in each of the three formats", async () => {
+    const { sizes, pack } = await bell();
+    const cut = pack.files.filter(({ path }) => path.includes("-1-cut") && sizes.has(path));
+    expect(cut).toHaveLength(3);
+    for (const { path, kind, bytes } of cut) {
+      const text = utf8Text(bytes);
+      const read = kind === "cut-svg" ? readSvg(text, point(0, 0)) : readDxf(text, point(0, 0));
+      const rows = cutRows(sizes.get(path)?.features ?? [], read);
+      expect(rows.find(({ feature }) => feature === "ring/clamp@face")).toEqual({
+        feature: "ring/clamp@face",
+        file: "diameter 16.21",
+        cut: "diameter 16.41",
+        finished: "diameter 16.25",
+      });
+      const outline = rows.find(({ cut: size }) => size.includes(" by "));
+      expect(outline).toMatchObject(OUTLINE);
+    }
+  });
+
+  test("a cut that is not in the file is said to be not there", async () => {
+    const { sizes } = await bell();
+    const [one] = [...sizes].flatMap(([path, each]) => (path.includes("-1-cut") ? [each] : []));
+    const rows = cutRows(one?.features ?? [], readSvg("<svg/>", point(0, 0)));
+    expect(rows.length).toBeGreaterThan(0);
+    expect(rows.map(({ file }) => file)).toEqual(rows.map(() => null));
   });
 });
 

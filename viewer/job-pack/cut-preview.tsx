@@ -9,6 +9,7 @@ import { readDxf } from "../../src/inspection/dxf-reader.ts";
 import { readSvg } from "../../src/inspection/svg-reader.ts";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 import { utf8Text } from "../../src/pack/utf8.ts";
+import { CutTable } from "./cut-table.tsx";
 import { NearView } from "./near-view.tsx";
 import type { CutSizes } from "./pack-messages.ts";
 import { type DrawnProcess, drawnProcesses } from "./read-lines.ts";
@@ -46,6 +47,7 @@ export function CutPreview(props: {
           <Covers sizes={sizes} hidden={hidden} processes={processes} />
         </svg>
       </NearView>
+      {sizes !== null && <CutTable features={sizes.features} read={read} />}
       <ul class="cut-words">
         {processes.map(({ process, count, isFilled }) => (
           <li key={`${process} ${isFilled}`}>

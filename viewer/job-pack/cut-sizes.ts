@@ -4,12 +4,20 @@
 import { machinePaths } from "../../src/export/machine-paths.ts";
 import { contourPathData } from "../../src/export/svg-path.ts";
 import type { Contour } from "../../src/geometry/contour.ts";
-import { extentCentre, extentHeight, extentWidth } from "../../src/geometry/extent.ts";
+import {
+  type Extent,
+  extent,
+  extentCentre,
+  extentHeight,
+  extentWidth,
+} from "../../src/geometry/extent.ts";
+import { contourExtent } from "../../src/geometry/measure.ts";
 import { mm } from "../../src/geometry/quantity.ts";
 import { mirroredContour } from "../../src/geometry/transform.ts";
 import type { LayerLayout } from "../../src/layout/panel-layout.ts";
 import { setUpName } from "../../src/pack/cut-files.ts";
 import type { KerfSetting, SetUp, SheetPart } from "../../src/parts/sheet-part.ts";
+import { contourWords } from "./cut-rows.ts";
 import type { CutSizes } from "./pack-messages.ts";
 
 /** `layer`: of the panel that it is part of; null where finished and cut sizes are one. */
@@ -45,7 +53,26 @@ const setUpSizes = (setUp: SetUp, layer: LayerLayout | null): CutSizes => {
     cut: draw(cuts.map(({ contour }) => contour)),
     finished: isPainted && shapes.length > 0 ? draw(shapes) : null,
     wide: wideKerf(setUp),
+    features: cuts.map(({ feature, process, contour }) => {
+      const whole = process === "cut-outer" ? layer?.outline : undefined;
+      const own = finished.find(({ id }) => id === feature)?.contour ?? whole;
+      return {
+        feature,
+        box: boxOnSheet(contour, setUp),
+        cut: contourWords(contour),
+        finished: own === undefined ? null : contourWords(own),
+      };
+    }),
   };
+};
+
+const boxOnSheet = (contour: Contour, { faceUp, sheet }: SetUp): Extent => {
+  const { minX, maxX, minY, maxY } = contourExtent(contour);
+  const [left, right] =
+    faceUp === "rear"
+      ? [sheet.maxX - maxX, sheet.maxX - minX]
+      : [minX - sheet.minX, maxX - sheet.minX];
+  return extent(left, minY - sheet.minY, right, maxY - sheet.minY);
 };
 
 /** To the sheet as it lies under the tool, y down from its upper edge. */

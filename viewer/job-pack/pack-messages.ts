@@ -1,6 +1,7 @@
 // What the room of the job pack and its worker say to each other: a design and a pack that is wanted in, its files out, or why
 // there are none. Plain data both ways.
 
+import type { Extent } from "../../src/geometry/extent.ts";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 import type { PackOptions } from "../../src/pack/panel-pack.ts";
 import type { DesignSources, PlacedFinding } from "../core-messages.ts";
@@ -61,4 +62,15 @@ export interface CutSizes {
   readonly finished: string | null;
   /** The beam's middle as if the kerf were so many times as wide; null where a slot would close, or without kerf. */
   readonly wide: { readonly times: number; readonly line: string } | null;
+  readonly features: readonly CutFeature[];
+}
+
+/** One cut in numbers. */
+export interface CutFeature {
+  readonly feature: string;
+  /** As it leaves the machine, on the sheet as it lies under the tool: from its lower left corner, y up. */
+  readonly box: Extent;
+  readonly cut: string;
+  /** null where nothing is known of it but the cut. */
+  readonly finished: string | null;
 }
