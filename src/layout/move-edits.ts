@@ -19,6 +19,7 @@ import {
   placeMoves,
   wholeEdit,
 } from "./place-moves.ts";
+import { setByRule } from "./set-by-rule.ts";
 
 export const moveEdits = (move: Move, layout: PanelLayout, from: Source): MoveOutcome => {
   const groups = groupsAmong(move.entries, layout);
@@ -42,15 +43,6 @@ export const withRuled = (
   const rest = others(entries.filter((entry) => !names.includes(entry)));
   return ruled.length === 0 ? rest : writtenDown(ruled, rest, scene);
 };
-
-/** Screws and dowels that the design does not place. */
-export const setByRule = ({
-  design: { fixings },
-  fixings: placed,
-}: PanelLayout): readonly PlacedFixing[] =>
-  placed.filter(({ kind }) =>
-    kind === "screw" ? (fixings?.at ?? null) === null : (fixings?.dowelsAt ?? null) === null,
-  );
 
 interface On {
   readonly layout: PanelLayout;

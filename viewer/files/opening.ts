@@ -1,7 +1,6 @@
 // Opening a design: the one that the server has, a folder to work in, files that were chosen or dropped, or an example
 // that was built in; the demo, where nothing else is asked for. Whatever is kept of it in the browser is looked for then.
 
-import { binariesOf } from "../../src/design/includes.ts";
 import { choosePanel, progress } from "../desk.ts";
 import { holdsDesign } from "../first-files.ts";
 import { beginGuideOnce, openStart } from "../start/start-state.ts";
@@ -114,6 +113,8 @@ export async function openPathed(files: readonly PathedFile[]): Promise<void> {
     refuseFiles(`Not opened: ${names} is neither a panel nor a console, by its "kind".`);
     return;
   }
+  // The reader of texts, which the page's first picture does without: the worker has its own.
+  const { binariesOf } = await import("../../src/design/includes.ts");
   const named = new Set(texts.flatMap(([path, text]) => binariesOf(path, text)));
   const others = await namedBytes(files.filter(({ path }) => named.has(path)));
   const what = designs.length === 1 ? designs[0]!.path : `${designs.length} files`;

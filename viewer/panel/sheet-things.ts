@@ -6,8 +6,8 @@ import type { MarkingDesign, PanelDesign } from "../../src/design/panel-design.t
 import type { Span } from "../../src/diagnostics/finding.ts";
 import type { Point } from "../../src/geometry/contour.ts";
 import { type Extent, extent, extentCentre } from "../../src/geometry/extent.ts";
-import { setByRule } from "../../src/layout/move-edits.ts";
 import type { PanelLayout, PlacedFixing } from "../../src/layout/panel-layout.ts";
+import { setByRule } from "../../src/layout/set-by-rule.ts";
 
 export interface SheetThing {
   /** Instance id; `entry` is what is moved with one statement. */
