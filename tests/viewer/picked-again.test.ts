@@ -13,6 +13,7 @@ vi.stubGlobal(
 );
 
 const { edit, openDesign, redo, selection, texts, undo } = await import("../../viewer/desk.ts");
+const { said } = await import("../../viewer/panel/board.ts");
 const { pickByLastStep } = await import("../../viewer/panel/picked-again.ts");
 
 const FILE = "a.yaml";
@@ -54,4 +55,13 @@ test("a step that has picked nothing leaves the picks alone", () => {
   edit([{ file: FILE, baseHash: textHash(text), start: 0, end: 4, text: "fan" }], "rename");
   undo();
   expect(selection.value).toEqual(["pump-2"]);
+});
+
+test("however a step is taken back or done again, it is said under the sheet", () => {
+  copied("pump-2");
+  said.value = "Copied as pump-2.";
+  undo();
+  expect(said.value).toBe("Taken back: copy pump-2.");
+  redo();
+  expect(said.value).toBe("Done again: copy pump-2.");
 });

@@ -11,6 +11,7 @@ import { isCurrent } from "../desk.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
 import { inHand, offer, say, selectedEntries, selectedThings, unit } from "./board.ts";
 import { componentAdded } from "./component-edits.ts";
+import { movedWords } from "./moved-words.ts";
 import { componentRenamed } from "./naming-edits.ts";
 import { open, STILL_READING } from "./open-panel.ts";
 import type { PartCard } from "./panel-messages.ts";
@@ -38,7 +39,8 @@ export function moveEntries(entries: readonly string[], shift: Shift): void {
         on.from,
         placesIn(on.layout, on.from, entries),
       );
-      take(edits, what, `${named(entries)}: ${outcome.says}${words}`);
+      const { says } = outcome;
+      take(edits, what, `${movedWords({ entries, shift, says }, unit.value)}${words}`);
       return;
     }
     case "choice":
@@ -97,7 +99,8 @@ export function stateNumber(
   const span = written.keys[key];
   if (on === null || span === undefined) return;
   const text = typed.trim();
-  if (isLengthText(text)) take([replaceValue(on.from, span, text)], `${entry}: ${key} ${text}`);
+  if (isLengthText(text))
+    take([replaceValue(on.from, span, text)], `set ${key} of ${entry} to ${text}`);
   else say(`${key}: "${text}" is no length; write 12.5 mm or 3/8 in.`);
 }
 

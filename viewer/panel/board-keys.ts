@@ -80,21 +80,20 @@ function commanded(event: KeyboardEvent): boolean {
 function undone(): void {
   const what = nextUndo.value;
   undo();
-  say(told(what, "Taken back", "There is nothing to take back."));
+  sayUndone(what, "There is nothing to take back.");
 }
 
 function redone(): void {
   const what = nextRedo.value;
   redo();
-  say(told(what, "Done again", "There is nothing to do again."));
+  sayUndone(what, "There is nothing to do again.");
 }
 
-const told = (what: string | null, words: string, nothing: string): string =>
-  refusedStep.value !== null
-    ? `Not done: ${refusedStep.value}.`
-    : what === null
-      ? nothing
-      : `${words}: ${what}.`;
+/** What was done is said as the history takes it. */
+function sayUndone(what: string | null, nothing: string): void {
+  if (refusedStep.value !== null) say(`Not done: ${refusedStep.value}.`);
+  else if (what === null) say(nothing);
+}
 
 /** After Escape, Tab leaves the sheet: nobody is held in it. */
 let leavesNext = false;
@@ -166,10 +165,10 @@ function entered(keys: BoardKeys): void {
 function tabbed(by: 1 | -1): boolean {
   const all = things.value;
   settleNudge();
-  if (leavesNext || all.length === 0) {
-    leavesNext = false;
-    return false;
-  }
+  // What the pointer has picked since Escape is gone on from.
+  const isLeft = leavesNext && selection.value.length === 0;
+  leavesNext = false;
+  if (isLeft || all.length === 0) return false;
   const last = selection.value.at(-1);
   const now = all.findIndex(({ id }) => id === last);
   const next = now < 0 ? (by > 0 ? 0 : all.length - 1) : now + by;
