@@ -13,7 +13,7 @@ import { hullRelation, pieceRelation } from "../../src/fit/hull-relation.ts";
 import { kernelShapes } from "../../src/fit/kernel-shapes.ts";
 import { pairRelation } from "../../src/fit/pair-relation.ts";
 import { railScene } from "../../src/fit/rail-scene.ts";
-import { circle, point } from "../../src/geometry/contour.ts";
+import { circle, loop, point, vertex } from "../../src/geometry/contour.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import { mm } from "../../src/geometry/quantity.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
@@ -76,6 +76,39 @@ describe("a box in the opening of a tray", () => {
     expect(byDrag(boxAt(2, 20, [20, 20, 30]))?.kind).toBe("meet");
     expect(byDrag(boxAt(40, 20, [30, 20, 30]))?.kind).toBe("meet");
     expect(byDrag(boxAt(53, 20, [4, 4, 30]))?.kind).toBe("meet");
+  });
+
+  test("is as far from its walls where it is named first", () => {
+    const found = pieceRelation(boxAt(7, 20, [20, 20, 30]), tray, 5);
+    expect(found?.kind === "apart" && found.gap).toBeCloseTo(3, 9);
+  });
+
+  test("meets the inner corner of an opening that comes in between its own corners", () => {
+    const angle = loop([
+      vertex(4, 4),
+      vertex(96, 4),
+      vertex(96, 40),
+      vertex(50, 40),
+      vertex(50, 76),
+      vertex(4, 76),
+    ]);
+    const outline = rectangle(extent(0, 0, 100, 80));
+    const bent = madeBody("tray", prism(0, 14, solidRegion({ outline, holes: [angle] })));
+    // A square on its point: its corners are at 46, 15; 67.2, 36.2; 46, 57.4 and 24.8, 36.2, all in the opening. Its side from
+    // the second to the third runs where x + y = 103.4, past the inner corner at 50, 40.
+    const half = Math.SQRT1_2;
+    const frame = {
+      ...WORLD,
+      x: vector(half, half, 0),
+      y: vector(-half, half, 0),
+      origin: vector(46, 15, -5),
+    };
+    const large = madeBody("box", boxSolid(vector(30, 30, 30)), { frame });
+    expect(pieceRelation(bent, large, 30)?.kind).toBe("meet");
+    // A smaller one stands clear, its lowest corner 11 above the wall.
+    const small = madeBody("box", boxSolid(vector(10, 10, 30)), { frame });
+    const found = pieceRelation(bent, small, 30);
+    expect(found?.kind === "apart" && found.gap).toBeCloseTo(11, 9);
   });
 
   test("meets what else stands in the opening", () => {
