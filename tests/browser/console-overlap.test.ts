@@ -3,51 +3,20 @@
 
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type OpenPage, openPage, type PageStand, standOf } from "../support/open-page.ts";
+import { type ConsoleRoom, OPENING, openConsoleRoom } from "../support/console-room.ts";
 
-let stand: PageStand;
-let open: OpenPage;
+let room: ConsoleRoom;
 let page: Page;
 
 beforeAll(async () => {
-  stand = await standOf("dist/viewer");
-  open = await openPage(stand);
-  page = open.page;
-  // No motion of the camera, no smoothing, one pixel a pixel: drawn by software.
-  await page.emulateMedia({ reducedMotion: "reduce" });
-  await page.goto(`${stand.server.address}?picture=plain`);
-  await page.getByLabel("Example").selectOption("tug-trainer");
-  await page
-    .getByRole("status")
-    .filter({ hasText: "Opened: tug-trainer" })
-    .waitFor({ timeout: 90_000 });
-  await page.getByRole("button", { name: "Console", exact: true }).click();
-  await panelRow("voyage-recorder").waitFor();
-  await page.waitForFunction(
-    () => Number(document.querySelector<HTMLElement>(".stage canvas")?.dataset["frames"] ?? 0) > 0,
-  );
-}, 150_000);
+  room = await openConsoleRoom();
+  page = room.page;
+}, OPENING);
 
-afterAll(() => stand?.close());
-
-const happened = (words: string): Promise<void> =>
-  page.getByLabel("What happened").filter({ hasText: words }).waitFor();
-
-const panelRow = (name: string) => page.getByRole("button", { name: new RegExp(`^${name} `) });
-
-/** Until nothing has been drawn for a while. */
-async function viewFrom(name: string): Promise<void> {
-  await page.getByRole("button", { name, exact: true }).click();
-  for (let before = ""; ; ) {
-    await page.waitForTimeout(400);
-    const now = (await page.locator(".stage canvas").getAttribute("data-frames")) ?? "";
-    if (now === before) return;
-    before = now;
-  }
-}
+afterAll(() => room?.stand.close());
 
 test("names stand over the picture and a ring round it while keys work on it", async () => {
-  await viewFrom("Above");
+  await room.viewFrom("Above");
   await page.getByRole("button", { name: "True shapes of prints" }).focus();
   const box = await page.locator(".stage").boundingBox();
   if (box === null) throw new Error("there is no picture");
@@ -85,15 +54,15 @@ describe("a panel written where another stands", () => {
   const choice = () => page.getByRole("alertdialog");
 
   test("is asked about once, and the question has the focus and the only buttons", async () => {
-    await viewFrom("Above");
+    await room.viewFrom("Above");
     await page.getByRole("radio", { name: "Move panels" }).check();
-    await panelRow("radio").click();
+    await room.panelRow("radio").click();
     await page.locator(".stage").focus();
     const height = (await page.locator(".stage").boundingBox())?.height;
     for (let step = 0; step < 3; step += 1) await page.keyboard.press("ArrowDown");
     await page.locator(".dragged").getByText("radio: module 43 to 40").waitFor();
     // However many lines it takes to say what is met, the picture stays as large as it was.
-    await happened("clashes; ");
+    await room.happened("clashes; ");
     expect((await page.locator(".stage").boundingBox())?.height).toBe(height);
     const said = await page.getByLabel("What happened").textContent();
     const count = Number(/(\d+) clashes/.exec(said ?? "")?.[1]);
@@ -109,7 +78,7 @@ describe("a panel written where another stands", () => {
     const first = choice().getByRole("button", { name: "Set free at module 40" });
     await expect.poll(() => first.evaluate((one) => one === document.activeElement)).toBe(true);
     await page.keyboard.press("Enter");
-    await panelRow("radio").filter({ hasText: "modules 40 to" }).waitFor();
+    await room.panelRow("radio").filter({ hasText: "modules 40 to" }).waitFor();
     // The keys go on where they were.
     const stage = page.locator(".stage");
     await expect.poll(() => stage.evaluate((one) => one === document.activeElement)).toBe(true);
@@ -129,11 +98,11 @@ describe("a panel written where another stands", () => {
     expect(await page.locator(".console-fit").textContent()).toMatch(words);
     expect(await page.getByLabel("What happened").textContent()).toMatch(words);
     await page.getByRole("button", { name: "Undo" }).click();
-    await panelRow("radio").filter({ hasText: "modules 43 to" }).waitFor();
-    await happened("The design has changed since the fit was checked.");
+    await room.panelRow("radio").filter({ hasText: "modules 43 to" }).waitFor();
+    await room.happened("The design has changed since the fit was checked.");
   }, 120_000);
 });
 
 test("nothing was complained about in all of this", () => {
-  expect(open.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);
+  expect(room.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);
 });

@@ -3,67 +3,22 @@
 
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type OpenPage, openPage, type PageStand, standOf } from "../support/open-page.ts";
+import { type ConsoleRoom, OPENING, openConsoleRoom } from "../support/console-room.ts";
+import { type OpenPage, openPage } from "../support/open-page.ts";
 import { SMALL_CONSOLE } from "../support/small-console.ts";
 
-let stand: PageStand;
-let open: OpenPage;
+let room: ConsoleRoom;
 let page: Page;
 
 beforeAll(async () => {
-  stand = await standOf("dist/viewer");
-  open = await openPage(stand);
-  page = open.page;
-  // No motion of the camera but in the test of it, no smoothing, one pixel a pixel: drawn by software.
-  await page.emulateMedia({ reducedMotion: "reduce" });
-  await page.goto(`${stand.server.address}?picture=plain`);
-  await page.getByLabel("Example").selectOption("tug-trainer");
-  await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
-  await page.getByRole("button", { name: "Console", exact: true }).click();
-  await page.getByRole("button", { name: /^voyage-recorder/ }).waitFor();
-  await drawn(0);
-}, 120_000);
+  room = await openConsoleRoom();
+  page = room.page;
+}, OPENING);
 
-afterAll(() => stand?.close());
-
-const frames = async (): Promise<number> =>
-  Number(await page.locator(".stage canvas").getAttribute("data-frames"));
+afterAll(() => room?.stand.close());
 
 const view = async (): Promise<string> =>
   (await page.locator(".stage canvas").getAttribute("data-view")) ?? "";
-
-/** More frames than there were. */
-const drawn = (before: number): Promise<unknown> =>
-  page.waitForFunction(
-    (count) =>
-      Number(document.querySelector<HTMLElement>(".stage canvas")?.dataset["frames"] ?? 0) > count,
-    before,
-  );
-
-/** Until nothing has been drawn for as long as several motions of the camera take, and what was asked for has been. */
-async function still(): Promise<number> {
-  await page.evaluate(
-    () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
-  );
-  for (let before = -1; ; ) {
-    const now = await frames();
-    if (now === before) return now;
-    before = now;
-    await page.waitForTimeout(400);
-  }
-}
-
-const happened = (words: string): Promise<void> =>
-  page.getByLabel("What happened").filter({ hasText: words }).waitFor();
-
-const panelRow = (name: string) => page.getByRole("button", { name: new RegExp(`^${name} `) });
-
-const hand = (name: string): Promise<void> => page.getByRole("radio", { name }).check();
-
-async function viewFrom(name: string): Promise<void> {
-  await page.getByRole("button", { name, exact: true }).click();
-  await still();
-}
 
 describe("the tug trainer's console", () => {
   test("is drawn", async () => {
@@ -81,7 +36,7 @@ describe("the tug trainer's console", () => {
 
   test("has the name of every panel where it can be read, at first sight", async () => {
     await page.setViewportSize({ width: 1280, height: 720 });
-    await viewFrom("Whole");
+    await room.viewFrom("Whole");
     const names = page.locator(".console-labels .panel");
     const boxes = await names.evaluateAll((all) =>
       all
@@ -99,48 +54,48 @@ describe("the tug trainer's console", () => {
             other.bottom <= one.top,
         ).toBe(true);
     await page.setViewportSize({ width: 1200, height: 900 });
-    await still();
+    await room.still();
   });
 
   test("draws nothing while nobody touches it", async () => {
-    const before = await still();
+    const before = await room.still();
     await page.waitForTimeout(1000);
-    expect(await frames()).toBe(before);
+    expect(await room.frames()).toBe(before);
     await page.locator(".stage").focus();
     await page.keyboard.press("ArrowLeft");
-    await drawn(before);
+    await room.drawn(before);
     // One key, one frame.
-    await still();
-    expect(await frames()).toBe(before + 1);
+    await room.still();
+    expect(await room.frames()).toBe(before + 1);
   });
 
   test("goes to each place to stand", async () => {
     const seen = new Set<string>();
     for (const name of ["Whole", "From the seat", "Above", "Bay aft", "Bay forward"]) {
-      await viewFrom(name);
+      await room.viewFrom(name);
       seen.add(await view());
     }
     expect(seen.size).toBe(5);
   });
 
   test("cuts, and the cut moves with its slider", async () => {
-    const before = await still();
+    const before = await room.still();
     await page.getByLabel("Where it is cut").selectOption("Bay aft: at a length");
-    await drawn(before);
+    await room.drawn(before);
     const slider = page.getByRole("slider", { name: /Place of the cut/ });
-    const then = await still();
+    const then = await room.still();
     await slider.fill("230");
-    await drawn(then);
+    await room.drawn(then);
     await page.getByLabel("Where it is cut").selectOption("Not cut");
-    await still();
+    await room.still();
   });
 });
 
 describe("a panel moved into its neighbour by hand", () => {
   test("shows the clash with its number while it is held, and goes back with Escape", async () => {
-    await viewFrom("Bay forward");
-    await hand("Move panels");
-    await panelRow("voyage-recorder").click();
+    await room.viewFrom("Bay forward");
+    await room.hand("Move panels");
+    await room.panelRow("voyage-recorder").click();
     await page.locator(".stage").focus();
     await page.keyboard.press("ArrowDown");
     const list = page.locator(".dragged");
@@ -158,7 +113,7 @@ describe("a panel moved into its neighbour by hand", () => {
   });
 
   test("is written on release as one edit, and undo brings it back", async () => {
-    await viewFrom("Bay aft");
+    await room.viewFrom("Bay aft");
     const at = await placeOf("generators");
     await page.mouse.move(at.x, at.y);
     await page.mouse.down();
@@ -168,33 +123,34 @@ describe("a panel moved into its neighbour by hand", () => {
     const module = await page.locator(".dragged").getAttribute("data-module");
     expect(Number(module)).toBeGreaterThan(0);
     await page.mouse.up();
-    await panelRow("generators")
+    await room
+      .panelRow("generators")
       .filter({ hasText: `modules ${module} to` })
       .waitFor();
-    await happened(`move generators to module ${module}`);
+    await room.happened(`move generators to module ${module}`);
     await page.getByRole("button", { name: "Undo" }).click();
-    await panelRow("generators").filter({ hasText: "modules 0 to 9" }).waitFor();
+    await room.panelRow("generators").filter({ hasText: "modules 0 to 9" }).waitFor();
     await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
   });
 
   test("offers by name what the design's own words can't say", async () => {
-    await panelRow("voyage-recorder").click();
-    await panelRow("voyage-recorder").press("ArrowDown");
+    await room.panelRow("voyage-recorder").click();
+    await room.panelRow("voyage-recorder").press("ArrowDown");
     await page.locator(".dragged").waitFor();
-    await panelRow("voyage-recorder").press("Enter");
+    await room.panelRow("voyage-recorder").press("Enter");
     const choice = page.getByRole("alertdialog");
     await choice.filter({ hasText: "written to stand behind lighting" }).waitFor();
     await choice.getByRole("button", { name: "Set free at module 36" }).click();
-    await panelRow("voyage-recorder").filter({ hasText: "modules 36 to 39" }).waitFor();
+    await room.panelRow("voyage-recorder").filter({ hasText: "modules 36 to 39" }).waitFor();
     await page.getByRole("button", { name: "Undo" }).click();
-    await panelRow("voyage-recorder").filter({ hasText: "modules 37 to 40" }).waitFor();
+    await room.panelRow("voyage-recorder").filter({ hasText: "modules 37 to 40" }).waitFor();
   });
 });
 
 describe("a panel that is held while another is chosen", () => {
   test("goes back, and Enter acts on the chosen one alone", async () => {
-    await viewFrom("Above");
-    await hand("Move panels");
+    await room.viewFrom("Above");
+    await room.hand("Move panels");
     const at = await placeOf("fire-pumps");
     const far = await placeOf("radio");
     await page.mouse.move(at.x, at.y);
@@ -203,11 +159,11 @@ describe("a panel that is held while another is chosen", () => {
     await page.mouse.up();
     const choice = page.getByRole("alertdialog");
     await choice.filter({ hasText: "fire-pumps is written to stand behind" }).waitFor();
-    await panelRow("voyage-recorder").click();
+    await room.panelRow("voyage-recorder").click();
     await choice.waitFor({ state: "detached" });
-    await happened("fire-pumps is put back. Chosen: ");
-    await panelRow("voyage-recorder").press("Enter");
-    await panelRow("voyage-recorder").press("ArrowDown");
+    await room.happened("fire-pumps is put back. Chosen: ");
+    await room.panelRow("voyage-recorder").press("Enter");
+    await room.panelRow("voyage-recorder").press("ArrowDown");
     await page.locator(".dragged").getByText("voyage-recorder: module 37 to 36").waitFor();
     await page.keyboard.press("Escape");
     await page.locator(".dragged").waitFor({ state: "detached" });
@@ -220,9 +176,9 @@ describe("a small console whose panel stands in a shelf", () => {
   const loaded: string[] = [];
 
   beforeAll(async () => {
-    small = await openPage(stand);
+    small = await openPage(room.stand);
     small.page.on("request", (request) => loaded.push(request.url()));
-    await small.page.goto(`${stand.server.address}?picture=plain`);
+    await small.page.goto(`${room.stand.server.address}?picture=plain`);
     await small.page.getByLabel("Open files").setInputFiles(
       Object.entries(SMALL_CONSOLE).map(([name, text]) => ({
         name,
@@ -273,26 +229,26 @@ describe("a small console whose panel stands in a shelf", () => {
 });
 
 test("two places are measured by keys alone", async () => {
-  await viewFrom("Bay aft");
-  await hand("Measure");
+  await room.viewFrom("Bay aft");
+  await room.hand("Measure");
   await page.locator(".stage").focus();
   await page.keyboard.press("Enter");
   await page.getByLabel("What happened").getByText("Choose the second place").waitFor();
   await page.keyboard.press("Shift+ArrowRight");
-  await still();
+  await room.still();
   await page.keyboard.press("Enter");
   await expect.poll(() => page.locator(".measured").textContent()).toMatch(/^[\d.]+ mm: .* up$/);
 });
 
 test("the camera moves by itself, and not for those who ask for stillness", async () => {
-  const before = await still();
+  const before = await room.still();
   await page.getByRole("button", { name: "Whole", exact: true }).click();
-  await drawn(before);
-  expect(await still()).toBe(before + 1);
+  await room.drawn(before);
+  expect(await room.still()).toBe(before + 1);
   await page.emulateMedia({ reducedMotion: "no-preference" });
   await page.getByRole("button", { name: "Above", exact: true }).click();
-  await drawn(before + 1);
-  expect(await still()).toBeGreaterThan(before + 2);
+  await room.drawn(before + 1);
+  expect(await room.still()).toBeGreaterThan(before + 2);
   await page.emulateMedia({ reducedMotion: "reduce" });
 });
 
@@ -314,14 +270,14 @@ test("two fingers bring it nearer", async () => {
     send("pointerup", 11, 150);
     send("pointerup", 12, 250);
   });
-  await still();
+  await room.still();
   const after = (await view()).split(" ").map(Number);
   // Twice as far apart, half as far away.
   expect(after[3]).toBeCloseTo((before[3] ?? 0) / 2, 0);
 });
 
 test("the chosen panel is opened in the panel's room", async () => {
-  await panelRow("winch").click();
+  await room.panelRow("winch").click();
   await page.getByRole("button", { name: "Open the panel" }).click();
   await page.getByRole("combobox", { name: "Panel", exact: true }).waitFor();
   await expect.poll(() => page.locator(".stage").count()).toBe(0);
@@ -332,8 +288,8 @@ test("the chosen panel is opened in the panel's room", async () => {
 
 test("nothing was complained about in all of this", () => {
   // The page is opened twice at the beginning: what the first was loading is broken off.
-  expect(open.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);
-  expect(stand.server.missing).toEqual([]);
+  expect(room.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);
+  expect(room.stand.server.missing).toEqual([]);
 });
 
 interface Place {
@@ -343,7 +299,7 @@ interface Place {
 
 /** The middle of a panel's face, to which its name is led, from the upper left of the window. */
 async function placeOf(name: string): Promise<Place> {
-  const label = page.locator(".console-labels .panel").getByText(name, { exact: true });
+  const label = page.locator(`.console-labels [data-key="panel ${name}"]`);
   const [x = Number.NaN, y = Number.NaN] = ((await label.getAttribute("data-names")) ?? "")
     .split(" ")
     .map(Number);

@@ -4,10 +4,8 @@
 
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { graveAxeFindings } from "../support/axe.ts";
-import { launchBrowser } from "../support/browser.ts";
 import { restingBox, strike } from "../support/panel-bench.ts";
 import {
   choosePicture,
@@ -17,9 +15,8 @@ import {
   OLD,
   openDrawer,
   PHOTOGRAPH,
-  type PhotoBench,
   PNG,
-  photoBench,
+  photoBenches,
   pictureOf,
   sheetOf,
   TEXT,
@@ -28,19 +25,7 @@ import {
   worstError,
 } from "../support/photo-bench.ts";
 
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-
-afterAll(() => browser?.close());
-
-async function benchWith(text: string): Promise<PhotoBench> {
-  const bench = await photoBench(browser, text);
-  onTestFinished(bench.close);
-  return bench;
-}
+const benchWith = photoBenches();
 
 describe("a photograph at 25 degrees", () => {
   test("lies under the panel with its holes within half a millimetre, and in the design's folder", async () => {

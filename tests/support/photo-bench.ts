@@ -4,7 +4,8 @@
 import { writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import type { Browser, Locator, Page } from "playwright-core";
-import { expect } from "vitest";
+import { afterAll, beforeAll, expect, onTestFinished } from "vitest";
+import { launchBrowser } from "./browser.ts";
 import { complaintsOf } from "./complaints.ts";
 import { type DeskDesign, layDesign } from "./desk-page.ts";
 import { isRead } from "./panel-bench.ts";
@@ -67,25 +68,39 @@ export interface PhotoBench {
   readonly page: Page;
   readonly design: DeskDesign;
   readonly complaints: readonly string[];
-  readonly close: () => Promise<void>;
 }
 
-/** `text` may name old.png: it is there. */
-export async function photoBench(browser: Browser, text: string): Promise<PhotoBench> {
+/**
+ * For the tests of a file: a browser that lasts as long as they, and in it the page with a design of one panel, cleared away when
+ * its test is over. The panel's text may name old.png: it is there.
+ */
+export function photoBenches(): (text: string) => Promise<PhotoBench> {
+  let browser: Browser | undefined;
+  beforeAll(async () => {
+    browser = await launchBrowser();
+  });
+  afterAll(() => browser?.close());
+  return (text) => {
+    if (browser === undefined) throw new Error("the browser has not been started");
+    return photoBench(browser, text);
+  };
+}
+
+async function photoBench(browser: Browser, text: string): Promise<PhotoBench> {
   const design = layDesign({ entry: "panel.yaml", files: { "panel.yaml": text } });
   if (text.includes("old.png")) writeFileSync(join(design.folder, "old.png"), PNG);
   const server = await design.serve(PAGE);
   const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
   const complaints = complaintsOf(page);
-  await page.goto(server.address);
-  await sheetOf(page).waitFor();
-  await isRead(page);
-  const close = async (): Promise<void> => {
+  onTestFinished(async () => {
     await page.close();
     await server.close();
     design.remove();
-  };
-  return { page, design, complaints, close };
+  });
+  await page.goto(server.address);
+  await sheetOf(page).waitFor();
+  await isRead(page);
+  return { page, design, complaints };
 }
 
 export const sheetOf = (page: Page): Locator =>
