@@ -44,6 +44,23 @@ test("nothing jumps while what was dropped is read", async () => {
   expect(complaints).toEqual([]);
 }, 60_000);
 
+test("a finding's mark goes along with what is dragged", async () => {
+  const near = `${PANEL}  aux: { part: toggle-6, at: { x: 52 mm, y: 50 mm } }\n`;
+  const { page } = await benchWith(stand, near);
+  const lever = page.locator('[data-component="main"]');
+  const mark = page.locator('.finding-marks [data-owner="main"]').first();
+  const [from, markFrom] = [await restingBox(lever), await restingBox(mark)];
+  const [x, y] = [from.x + from.width / 2, from.y + from.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 30, y, { steps: 4 });
+  const [to, markTo] = [await restingBox(lever), await restingBox(mark)];
+  await page.mouse.up();
+  expect(to.x - from.x).toBeLessThan(-20);
+  expect(markTo.x - markFrom.x).toBeCloseTo(to.x - from.x, 0);
+  await page.close();
+}, 60_000);
+
 const PANEL = `consolewright: 1
 kind: panel
 name: pumps

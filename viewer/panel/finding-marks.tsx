@@ -31,7 +31,10 @@ export function FindingMarks({ layout, picture, scale }: MarksProps): JSX.Elemen
           const nth = taken.get(subject) ?? 0;
           taken.set(subject, nth + 1);
           return (
-            <Mark key={numbered.number} numbered={numbered} box={box} nth={nth} scale={scale} />
+            // It goes along with what it speaks of while that is dragged.
+            <g key={numbered.number} data-owner={subject}>
+              <Mark numbered={numbered} box={box} nth={nth} scale={scale} />
+            </g>
           );
         })}
     </g>
