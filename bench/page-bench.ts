@@ -154,9 +154,9 @@ async function dragSteps(): Promise<void> {
   await page.goto(`${stand.server.address}?picture=plain`);
   await page.getByLabel("Example").selectOption("tug-trainer");
   await page.getByRole("button", { name: "Console", exact: true }).click();
-  await page.getByRole("button", { name: /^voyage-recorder/ }).click();
+  await page.getByRole("button", { name: /^Voyage recorder / }).click();
   await page.getByRole("radio", { name: "Move panels" }).check();
-  const row = page.getByRole("button", { name: /^voyage-recorder/ });
+  const row = page.getByRole("button", { name: /^Voyage recorder / });
   const times: number[] = [];
   for (let step = 0; step < STEPS + 6; step += 1) {
     // Down into its neighbour by three modules, and up again.

@@ -228,6 +228,7 @@ export class ConsolePicture {
     if (this.#waiting === 0)
       this.#waiting = requestAnimationFrame((now) => {
         this.#waiting = 0;
+        this.#isChanged ||= this.#motion !== null;
         this.#step(now);
         if (this.#isChanged) this.#draw();
         this.#name(now);
@@ -240,7 +241,7 @@ export class ConsolePicture {
     const share = Math.min(1, Math.max(0, (now - motion.start) / MOTION));
     this.#goal = betweenGoals(motion.from, motion.to, share * share * (3 - 2 * share));
     if (share < 1) {
-      this.#ask();
+      this.#await();
       return;
     }
     this.#motion = null;

@@ -5,6 +5,7 @@ import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { decimal } from "../../src/geometry/number.ts";
 import { choosePanel } from "../desk.ts";
+import { calledByKey } from "../panel-called.ts";
 import { movedByKey } from "./console-keys.ts";
 import type { DragMeeting, ScenePanel } from "./console-messages.ts";
 import { changeLook, hand, look, measuring, scene, wanted } from "./console-state.ts";
@@ -35,7 +36,7 @@ export function PanelReadout(): JSX.Element | null {
                 if (panel === chosen && movedByKey(event.key)) event.preventDefault();
               }}
             >
-              <b>{panel.name}</b> <small>{placeWords(panel)}</small>
+              <b>{calledByKey(panel)}</b> <small>{placeWords(panel)}</small>
             </button>
           </li>
         ))}
@@ -57,7 +58,7 @@ function Chosen({ panel }: { readonly panel: ScenePanel }): JSX.Element {
   const isTurned = look.value.turned === panel.name;
   return (
     <div class="chosen">
-      <h3>{panel.title}</h3>
+      <h3>{calledByKey(panel)}</h3>
       <dl>
         <dt>stands</dt>
         <dd>{placeWords(panel)}</dd>

@@ -43,9 +43,9 @@ export function ConsoleRoom(): JSX.Element {
         </div>
         <div ref={labels} class="console-labels" aria-hidden="true" />
         {hand.value === "measure" && <span class="cross" aria-hidden="true" />}
-        <PictureKey />
         <OpeningWords />
       </div>
+      <PictureKey />
       <p class="console-said" role="log" aria-label="What happened">
         {said.value}
       </p>

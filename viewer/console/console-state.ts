@@ -5,6 +5,7 @@ import { effect, signal } from "@preact/signals";
 import type { DesignSources } from "../core-messages.ts";
 import { choosePanel, consoleFile, isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
 import { store } from "../files/stored-state.ts";
+import { calledByKey } from "../panel-called.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
 import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
@@ -128,7 +129,7 @@ export const choosePanelHere = (name: string | null): void => {
   changeLook({ chosen: name, turned: null, apart: 0, marks: [], notes: [] });
   const panel = scene.value?.panels.find((each) => each.name === name);
   if (panel === undefined) return;
-  said.value = `Chosen: ${panel.title}`;
+  said.value = `Chosen: ${calledByKey(panel)}`;
   // The other rooms go on with it.
   choosePanel(panel.name);
 };

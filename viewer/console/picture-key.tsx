@@ -1,4 +1,4 @@
-// What the lines round the operator mean, in words over the corner of the picture: which ring is which reach, what the sight
+// What the lines round the operator mean, in words under the picture: which ring is which reach, what the sight
 // lines run between. Only for what is shown.
 
 import type { JSX } from "preact";
@@ -37,11 +37,11 @@ const rowsOf = (
     ? [
         {
           ink: "functional" as const,
-          words: `Inner ring: functional reach of the ${hand} hand, without leaning, ${decimal(functional, 0)} mm from the shoulder`,
+          words: `Inner ring: reach of the ${hand} hand without leaning, ${decimal(functional, 0)} mm from the shoulder`,
         },
         {
           ink: "extended" as const,
-          words: `Outer ring: extended reach, leaning forward, ${decimal(extended, 0)} mm`,
+          words: `Outer ring: leaning forward, ${decimal(extended, 0)} mm`,
         },
       ]
     : []),

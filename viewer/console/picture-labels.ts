@@ -66,7 +66,7 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
       plus(plus(frame.origin, scaled(frame.x, width / 2 + 30)), scaled(frame.y, length / 2)),
     ]).map((at) => ({ key: `bay ${id}`, at, words: `bay ${id}`, look: "bay", rank: 1, over: [] })),
   ),
-  ...panels.flatMap(({ name, width, height }) => {
+  ...panels.flatMap(({ name, title, width, height }) => {
     const frame = look.moved.get(name) ?? groups.find(({ key }) => key === name)?.frame;
     if (frame === undefined) return [];
     const onFace = (across: number, up: number): Vector =>
@@ -77,7 +77,7 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
     return firstKept(look.cut, [onFace(0.5, 0.5), ...corners]).map((at) => ({
       key: `panel ${name}`,
       at,
-      words: name,
+      words: title,
       look: isChosen ? "panel chosen" : "panel",
       rank: isChosen ? 3 : 2,
       over: corners,
