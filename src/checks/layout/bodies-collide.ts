@@ -6,7 +6,7 @@ import { contourExtent } from "../../geometry/measure.ts";
 import type { PanelLayout, PlacedBody, PlacedComponent } from "../../layout/panel-layout.ts";
 import { onePerPair } from "../one-finding.ts";
 import { eachNearPair } from "../pairs.ts";
-import { type Parting, partingOf } from "../parting.ts";
+import { type ContourParting, contourParting } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { inTextOrder, type WrittenThing } from "../text-order.ts";
 import { lengthWords, measureMm } from "../words.ts";
@@ -39,7 +39,7 @@ interface Meeting {
   /** Written first. */
   readonly a: Standing;
   readonly b: Standing;
-  readonly parting: Parting;
+  readonly parting: ContourParting;
 }
 
 /** Of each two components, the two bodies that have to part the farthest. */
@@ -56,7 +56,7 @@ const worstMeetings = (layout: PanelLayout): ReadonlyMap<string, Meeting> => {
     if (!contourDistance(first.body.footprint, second.body.footprint).overlaps) return;
     const [a, b] = inTextOrder<Standing>(first, second, writtenAt);
     const key = `${a.component.id} ${b.component.id}`;
-    const parting = partingOf(contourExtent(a.body.footprint), contourExtent(b.body.footprint));
+    const parting = contourParting(a.body.footprint, b.body.footprint);
     const before = found.get(key);
     if (before === undefined || short(parting) > short(before.parting))
       found.set(key, { a, b, parting });
@@ -64,7 +64,7 @@ const worstMeetings = (layout: PanelLayout): ReadonlyMap<string, Meeting> => {
   return found;
 };
 
-const short = ({ apart, needed }: Parting): number => needed - apart;
+const short = ({ apart, needed }: ContourParting): number => needed - apart;
 
 const writtenAt = ({ component: { span, id } }: Standing): WrittenThing => ({ span, name: id });
 
@@ -74,7 +74,7 @@ const collision = ({ a, b, parting }: Meeting, facts: PanelFacts): Finding => {
   const words = lengthWords(facts, placingKeySpan(second));
   const where = Math.min(a.body.high, b.body.high) <= 0 ? "behind the face" : "in front";
   return finding(entry, {
-    message: `${first.id}'s ${a.body.role} and ${second.id}'s ${b.body.role} want the same space ${where}: centres ${words(parting.apart, parting.needed)} apart, ${words(parting.needed, parting.apart)} would part them, ${words(more, 0)} more.`,
+    message: `${first.id}'s ${a.body.role} and ${second.id}'s ${b.body.role} want the same space ${where}: centres ${words(parting.apart, parting.needed)} apart${parting.way}, ${words(parting.needed, parting.apart)} would part them, ${words(more, 0)} more.`,
     span: second.placeSpan,
     related: [{ what: first.id, span: first.placeSpan }],
     subjects: [second.id, first.id],

@@ -1,10 +1,9 @@
 // Two openings of one layer that run into each other: one hole where two were meant.
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
-import { contourExtent } from "../../geometry/measure.ts";
 import { houseLimit } from "../house-rule.ts";
 import { onePerPair } from "../one-finding.ts";
-import { partingOf } from "../parting.ts";
+import { contourParting } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { type CutOutPair, cutOutPairs, isFixed } from "./cut-out-pairs.ts";
@@ -33,12 +32,11 @@ export const cutOutsOverlap: Rule = {
 
 const overlap = ({ a, b, layer }: CutOutPair, facts: PanelFacts): Finding => {
   const web = houseLimit(facts, WEB).limit;
-  const boxes = [contourExtent(a.contour), contourExtent(b.contour)] as const;
-  const { apart, needed } = partingOf(...boxes, web);
+  const { apart, needed, way } = contourParting(a.contour, b.contour, web);
   const span = placingSpan(facts.layout, b);
   const words = lengthWords(facts, span);
   return finding(entry, {
-    message: `${a.owner} and ${b.owner} run into each other in ${layer.id}: their centres are ${words(apart, needed)} apart; ${words(needed, apart)} would leave a web of ${words(web)}, ${words(needed - apart, 0)} more.`,
+    message: `${a.owner} and ${b.owner} run into each other in ${layer.id}: their centres are ${words(apart, needed)} apart${way}; ${words(needed, apart)} would leave a web of ${words(web)}, ${words(needed - apart, 0)} more.`,
     span,
     related: [{ what: a.owner, span: placingSpan(facts.layout, a) }],
     subjects: [b.owner, a.owner],

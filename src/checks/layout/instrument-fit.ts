@@ -29,8 +29,8 @@ export const instrumentFit: Rule = {
   move: null,
   judge: (facts) =>
     onePerOwner(panelOpenings(facts.layout), ({ cutOut }) => {
-      const excess = excessOf(cutOut, facts.layout);
-      return excess === null ? null : tooLarge(cutOut, excess, facts);
+      const [excess, other] = excessesOf(cutOut, facts.layout);
+      return excess === undefined ? null : tooLarge(cutOut, [excess, other ?? null], facts);
     }),
 };
 
@@ -41,30 +41,55 @@ interface Excess {
 }
 
 /** null where the opening can be carried somewhere in the panel. */
-export const excessOf = (cutOut: CutOut, layout: PanelLayout): Excess | null => {
+export const excessOf = (cutOut: CutOut, layout: PanelLayout): Excess | null =>
+  excessesOf(cutOut, layout)[0] ?? null;
+
+/** The height first. */
+const excessesOf = (cutOut: CutOut, layout: PanelLayout): readonly Excess[] => {
   const box = contourExtent(cutOut.contour);
   const room = contourExtent(layout.outline);
   const high = { size: extentHeight(box), most: extentHeight(room) - 2 * LEAST_WEB };
-  if (isOver(high.size, high.most)) return { key: "height", ...high };
   const wide = { size: extentWidth(box), most: extentWidth(room) - 2 * LEAST_WEB };
-  return isOver(wide.size, wide.most) ? { key: "width", ...wide } : null;
+  return [
+    ...(isOver(high.size, high.most) ? [{ key: "height" as const, ...high }] : []),
+    ...(isOver(wide.size, wide.most) ? [{ key: "width" as const, ...wide }] : []),
+  ];
 };
 
-const tooLarge = (cutOut: CutOut, excess: Excess, facts: PanelFacts): Finding => {
+/** One that is too high and too wide says both: a larger panel has to be both. */
+const tooLarge = (
+  cutOut: CutOut,
+  [excess, other]: readonly [Excess, Excess | null],
+  facts: PanelFacts,
+): Finding => {
   const { key, size, most } = excess;
-  const works = sizeThatWorks(excess, facts.layout);
-  const advice = works === null ? "" : ` ${key}: ${works} would do.`;
+  const both = other === null ? [excess] : [excess, other];
+  const sizes = both.map((one) => ({ key: one.key, works: sizeThatWorks(one, facts.layout) }));
+  const works = sizes.flatMap((one) => (one.works === null ? [] : [{ ...one, works: one.works }]));
+  const isEnough = works.length === both.length;
+  const advice = isEnough
+    ? ` ${works.map((one) => `${one.key}: ${one.works}`).join(" with ")} would do.`
+    : " No panel of this mount carries it: take a smaller one.";
   return finding(entry, {
-    message: `${cutOut.owner} needs an opening ${millimetres(size, most)} ${key === "height" ? "high" : "wide"} in ${cutOut.layer}; this panel takes ${millimetres(most, size)} with a web of ${millimetres(LEAST_WEB)} on both sides, ${millimetres(size - most, 0)} too little.${advice}`,
+    message: `${cutOut.owner} needs an opening ${both.map(needed).join(" and ")} in ${cutOut.layer}; with a web of ${millimetres(LEAST_WEB)} on both sides this panel takes ${both.map(taken).join(" and ")}.${advice}`,
     span: cutOut.span,
     related: [{ what: key, span: spanOf(facts.layout.design.written, key) }],
     subjects: [cutOut.owner],
     measured: measureMm(size),
     limit: measureMm(most),
-    source: { kind: "geometry", name: "the panel's finished outline" },
-    remedies: works === null ? [] : sizeRemedy(key, works, facts),
+    source: {
+      kind: "practice",
+      name: "the panel's finished outline less 1 mm on both sides: a narrower web is none",
+    },
+    remedies: isEnough ? [sizeRemedy(works, facts)] : [],
   });
 };
+
+const needed = ({ key, size, most }: Excess): string =>
+  `${millimetres(size, most)} ${key === "height" ? "high" : "wide"}`;
+
+const taken = ({ size, most }: Excess): string =>
+  `${millimetres(most, size)}, ${millimetres(size - most, 0)} too little`;
 
 /** The least size of the mount's own pitch that carries the opening; null where the mount fixes the size. */
 const sizeThatWorks = ({ key, size }: Excess, { mount, design }: PanelLayout): string | null => {
@@ -75,9 +100,10 @@ const sizeThatWorks = ({ key, size }: Excess, { mount, design }: PanelLayout): s
   return `${decimal(Math.ceil((nominal + less) / pitch), 0)} ${unit}`;
 };
 
-const sizeRemedy = (key: Excess["key"], works: string, facts: PanelFacts): readonly Remedy[] => [
-  {
-    title: `${key}: ${works}`,
-    edits: [facts.edit(spanOf(facts.layout.design.written, key), works)],
-  },
-];
+const sizeRemedy = (
+  sizes: readonly { readonly key: Excess["key"]; readonly works: string }[],
+  facts: PanelFacts,
+): Remedy => ({
+  title: sizes.map(({ key, works }) => `${key}: ${works}`).join(", "),
+  edits: sizes.map(({ key, works }) => facts.edit(spanOf(facts.layout.design.written, key), works)),
+});

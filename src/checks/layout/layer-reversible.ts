@@ -1,13 +1,14 @@
 // A layer whose fixings and dowels fit a wrong way round as well.
 
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { inWords } from "../../diagnostics/nearest.ts";
 import { type Point, point } from "../../geometry/contour.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { contourCentroid, contourExtent } from "../../geometry/measure.ts";
 import { pointDistance } from "../../geometry/point.ts";
 import type { LayerLayout, PanelLayout } from "../../layout/panel-layout.ts";
 import type { Rule } from "../rule.ts";
-import { millimetres } from "../words.ts";
+import { measureMm, millimetres } from "../words.ts";
 
 const entry: CodeEntry = {
   code: "checks/layer-reversible",
@@ -36,17 +37,33 @@ export const layerReversible: Rule = {
     const { design } = layout;
     return [
       finding(entry, {
-        message: `${ids.join(" and ")} also ${ids.length === 1 ? "goes" : "go"} in ${first.way}: fixings and dowels meet their holes again, the openings don't. Move one dowel by ${millimetres(MOVE)} along its edge.`,
+        message: `${waysInWords(ways)}: fixings and dowels then stand ${first.way.off > 0 ? `within ${millimetres(first.way.off, MATCH)} of` : "right over"} a hole, and the openings don't meet their components; more than ${millimetres(MATCH, first.way.off)} beside it keeps a layer the right way round. Move one dowel by ${millimetres(MOVE)} along its edge.`,
         span:
           design.fixings?.written.keys["dowels-at"] ??
           design.fixings?.written.span ??
           first.layer.design.written.span,
         subjects: ids,
-        source: { kind: "geometry", name: "dowels that fit one way only" },
+        measured: measureMm(first.way.off),
+        limit: measureMm(MATCH),
+        source: { kind: "practice", name: "a hole within 1 mm of its fixing is forced onto it" },
         suppressed: ids.length - 1,
       }),
     ];
   },
+};
+
+/** `face and middle also go in turned half round, backing flipped left to right`: layers of one way together, in their order. */
+const waysInWords = (
+  ways: readonly { readonly layer: LayerLayout; readonly way: WrongWay }[],
+): string => {
+  const names = [...new Set(ways.map(({ way }) => way.how))];
+  return names
+    .map((how, index) => {
+      const ids = ways.filter(({ way }) => way.how === how).map(({ layer }) => layer.id);
+      const go = index > 0 ? "" : ` also ${ids.length === 1 ? "goes" : "go"} in`;
+      return `${inWords(ids, "and")}${go} ${how}`;
+    })
+    .join(", ");
 };
 
 /** Far enough for a dowel of 3 mm to bear on solid sheet: two diameters. */
@@ -57,7 +74,13 @@ interface Hole {
   readonly size: number;
 }
 
-const wrongWayIn = (layer: LayerLayout, layout: PanelLayout): string | null => {
+interface WrongWay {
+  readonly how: string;
+  /** The farthest that a fixing or a dowel then stands from a hole. */
+  readonly off: number;
+}
+
+const wrongWayIn = (layer: LayerLayout, layout: PanelLayout): WrongWay | null => {
   const isFixing = (purpose: Purpose): boolean => purpose === "fixing" || purpose === "dowel";
   const fixed = holesOf(layer, isFixing);
   const open = holesOf(layer, (purpose) => !isFixing(purpose) && purpose !== "mount");
@@ -68,7 +91,11 @@ const wrongWayIn = (layer: LayerLayout, layout: PanelLayout): string | null => {
     ["flipped left to right", (from) => point(maxX - from.x, from.y)],
     ["flipped top to bottom", (from) => point(from.x, maxY - from.y)],
   ];
-  return ways.find(([, turned]) => meets(fixed, turned) && !meets(open, turned))?.[0] ?? null;
+  for (const [how, turned] of ways) {
+    const off = farthestOff(fixed, turned);
+    if (off < MATCH && farthestOff(open, turned) >= MATCH) return { how, off };
+  }
+  return null;
 };
 
 type Purpose = LayerLayout["cutOuts"][number]["purpose"];
@@ -81,11 +108,11 @@ const holesOf = (layer: LayerLayout, wanted: (purpose: Purpose) => boolean): rea
       return { at: contourCentroid(contour), size: Math.min(extentWidth(box), extentHeight(box)) };
     });
 
-/** True where every hole, turned, lands on a hole of about the same size. */
-const meets = (holes: readonly Hole[], turned: (from: Point) => Point): boolean =>
-  holes.every((hole) => {
-    const at = turned(hole.at);
-    return holes.some(
-      (other) => Math.abs(hole.size - other.size) < MATCH && pointDistance(at, other.at) < MATCH,
-    );
-  });
+/** Of the holes, turned, the farthest from the nearest hole of about the same size. */
+const farthestOff = (holes: readonly Hole[], turned: (from: Point) => Point): number =>
+  Math.max(
+    ...holes.map((hole) => {
+      const alike = holes.filter((other) => Math.abs(hole.size - other.size) < MATCH);
+      return Math.min(...alike.map((other) => pointDistance(turned(hole.at), other.at)));
+    }),
+  );

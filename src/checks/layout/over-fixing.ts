@@ -8,7 +8,7 @@ import type { CutOut } from "../../layout/panel-layout.ts";
 import { seatedLayer } from "../../layout/seated-layer.ts";
 import { houseLimit } from "../house-rule.ts";
 import { onePerPair } from "../one-finding.ts";
-import { partingOf } from "../parting.ts";
+import { contourParting } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { cutOutPairs, isFixed } from "./cut-out-pairs.ts";
@@ -69,12 +69,12 @@ const inTheWay = (
   of: { readonly fixed: CutOut; readonly facts: PanelFacts },
 ): Finding => {
   const { fixed, facts } = of;
-  const boxes = [contourExtent(fixed.contour), contourExtent(other.contour)] as const;
-  const { apart, needed } = partingOf(...boxes, houseLimit(facts, WEB).limit);
+  const web = houseLimit(facts, WEB).limit;
+  const { apart, needed, way } = contourParting(fixed.contour, other.contour, web);
   const span = placingSpan(facts.layout, other);
   const words = lengthWords(facts, span);
   return finding(entry, {
-    message: `${other.owner}: its ${other.what} runs into ${fixed.owner} ${other.where}: centres ${words(apart, needed)} apart; ${words(needed, apart)} would clear it, ${words(needed - apart, 0)} more.`,
+    message: `${other.owner}: its ${other.what} runs into ${fixed.owner} ${other.where}: centres ${words(apart, needed)} apart${way}; ${words(needed, apart)} would clear it, ${words(needed - apart, 0)} more.`,
     span,
     related: [{ what: fixed.owner, span: fixed.span }],
     subjects: [other.owner, fixed.owner],
