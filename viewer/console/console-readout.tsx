@@ -9,7 +9,7 @@ import { calledByKey } from "../panel-called.ts";
 import { movedByKey } from "./console-keys.ts";
 import type { DragMeeting, ScenePanel } from "./console-messages.ts";
 import { changeLook, hand, look, measuring, scene, wanted } from "./console-state.ts";
-import { LIFT } from "./look.ts";
+import { faceLift } from "./look.ts";
 import { measureWords } from "./measure-words.ts";
 import { room } from "./open-room.ts";
 import { cancelDrag, chooseToWork, drag, offer, settleDrag, takeOption } from "./panel-drag.ts";
@@ -114,9 +114,12 @@ function Chosen({ panel }: { readonly panel: ScenePanel }): JSX.Element {
 
 const goToPanel = (panel: ScenePanel): void => {
   const camera = cameraNow();
-  const lift = look.value.turned === panel.name ? LIFT : 0;
+  // To the middle of a stack that is drawn apart.
+  const face = faceLift(look.value, panel);
+  const apart =
+    look.value.turned === panel.name ? { lift: face, tall: 0 } : { lift: face / 2, tall: face };
   if (camera !== null && scene.value !== null)
-    wanted.value = panelGoal(scene.value, panel, { ...camera, lift });
+    wanted.value = panelGoal(scene.value, panel, { ...camera, ...apart });
 };
 
 const KINDS: Readonly<Record<DragMeeting["kind"], string>> = {

@@ -26,6 +26,16 @@ export interface Look {
 /** How far a panel that is turned round is lifted, mm: clear of its neighbours. */
 export const LIFT = 220;
 
+/** How far its face stands before where it lies in the console, mm: a stack drawn apart stands before its rearmost level. */
+export const faceLift = (
+  { chosen, turned, apart }: Pick<Look, "chosen" | "turned" | "apart">,
+  { name, levels }: { readonly name: string; readonly levels: readonly string[] },
+): number => {
+  if (turned === name) return LIFT;
+  // Of the levels the first is what stands before the face.
+  return chosen === name ? apart * Math.max(0, levels.length - 2) : 0;
+};
+
 export interface Cut {
   /** What is kept lies where `normal · p` is over the offset. */
   readonly normal: Vector;

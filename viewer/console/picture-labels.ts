@@ -5,7 +5,7 @@ import { dot, plus, scaled, type Vector } from "../../src/geometry/space/vector.
 import type { ConsoleScene } from "./console-messages.ts";
 import { floorGrid, type Grid } from "./floor-grid.ts";
 import { glided, NONE_SHOWN, type Shown } from "./gliding-names.ts";
-import type { Cut, Look } from "./look.ts";
+import { type Cut, faceLift, type Look } from "./look.ts";
 import {
   leadOf,
   NO_WAYS,
@@ -66,11 +66,13 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
       plus(plus(frame.origin, scaled(frame.x, width / 2 + 30)), scaled(frame.y, length / 2)),
     ]).map((at) => ({ key: `bay ${id}`, at, words: `bay ${id}`, look: "bay", rank: 1, over: [] })),
   ),
-  ...panels.flatMap(({ name, title, width, height }) => {
+  ...panels.flatMap((panel) => {
+    const { name, title, width, height } = panel;
     const frame = look.moved.get(name) ?? groups.find(({ key }) => key === name)?.frame;
     if (frame === undefined) return [];
+    const lowerLeft = plus(frame.origin, scaled(frame.z, faceLift(look, panel)));
     const onFace = (across: number, up: number): Vector =>
-      plus(frame.origin, plus(scaled(frame.x, across * width), scaled(frame.y, up * height)));
+      plus(lowerLeft, plus(scaled(frame.x, across * width), scaled(frame.y, up * height)));
     const corners = [onFace(0, 0), onFace(1, 0), onFace(1, 1), onFace(0, 1)];
     const isChosen = name === look.chosen;
     // Where the middle is cut away, what is left of the panel is named.
@@ -136,7 +138,7 @@ export const showLabels = (
     const seen = place(at);
     hide(element, seen === null);
     if (seen === null) return [];
-    // The name of a bay has room beside it, and needs no line.
+    // The name of a bay mostly has room beside it, and needs a line only where it has not.
     const isLed = over.length > 0 || look === "bay";
     return [{ key, rank, element, isLed, isOfPanel: over.length > 0, ...seen, ...size }];
   });
@@ -153,13 +155,17 @@ export const showLabels = (
       visibility: spot === undefined ? "hidden" : "",
       transform: `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px) translate(-50%, -50%)`,
     });
-    if (!isOfPanel) continue;
-    element.dataset["names"] = `${each.x.toFixed(1)} ${each.y.toFixed(1)}`;
-    if (spot !== undefined) lead(() => elementFor(`${each.key} lead`), spot, each);
+    if (isOfPanel) element.dataset["names"] = `${each.x.toFixed(1)} ${each.y.toFixed(1)}`;
+    const isOff = Math.hypot(at.x - each.x, at.y - each.y) > BESIDE;
+    if (spot !== undefined && (isOfPanel || (each.isLed && isOff)))
+      lead(() => elementFor(`${each.key} lead`), spot, each);
   }
   for (const left of known.values()) left.remove();
   return { ways, shown, isGliding };
 };
+
+/** So near to its place, in pixels, the name of a bay is taken for that bay's: two of its lines. */
+const BESIDE = 40;
 
 /** Of a name on its way; of what goes none, its own. */
 const shownSpot = (

@@ -115,7 +115,7 @@ const seatView = ({ operator, bays }: ConsoleScene): readonly StandingView[] => 
   return [{ id: "seat", words: "From the seat", goal }];
 };
 
-/** Toward a panel from where one stands, nearer; `lift`: what it has been lifted by. */
+/** Toward a panel from where one stands, nearer; `lift`: how far its middle has been lifted; `tall`: of a stack drawn apart. */
 export const panelGoal = (
   scene: ConsoleScene,
   panel: ScenePanel,
@@ -123,12 +123,14 @@ export const panelGoal = (
     readonly goal: CameraGoal;
     readonly distanceFor: DistanceFor;
     readonly lift: number;
+    readonly tall: number;
   },
 ): CameraGoal => {
   const frame = scene.groups.find(({ key }) => key === panel.name)?.frame;
   if (frame === undefined) return from.goal;
   const middle = plus(scaled(frame.x, panel.width / 2), scaled(frame.y, panel.height / 2));
-  const radius = Math.hypot(panel.width, panel.height) * 0.9;
+  const across = Math.hypot(panel.width, panel.height);
+  const radius = Math.max(across * 0.9, Math.hypot(across, from.tall) * 0.6);
   return {
     ...from.goal,
     target: plus(plus(frame.origin, middle), scaled(frame.z, from.lift)),
