@@ -1,43 +1,55 @@
-// A file with bodies in it, seen in space as it was read back. A large one takes its time to be read: that is said first. What
-// draws it is loaded when the first one is looked at.
+// A file with bodies in it, seen in space as it was read back. A large one takes its time to be read, by a worker that ends when
+// another file is looked at. What draws it is loaded when the first one is looked at.
 
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { PackFile } from "../../src/pack/pack-file.ts";
 import { NearButtons } from "./near-buttons.tsx";
-import { type ReadSolids, readSolids, type SolidKind } from "./read-solids.ts";
+import type { SolidKind } from "./read-solids.ts";
+import type { SolidReply, SolidRequest } from "./solid.worker.ts";
 import type { SolidStage } from "./solid-stage.ts";
+
+type Reading =
+  | { readonly kind: "reading" }
+  | { readonly kind: "read"; readonly reply: SolidReply }
+  | { readonly kind: "failed"; readonly why: string };
 
 export function SolidPreview(props: {
   readonly file: PackFile;
   readonly kind: SolidKind;
 }): JSX.Element {
   const { file, kind } = props;
-  const [read, setRead] = useState<ReadSolids | null>(null);
+  const [now, setNow] = useState<Reading>({ kind: "reading" });
   useEffect(() => {
-    // Once the words that it is being read are seen.
-    const waiting = setTimeout(() => setRead(readSolids(kind, file)), SEEN_MS);
-    return () => clearTimeout(waiting);
+    setNow({ kind: "reading" });
+    const worker = new Worker(new URL("./solid.worker.ts", import.meta.url), { type: "module" });
+    worker.onmessage = ({ data }: MessageEvent<SolidReply>) => {
+      setNow({ kind: "read", reply: data });
+      worker.terminate();
+    };
+    worker.onerror = ({ message }) => setNow({ kind: "failed", why: message });
+    const request: SolidRequest = { kind, file };
+    worker.postMessage(request);
+    return () => worker.terminate();
   }, [kind, file]);
   return (
     <div class="solid-preview">
-      {read === null ? (
-        <p role="status">Reading {file.path} …</p>
-      ) : (
-        <ShownSolids path={file.path} read={read} />
+      {now.kind === "reading" && (
+        <p class="making">
+          <progress aria-label="Reading the file" />
+          <span role="status">Reading {file.path} …</span>
+        </p>
       )}
+      {now.kind === "failed" && <p role="alert">The program itself has failed: {now.why}</p>}
+      {now.kind === "read" && <ShownSolids path={file.path} reply={now.reply} />}
     </div>
   );
 }
 
-/** Two frames at 60 a second. */
-const SEEN_MS = 34;
-
-function ShownSolids(props: { readonly path: string; readonly read: ReadSolids }): JSX.Element {
-  const { path, read } = props;
+function ShownSolids(props: { readonly path: string; readonly reply: SolidReply }): JSX.Element {
+  const { path, reply } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const stage = useRef<SolidStage | null>(null);
-  const [undrawn, setUndrawn] = useState(0);
   useEffect(() => {
     let isGone = false;
     let size: ResizeObserver | null = null;
@@ -45,12 +57,11 @@ function ShownSolids(props: { readonly path: string; readonly read: ReadSolids }
       if (isGone || canvas.current === null) return;
       const isDark = matchMedia("(prefers-color-scheme: dark)").matches;
       const isPlain = new URLSearchParams(location.search).get("picture") === "plain";
-      const made = solidStage(canvas.current, read, { isDark, isPlain });
+      const made = solidStage(canvas.current, reply.bodies, { isDark, isPlain });
       stage.current = made;
       size = new ResizeObserver(() => made.resize());
       size.observe(canvas.current);
       made.resize();
-      setUndrawn(made.undrawn);
     });
     return () => {
       isGone = true;
@@ -58,7 +69,7 @@ function ShownSolids(props: { readonly path: string; readonly read: ReadSolids }
       stage.current?.dispose();
       stage.current = null;
     };
-  }, [read]);
+  }, [reply]);
   return (
     <>
       <div class="solid-view">
@@ -71,7 +82,7 @@ function ShownSolids(props: { readonly path: string; readonly read: ReadSolids }
           go={(direction) => go(stage.current, direction)}
         />
       </div>
-      <p>{[...read.words, ...undrawnWords(undrawn)].join(" ")}</p>
+      <p>{[...reply.words, ...undrawnWords(reply.undrawn)].join(" ")}</p>
     </>
   );
 }

@@ -3,6 +3,7 @@
 
 import {
   AmbientLight,
+  Box3,
   BufferAttribute,
   BufferGeometry,
   Color,
@@ -18,8 +19,7 @@ import {
   Vector3,
   WebGLRenderer,
 } from "three";
-import type { ReadSolids } from "./read-solids.ts";
-import { type StageBody, stageBodies } from "./stage-bodies.ts";
+import type { StageBody } from "./stage-bodies.ts";
 
 /** Degrees that the camera sees from edge to edge. */
 const OPENING = 35;
@@ -28,8 +28,6 @@ const STEP = 10;
 const GROUND = { day: "#f4f1ea", night: "#1b1d1f" } as const;
 
 export interface SolidStage {
-  /** Faces that are drawn by their edges alone. */
-  readonly undrawn: number;
   readonly turn: (across: number, up: number) => void;
   readonly nearer: (times: number) => void;
   /** As large as it can be seen whole, from where it is looked at. */
@@ -40,7 +38,7 @@ export interface SolidStage {
 
 export const solidStage = (
   canvas: HTMLCanvasElement,
-  read: ReadSolids,
+  bodies: readonly StageBody[],
   options: { readonly isDark: boolean; readonly isPlain: boolean },
 ): SolidStage => {
   const { isDark, isPlain } = options;
@@ -49,7 +47,6 @@ export const solidStage = (
   camera.up.set(0, 0, 1);
   const { scene, lamp } = litScene(isDark);
   const { face, line } = materials(isDark);
-  const { bodies, undrawn } = stageBodies(read);
   const shown = bodies.map((body) => bodyObjects(body, { face, line }));
   const all = new Group();
   for (const { holder } of shown) all.add(holder);
@@ -74,7 +71,6 @@ export const solidStage = (
     ask();
   };
   return {
-    undrawn,
     whole,
     turn: (across, up) => {
       look.side += across * STEP;
@@ -185,11 +181,13 @@ const bodyObjects = (
   };
 };
 
+/** Round the box of all places. */
 const ballRound = (bodies: readonly StageBody[]): Sphere => {
-  const places: Vector3[] = [];
+  const box = new Box3();
+  const place = new Vector3();
   for (const { corners, lines } of bodies)
     for (const numbers of [corners, lines])
       for (let at = 0; at + 2 < numbers.length; at += 3)
-        places.push(new Vector3(numbers[at], numbers[at + 1], numbers[at + 2]));
-  return places.length === 0 ? new Sphere(new Vector3(), 1) : new Sphere().setFromPoints(places);
+        box.expandByPoint(place.set(numbers[at] ?? 0, numbers[at + 1] ?? 0, numbers[at + 2] ?? 0));
+  return box.isEmpty() ? new Sphere(new Vector3(), 1) : box.getBoundingSphere(new Sphere());
 };
