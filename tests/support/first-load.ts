@@ -13,9 +13,9 @@ export interface FetchedFile {
 
 export interface FirstLoad {
   readonly milliseconds: number;
-  /** Program, style and examples. */
+  /** Program, style, examples, and of `library.json` all but the fonts. */
   readonly code: readonly FetchedFile[];
-  /** Fonts and catalogue (`library.json`), and kernels if there are any. */
+  /** Fonts (`library.json` as it is fetched), and kernels if there are any. */
   readonly data: readonly FetchedFile[];
 }
 
@@ -40,9 +40,19 @@ export async function firstLoad(
     path === "/library.json" || path.endsWith(".wasm");
   return {
     milliseconds,
-    code: fetched.filter((file) => !isData(file)),
+    code: [...fetched.filter((file) => !isData(file)), catalogue(folder)],
     data: fetched.filter(isData),
   };
+}
+
+/** What the library would weigh without its fonts: both come in one file. */
+function catalogue(folder: string): FetchedFile {
+  const library: Readonly<Record<string, unknown>> = JSON.parse(
+    readFileSync(resolve(folder, "library.json"), "utf8"),
+  );
+  const { fonts: _, ...rest } = library;
+  const packedBytes = gzipSync(JSON.stringify(rest)).length;
+  return { path: "/library.json without its fonts", packedBytes };
 }
 
 export const packedKilobytes = (files: readonly FetchedFile[]): number =>

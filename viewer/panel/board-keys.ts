@@ -4,7 +4,7 @@
 import { nextRedo, nextUndo, redo, refusedStep, selection, undo } from "../desk.ts";
 import { paperKey } from "../photo/photo-state.ts";
 import { inTurn } from "../when-current.ts";
-import { placePart, selectionWords } from "./acts.ts";
+import { selectionWords } from "./acts.ts";
 import { drag, gridStep, inHand, offer, say, sight, things } from "./board.ts";
 import { type Deeds, withDeeds } from "./deeds-door.ts";
 import { giveUp, nudge, settleNudge } from "./dragging.ts";
@@ -157,7 +157,7 @@ function escaped(): void {
 
 function entered(keys: BoardKeys): void {
   const held = inHand.value;
-  if (held.kind === "part") placePart(held.card, held.at);
+  if (held.kind === "part") withDeeds(({ placePart }) => placePart(held.card, held.at));
   else keys.toTicket();
 }
 

@@ -3,9 +3,10 @@
 import { signal } from "@preact/signals";
 import { type Extent, extent, extentsOverlap } from "../../src/geometry/extent.ts";
 import { selection } from "../desk.ts";
-import { placePart, selectionWords } from "./acts.ts";
+import { selectionWords } from "./acts.ts";
 import { drag, gridStep, inHand, type Sight, say, sight, things } from "./board.ts";
 import { onPanel, zoomed } from "./board-places.ts";
+import { withDeeds } from "./deeds-door.ts";
 import { dragScene, dragTo, giveUp, letGo, settleNudge } from "./dragging.ts";
 import type { SheetThing } from "./sheet-things.ts";
 import type { Shift, SnapScene } from "./snap.ts";
@@ -47,7 +48,8 @@ export function pointerDown({ at, now, event }: Touch): void {
   }
   const held = inHand.value;
   if (held.kind === "part" && event.button === 0) {
-    placePart(held.card, onGrid(onPanel(now, at)));
+    const spot = onGrid(onPanel(now, at));
+    withDeeds(({ placePart }) => placePart(held.card, spot));
     return;
   }
   const thing = thingUnder(event.target);

@@ -1,14 +1,15 @@
-// The door to the deeds with what is picked, and to its ticket: they are loaded when something is picked first, so that the page
-// opens without them.
+// The door to the deeds with what is picked, and to its ticket: they are loaded soon after the first picture, or with the first
+// pick, so that the page opens without them.
 
 import { effect, type ReadonlySignal, signal } from "@preact/signals";
+import { afterPicture } from "../after-picture.ts";
 import { selection } from "../desk.ts";
 import { say } from "./board.ts";
 
 export type Deeds = Awaited<ReturnType<typeof fetched>>;
 
 const room = signal<Deeds | null>(null);
-/** null until something is picked. */
+/** null until they are there. */
 export const deeds: ReadonlySignal<Deeds | null> = room;
 let loading: Promise<Deeds> | null = null;
 
@@ -41,6 +42,10 @@ async function fetched() {
   return loaded;
 }
 
+/** Whoever asks for a deed is told why it can't be had. */
+const loadAhead = (): void => void load().catch(() => undefined);
+
+afterPicture(loadAhead);
 effect(() => {
-  if (selection.value.length > 0 && room.value === null) load().catch(() => {});
+  if (selection.value.length > 0 && room.value === null) loadAhead();
 });

@@ -1,7 +1,8 @@
-// All deeds with what is picked that are loaded with the first pick, and its ticket: this is their one list.
+// All deeds that take the reader of texts, and the ticket of what is picked: this is their one list.
 
 import { gapSelection, lineUpSelection, makePattern, spaceSelection } from "./arrange-acts.ts";
 import { copySelection } from "./copy-acts.ts";
+import { moveEntries, placePart } from "./edit-acts.ts";
 import { removeSelection } from "./remove-acts.ts";
 import { Picked } from "./ticket-picked.tsx";
 import { turnSelection } from "./turn-acts.ts";
@@ -11,7 +12,9 @@ export const deeds = {
   gapSelection,
   lineUpSelection,
   makePattern,
+  moveEntries,
   Picked,
+  placePart,
   removeSelection,
   spaceSelection,
   turnSelection,

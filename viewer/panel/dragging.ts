@@ -8,8 +8,8 @@ import { movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
 import { panel, settleWith, unread } from "../desk.ts";
 import { HAND_RESTS, onceDrawn, whenCurrent } from "../when-current.ts";
-import { moveEntries } from "./acts.ts";
 import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
+import { withDeeds } from "./deeds-door.ts";
 import { isUnread } from "./open-panel.ts";
 import { groupsAlong, type SheetThing, withMembers } from "./sheet-things.ts";
 import { type Shift, type SnapScene, snapped } from "./snap.ts";
@@ -80,13 +80,15 @@ export function letGo(): void {
   drag.value = landing;
   // What is picked meanwhile is another matter.
   const entries = selectedEntries.value;
-  whenCurrent(() => {
-    moveEntries(entries, now.shift);
-    onceDrawn(() => {
-      // What has been taken in hand since is another drag, and goes on.
-      if (drag.value === landing) drag.value = null;
-    });
-  });
+  withDeeds(({ moveEntries }) =>
+    whenCurrent(() => {
+      moveEntries(entries, now.shift);
+      onceDrawn(() => {
+        // What has been taken in hand since is another drag, and goes on.
+        if (drag.value === landing) drag.value = null;
+      });
+    }),
+  );
 }
 
 export function giveUp(): void {

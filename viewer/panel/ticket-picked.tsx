@@ -7,8 +7,8 @@ import { type MovableThing, movableThings } from "../../src/layout/movable-thing
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { heldBy } from "../../src/layout/place-moves.ts";
 import { panel } from "../desk.ts";
-import { renameComponent } from "./acts.ts";
 import { selectedEntries, selectedThings } from "./board.ts";
+import { renameComponent } from "./edit-acts.ts";
 import { LegendField } from "./legend-field.tsx";
 import { NumberField } from "./number-field.tsx";
 import type { SheetThing } from "./sheet-things.ts";

@@ -11,8 +11,8 @@ import type { MovableThing } from "../../src/layout/movable-things.ts";
 import { lowestCentre } from "../../src/layout/place-moves.ts";
 import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { panel, texts } from "../desk.ts";
-import { moveSelection, stateNumber } from "./acts.ts";
 import { say, unit } from "./board.ts";
+import { moveSelection, stateNumber } from "./edit-acts.ts";
 import { NumberField } from "./number-field.tsx";
 import { turnTo } from "./turn-acts.ts";
 

@@ -7,7 +7,7 @@ import { source } from "../../src/design/source.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { panel, texts } from "../desk.ts";
 import { whenCurrent } from "../when-current.ts";
-import { stateNumber } from "./acts.ts";
+import { stateNumber } from "./edit-acts.ts";
 import { MemberLegends } from "./legend-field.tsx";
 import { NumberField } from "./number-field.tsx";
 import { open } from "./open-panel.ts";

@@ -17,7 +17,7 @@ import {
 } from "../desk.ts";
 import { locks } from "../locks.ts";
 import { say } from "./board.ts";
-import { type PanelCopy, panelCopy } from "./panel-copy.ts";
+import type { PanelCopy } from "./panel-copy.ts";
 
 interface Question {
   readonly file: string;
@@ -125,8 +125,12 @@ function changeAll(now: Question): void {
   answer(outcome.kind === "refused" ? `Not done: ${outcome.why}.` : `Done: ${now.what}.`);
 }
 
-function copyFor(name: string, now: Question): void {
-  const made = copyOf(name, now);
+async function copyFor(name: string, now: Question): Promise<void> {
+  const made = await copyOf(name, now).catch(
+    (): PanelCopy => ({ kind: "refused", why: "what it takes could not be fetched. Try again" }),
+  );
+  // Answered otherwise meanwhile.
+  if (question.value !== now) return;
   if (made.kind === "moves") carryOut(made.moves, `${now.what} in a copy, ${made.file}`);
   answer(
     made.kind === "moves"
@@ -135,11 +139,11 @@ function copyFor(name: string, now: Question): void {
   );
 }
 
-function copyOf(name: string, now: Question): PanelCopy {
+async function copyOf(name: string, now: Question): Promise<PanelCopy> {
   const design = consoleReading.value?.design ?? null;
   if (design === null) return { kind: "refused", why: "no console is open" };
   const locked = locks.value.design ?? locks.value.files.get(design.file) ?? null;
-  return locked === null
-    ? panelCopy(texts.value, { file: now.file, edits: editsOf(now), panel: name, design })
-    : { kind: "refused", why: locked };
+  if (locked !== null) return { kind: "refused", why: locked };
+  const { panelCopy } = await import("./panel-copy.ts");
+  return panelCopy(texts.value, { file: now.file, edits: editsOf(now), panel: name, design });
 }

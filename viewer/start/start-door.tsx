@@ -2,6 +2,7 @@
 
 import { signal, useSignalEffect } from "@preact/signals";
 import type { ComponentType, JSX } from "preact";
+import { PICTURE_FIRST } from "../after-picture.ts";
 import { panels } from "../desk.ts";
 import { store } from "../files/stored-state.ts";
 import { beginGuide, guideStep, isStartOpen } from "./start-state.ts";
@@ -19,9 +20,6 @@ export function StartBehindDoor(): JSX.Element {
   const Room = room.value;
   return Room === null ? <p>A moment …</p> : <Room />;
 }
-
-/** What is fetched at once would come between the first picture and the line, ms. */
-const PICTURE_FIRST = 250;
 
 export function GuideBehindDoor(): JSX.Element | null {
   useSignalEffect(() => {
