@@ -2,7 +2,7 @@
 // Takes the file and the entry's name; keys of the place that say nothing any more go with the axis that they served.
 
 import { type Edit, nodeAt, type Path, removeKey, replaceValue, setKey } from "./edit.ts";
-import { rewritten, type Step } from "./rewriting.ts";
+import { rewritten, type Step, together } from "./rewriting.ts";
 import type { Source } from "./source.ts";
 import type { MapNode } from "./text-node.ts";
 
@@ -42,7 +42,26 @@ export const setPlaceFree = (from: Source, path: Path, place: FreePlace): Edit =
     return place.x === null || place.y === null
       ? { kind: "refused", why: "it is placed by a word, which says both axes" }
       : { kind: "edit", edit: replaceValue(from, node.span, `{ x: ${place.x}, y: ${place.y} }`) };
-  return rewritten(from, freeingSteps(node, path, place));
+  return isSaid(node, place)
+    ? together(
+        from,
+        (["x", "y"] as const).flatMap((key) => {
+          const value = place[key];
+          return value === null ? [] : [setKey(from, path, { key, value })];
+        }),
+      )
+    : rewritten(from, freeingSteps(node, path, place));
+};
+
+/** Whether it stands by such numbers already: their values alone change, and the text need not be read in between. */
+const isSaid = ({ entries }: MapNode, { x, y }: FreePlace): boolean => {
+  const keys = entries.map(({ key }) => key);
+  const served = [...(x === null ? [] : ACROSS), ...(y === null ? [] : ALONG), ...MEASURES];
+  return (
+    (x === null || keys.includes("x")) &&
+    (y === null || keys.includes("y")) &&
+    keys.every((key) => key === "x" || key === "y" || !served.includes(key))
+  );
 };
 
 const freeingSteps = (map: MapNode, path: Path, place: FreePlace): readonly Step[] => {

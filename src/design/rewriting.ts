@@ -19,6 +19,20 @@ export const rewritten = (from: Source, steps: readonly Step[]): Edit => {
   return { kind: "edit", edit: difference(from, now.text) };
 };
 
+/** Edits that were all made for this text, as one; what changes nothing is left out. */
+export const together = (from: Source, edits: readonly Edit[]): Edit => {
+  const texts: TextEdit[] = [];
+  for (const made of edits) {
+    if (made.kind === "refused") return made;
+    const { start, end, text } = made.edit;
+    if (start < end || text !== "") texts.push(made.edit);
+  }
+  const applied = applyEdits(from.text, texts);
+  return applied.kind === "refused"
+    ? applied
+    : { kind: "edit", edit: difference(from, applied.text) };
+};
+
 /** The edit that makes one text of another. */
 export const difference = (from: Source, to: string): TextEdit => {
   const { file, text, hash } = from;

@@ -101,6 +101,28 @@ describe("a copy", () => {
   });
 });
 
+test("a copy of sixty at once, each a shift away from its own first one", () => {
+  const spots = Array.from({ length: 60 }, (_, index) => ({
+    x: 16 + 13 * (index % 4),
+    y: 30 + 6 * Math.floor(index / 4),
+  }));
+  const text = textOf(
+    spots.map(({ x, y }, index) => `l${index}: { ${LAMP}, at: { x: ${x} mm, y: ${y} mm } }`),
+  );
+  const { places } = added(
+    text,
+    copied(
+      text,
+      spots.map((_, index) => `l${index}`),
+    ),
+  );
+  expect(places).toEqual(
+    Object.fromEntries(
+      spots.map(({ x, y }, index) => [`l${index}-2`, `${x + SHIFT.x}, ${y + SHIFT.y}`]),
+    ),
+  );
+});
+
 describe("of screws and dowels", () => {
   const SCREWED = {
     height: "16 modules",
