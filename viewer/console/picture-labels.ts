@@ -164,6 +164,12 @@ export const showLabels = (
   return { ways, shown, isGliding };
 };
 
+const hasLine = (
+  label: Point & { readonly isLed: boolean; readonly isOfPanel: boolean },
+  spot: Spot,
+): boolean =>
+  label.isOfPanel || (label.isLed && Math.hypot(spot.x - label.x, spot.y - label.y) > BESIDE);
+
 /** So near to its place, in pixels, the name of a bay is taken for that bay's: two of its lines. */
 const BESIDE = 40;
 
