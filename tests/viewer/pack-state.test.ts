@@ -45,7 +45,7 @@ const zipOf = (texts: DesignTexts): object => ({
 const { chooseConsole, giveUpReading, openDesign, takeBinaries } = await import(
   "../../viewer/desk.ts"
 );
-const { askConsole, isOutOfDate, makePack, news, shown, want, whole } = await import(
+const { askConsole, giveUp, isOutOfDate, makePack, news, shown, want, whole } = await import(
   "../../viewer/job-pack/pack-state.ts"
 );
 
@@ -91,6 +91,27 @@ describe("after another console is chosen", () => {
     chooseConsole("one.yaml");
     expect(shown.value?.made.zip?.name).toBe("one.yaml");
   });
+});
+
+test("what was said of one console's pack is not said of another's", async () => {
+  await made(makePack(want.value));
+  expect(news.value).not.toBe("");
+  chooseConsole("two.yaml");
+  expect(news.value).toBe("");
+  chooseConsole("one.yaml");
+  expect(news.value).not.toBe("");
+});
+
+test("a pack that was made before is not said to be nothing when making it again is given up", async () => {
+  void makePack(want.value);
+  giveUp();
+  expect(news.value).toBe("Given up: nothing was made.");
+  packsAsked.length = 0;
+  await made(makePack(want.value));
+  void makePack(want.value);
+  giveUp();
+  packsAsked.length = 0;
+  expect(news.value).toBe("Given up: what is shown was made before.");
 });
 
 test("a shape that changes outside makes the packs that were made from it old", async () => {

@@ -43,6 +43,7 @@ export function PackRoom(): JSX.Element {
         <p class="quiet" role="status">
           {news.value}
         </p>
+        {held === null && making.value.kind === "idle" && <p>No pack of this is made yet.</p>}
         {whole.value !== null && <WholeStanding made={whole.value} />}
         {held !== null && <Standing made={held.made} />}
         <Beside />

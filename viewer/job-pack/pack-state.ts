@@ -29,8 +29,11 @@ export type Making =
 const packs = signal<ReadonlyMap<string, HeldMade>>(new Map());
 const isConsoleAsked = signal(false);
 export const making = signal<Making>({ kind: "idle" });
-/** What was done last, in words that are read out. */
-export const news = signal("");
+/** What was done last, and with which pack; null: with whatever is looked at. */
+const told = signal<{ readonly of: string | null; readonly words: string }>({
+  of: null,
+  words: "",
+});
 const chosenPath = signal<string | null>(null);
 /** Chosen for all packs of the page, until it is chosen otherwise. */
 export const kinds = signal<PackKinds>({ only: "everything", card: false });
@@ -50,6 +53,12 @@ export const want: ReadonlySignal<PackWant> = computed(() =>
 export const wantAll: ReadonlySignal<PackWant> = computed(() => wanting({ kind: "all" }));
 
 const wanting = (what: PackOf): PackWant => ({ ...what, ...kinds.value });
+
+/** What was done last, in words that are read out: nothing that was said of another pack. */
+export const news: ReadonlySignal<string> = computed(() => {
+  const { of, words } = told.value;
+  return of === null || of === keyOf(want.value) || of === keyOf(wantAll.value) ? words : "";
+});
 
 export const shown: ReadonlySignal<HeldMade | null> = computed(
   () => packs.value.get(keyOf(want.value)) ?? null,
@@ -91,7 +100,7 @@ export const makePack = async (wanted: PackWant): Promise<void> => {
   const of = { texts: texts.value, binaries: binaries.value };
   making.value = { kind: "running", want: wanted, words: "beginning" };
   // It is of another pack, or of this one as it was.
-  news.value = "";
+  told.value = { of: null, words: "" };
   const mine = runPack(wanted, sourcesOf(of.texts), (words) => {
     if (run === mine) making.value = { kind: "running", want: wanted, words };
   });
@@ -106,18 +115,20 @@ export const makePack = async (wanted: PackWant): Promise<void> => {
   making.value = { kind: "idle" };
   const { made } = outcome;
   packs.value = new Map([...packs.value, [key, { of, made }]]);
-  news.value = madeWords(made);
+  told.value = { of: key, words: madeWords(made) };
 };
 
 /** Of the pack that is there already and is looked at again. */
 export const tellShown = (): void => {
-  if (shown.value !== null) news.value = madeWords(shown.value.made);
+  if (shown.value !== null)
+    told.value = { of: keyOf(want.value), words: madeWords(shown.value.made) };
 };
 
 export const giveUp = (): void => {
   stop();
   making.value = { kind: "idle" };
-  news.value = "Given up: nothing was made.";
+  const what = shown.value === null ? "nothing was made" : "what is shown was made before";
+  told.value = { of: keyOf(want.value), words: `Given up: ${what}.` };
 };
 
 const stop = (): void => {
