@@ -6,15 +6,18 @@ import {
   finding,
   type LimitSource,
 } from "../../diagnostics/finding.ts";
+import type { ConsoleBody } from "../../fit/console-body.ts";
 import type { KneeRoom } from "../../fit/fit-facts.ts";
+import { kneeFact } from "../../fit/operator/knees.ts";
 import type { PosedOperator } from "../../layout/console/console-layout.ts";
 import { kneeHeightNeeded } from "../../standards/knee-height.ts";
 import { KNEE_BOX, SEATED_PERSON } from "../../standards/reach.ts";
 import { isUnder } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
-import { type KneeSide, moreKneeRoom } from "./more-knee-room.ts";
+import { type KneeSide, type MoreRoom, moreKneeRoom, type WantedRoom } from "./more-knee-room.ts";
 import { bodyName } from "./panel-words.ts";
+import { raisedBayRemedies } from "./raised-bay.ts";
 
 const entry: CodeEntry = {
   code: "fit/knee-room",
@@ -76,13 +79,41 @@ interface Asked {
   readonly source: LimitSource;
 }
 
+/** Where a bay or what stands on it hangs over the knees: the bay as much higher, if that leaves them the room. */
+const higherBay = (
+  { side, room, needs }: WantedRoom,
+  operator: PosedOperator,
+  facts: ConsoleFacts,
+): MoreRoom => {
+  const [over] = room.by;
+  const bay = over === undefined || side !== "height" ? undefined : bayUnder(over, facts);
+  const remedies =
+    bay === undefined
+      ? []
+      : raisedBayRemedies(bay, needs - room.has, facts, ({ layout, bodies }) => {
+          const has = kneeFact(operator, layout, bodies)?.height.has ?? needs;
+          return !isUnder(has, needs);
+        });
+  const [first] = remedies;
+  return { advice: first === undefined ? "" : ` ${first.title} leaves it.`, remedies };
+};
+
+const bayUnder = (body: ConsoleBody, { layout }: ConsoleFacts): string | undefined => {
+  const place = layout.panels.find(({ name }) => name === body.panel)?.place;
+  return place?.kind === "bay"
+    ? place.bay
+    : layout.bays.find(({ id }) => body.thing.endsWith(` rail of ${id}`))?.id;
+};
+
 const tooLittle = (
   { what, side, room, needs, source }: Asked,
   operator: PosedOperator,
   facts: ConsoleFacts,
 ): Finding => {
   const words = lengthWords(facts, operator.design.written.keys["seat-height"]);
-  const { advice, remedies } = moreKneeRoom({ side, room, needs }, facts);
+  const wanted = { side, room, needs };
+  const below = moreKneeRoom(wanted, facts);
+  const { advice, remedies } = below.advice === "" ? higherBay(wanted, operator, facts) : below;
   const names = room.by.map(bodyName).join(" and the ");
   return finding(entry, {
     message: `The room for knees is ${words(room.has, needs)} ${what}, up to the ${names}; ${words(needs, room.has)} are wanted, ${words(needs - room.has, 0)} more.${advice}`,

@@ -18,6 +18,7 @@ import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { freeModuleRemedies } from "./free-module.ts";
 import { asSeverity, bodyName, byCause } from "./panel-words.ts";
 import { placeWords } from "./place-words.ts";
+import { raisedBayRemedies } from "./raised-bay.ts";
 
 const entry: CodeEntry = {
   code: "fit/outside-envelope",
@@ -72,7 +73,7 @@ const outside = (fact: OutsideFact, others: number, facts: ConsoleFacts): Findin
     measured: measureMm(depth),
     limit: measureMm(0),
     source: { kind: "geometry", name: SOURCES[of] },
-    remedies: modulesInside(body, facts),
+    remedies: [...modulesInside(body, facts), ...bayInside(fact, facts)],
     suppressed: others,
   });
 };
@@ -88,6 +89,12 @@ const boundary = (of: OutsideFact["of"], { layout }: ConsoleFacts): readonly Rel
   if (written === undefined) return [];
   const span = of === "envelope" ? spanOf(written, "profile") : written.span;
   return [{ what: `the ${of}`, span }];
+};
+
+/** Of what hangs out below; a bay so much higher is tried, and where the body leaves by another side it does not help. */
+const bayInside = ({ body, depth }: OutsideFact, facts: ConsoleFacts): readonly Remedy[] => {
+  const place = facts.layout.panels.find(({ name }) => name === body.panel)?.place;
+  return place?.kind === "bay" ? raisedBayRemedies(place.bay, depth, facts) : [];
 };
 
 /** The nearest module at which the panel is free of everything and all of it behind its seat is inside. */
