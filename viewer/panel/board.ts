@@ -12,6 +12,7 @@ import { store } from "../files/stored-state.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { type SheetThing, sheetThings } from "./sheet-things.ts";
 import type { Guide, Shift } from "./snap.ts";
+import { toldOnce } from "./told-once.ts";
 
 /** Pixels a millimetre, and where the panel's lower left corner lies in the drawing, in pixels. */
 export interface Sight {
@@ -103,7 +104,9 @@ export interface NumberedFinding {
 }
 
 /** Everything that was found, gravest first. */
-export const allFindings = computed<readonly NumberedFinding[]>(() => inOrder(findings.value));
+export const allFindings = computed<readonly NumberedFinding[]>(() =>
+  inOrder(toldOnce(findings.value)),
+);
 
 /** What was found of the open panel and of what all panels share; the numbers stand in the picture too. */
 export const panelFindings = computed<readonly NumberedFinding[]>(() =>
