@@ -49,3 +49,12 @@ export const packOf = (
 export const textOf = (bytes: Uint8Array): string => new TextDecoder().decode(bytes);
 
 export const inRoot = (path: string): string => join(ROOT, path);
+
+/** Panels whose drawings and papers are made too: they hold every kind of printed part that the examples have. */
+export const WHOLE = [
+  ["first-panel", "first-panel"],
+  ["rack-panel", "studio-rack"],
+  ["tug-trainer", "alarms"],
+  ["tug-trainer", "radio"],
+  ["tug-trainer", "tow-release"],
+] as const;

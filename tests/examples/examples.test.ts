@@ -7,7 +7,7 @@ import type { Kernel } from "../../src/geometry/solid/kernel.ts";
 import { printFilesOf } from "../../src/pack/print-files.ts";
 import type { PanelProject } from "../../src/project.ts";
 import { openKernel } from "../support/kernel.ts";
-import { EXAMPLE_NAMES, exampleProject, packOf } from "./example-projects.ts";
+import { EXAMPLE_NAMES, exampleProject, packOf, WHOLE } from "./example-projects.ts";
 
 /** 3/8 in: MIL-F-25173A. */
 const MODULE = 9.525;
@@ -60,15 +60,6 @@ describe.each(EXAMPLE_NAMES)("%s", (name) => {
     },
   );
 });
-
-/** Panels whose drawings and papers are made too: they hold every kind of printed part that the examples have. */
-const WHOLE = [
-  ["first-panel", "first-panel"],
-  ["rack-panel", "studio-rack"],
-  ["tug-trainer", "alarms"],
-  ["tug-trainer", "radio"],
-  ["tug-trainer", "tow-release"],
-] as const;
 
 test("the whole packs hold every printed role of the examples", () => {
   const rolesOf = (panels: readonly PanelProject[]): readonly string[] =>

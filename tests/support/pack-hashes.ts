@@ -2,12 +2,13 @@
 // and in a browser: the two must give the same list.
 
 import { sha256 } from "../../src/pack/sha256.ts";
-import { compile, openLibrary, type PackOptions, packOfProject } from "../../src/project.ts";
+import { compile, openLibrary, packOfProject } from "../../src/project.ts";
 
 export interface DesignInput {
   readonly entry: string;
   readonly files: Readonly<Record<string, string>>;
-  readonly only?: PackOptions["only"];
+  /** Panels whose drawings and papers are made too, beside the cut files of all; every one where nothing is said. */
+  readonly whole?: readonly string[];
 }
 
 export function packHashes(
@@ -19,7 +20,7 @@ export function packHashes(
   return Object.fromEntries(
     project.panels.flatMap((panel) => {
       const { files: packed } = packOfProject(project, panel, {
-        only: design.only ?? "everything",
+        only: design.whole?.includes(panel.name) === false ? "fascia" : "everything",
         card: true,
       });
       return packed.map(({ path, bytes }) => [`${panel.name}/${path}`, sha256(bytes)]);
