@@ -1,9 +1,10 @@
 // The gate is what it says it is: exact versions, one test command everywhere, a closing line that hides nothing.
 
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { expect, test, vi } from "vitest";
 import type { TestModule } from "vitest/node";
+import { ALONE, TOUCHES_OTHERS } from "./support/alone.ts";
 import ClosingLine from "./support/closing-line.ts";
 
 const root = dirname(import.meta.dirname);
@@ -21,6 +22,18 @@ test("every dependency is named by one exact version", () => {
 test("continuous integration runs the test command of the README", () => {
   expect(textOf("README.md")).toContain("npm ci && npm test");
   expect(textOf(".ci/run")).toContain("(npm ci && npm test)");
+});
+
+test("what would be felt by others in its process runs alone", () => {
+  const files = readdirSync(join(root, "tests"), { recursive: true, encoding: "utf8" })
+    .map((path) => `tests/${path.replaceAll("\\", "/")}`)
+    .filter((path) => path.endsWith(".test.ts") && !path.startsWith("tests/long/"));
+  const touching = files.filter((path) => TOUCHES_OTHERS.test(textOf(path)));
+  expect(touching.length).toBeGreaterThan(5);
+  const isAlone = (path: string): boolean => ALONE.some((each) => path.startsWith(each));
+  expect(touching.filter((path) => !isAlone(path))).toEqual([]);
+  // And each that is said to run alone is there.
+  expect(ALONE.filter((each) => !files.some((path) => path.startsWith(each)))).toEqual([]);
 });
 
 type State = "passed" | "failed" | "skipped" | "pending";
