@@ -156,8 +156,7 @@ export const showLabels = (
       transform: `translate(${at.x.toFixed(1)}px, ${at.y.toFixed(1)}px) translate(-50%, -50%)`,
     });
     if (isOfPanel) element.dataset["names"] = `${each.x.toFixed(1)} ${each.y.toFixed(1)}`;
-    const isOff = Math.hypot(at.x - each.x, at.y - each.y) > BESIDE;
-    if (spot !== undefined && (isOfPanel || (each.isLed && isOff)))
+    if (spot !== undefined && hasLine(each, spot))
       lead(() => elementFor(`${each.key} lead`), spot, each);
   }
   for (const left of known.values()) left.remove();
