@@ -86,7 +86,9 @@ beforeEach(async () => {
 describe("a picture that comes before its findings", () => {
   const panel = (title: string): object => ({
     kind: "changed",
-    panel: { name: "pumps", file: FILE, title, design: {}, layout: {} },
+    panel: { name: "pumps", file: FILE, title },
+    place: -1,
+    content: { kind: "anew", value: { design: {}, layout: {} } },
     picture: null,
   });
   const titles = (): readonly string[] => panels.value.map(({ title }) => title);
