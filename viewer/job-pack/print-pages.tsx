@@ -4,6 +4,7 @@
 import { render } from "preact";
 import { PaintedPaper } from "./painted-page.tsx";
 import type { PaintedPage } from "./pdf-paint.ts";
+import "./true-size.css";
 
 export const printPages = (pages: readonly PaintedPage[], name: string): void => {
   document.querySelector(".true-size-print")?.remove();
