@@ -17,7 +17,7 @@ import type { PanelDesign } from "./design/panel-design.ts";
 import { projectFiles, type ReadFiles } from "./design/project-files.ts";
 import type { WorkshopDesign } from "./design/workshop-design.ts";
 import type { Finding } from "./diagnostics/finding.ts";
-import { findingsInTextOrder } from "./diagnostics/finding-order.ts";
+import { findingsInTextOrder, named } from "./diagnostics/finding-lists.ts";
 import { editorOf } from "./diagnostics/text-editor.ts";
 import { processColours } from "./export/process-colours.ts";
 import { consoleFactSteps } from "./fit/console-facts.ts";
@@ -398,6 +398,3 @@ const judgedPanel = (panel: ReadPanel, laid: LaidOut, context: PanelContext): Pa
 /** Of each workshop once, however many panels it makes. */
 const refusedIn = ({ panels }: ReadFiles): readonly Finding[] =>
   [...new Set(panels.flatMap(({ workshop }) => workshop ?? []))].flatMap(refusedColours);
-
-const named = (panel: string, findings: readonly Finding[]): readonly Finding[] =>
-  findings.map((found) => ({ ...found, panel }));
