@@ -55,6 +55,26 @@ describe("lines", () => {
     expect(guides[0]).toMatchObject({ kind: "line", axis: "x", value: 60, by: "b" });
   });
 
+  test("the centre, where an edge lies nearer by a hair", () => {
+    // Centre to centre 60 - 20 = 40, left edge to left edge 55 - 14.9 = 40.1; both within reach of 40.2.
+    const wide = { id: "a", at: { x: 20, y: 30 }, box: extent(14.9, 28, 25.1, 32) };
+    for (const asked of [39.9, 40.04, 40.2]) {
+      const { x, guides } = snapped({ x: asked, y: 9.2 }, scene(wide, [other]));
+      expect(x).toBeCloseTo(40, 9);
+      expect(guides[0]).toMatchObject({ kind: "line", value: 60 });
+    }
+  });
+
+  test("the middle of the panel too goes before an edge", () => {
+    // 100 - 20 = 80; the other one's left edge at 95.2, its own at 15: 80.2.
+    const beside = thing("b", 100.2, 70);
+    const { x } = snapped(
+      { x: 80.15, y: 9.2 },
+      scene(thing("a", 20, 30), [{ ...beside, at: { x: 140, y: 70 } }]),
+    );
+    expect(20 + x).toBeCloseTo(100, 9);
+  });
+
   test("its edge, where the sizes differ", () => {
     const small = { id: "a", at: { x: 20, y: 30 }, box: extent(18, 28, 22, 32) };
     const { x, guides } = snapped({ x: 36.7, y: 9.2 }, scene(small, [other]));

@@ -69,15 +69,17 @@ function axisSnap(
   scene: SnapScene,
 ): { readonly shift: number; readonly guides: readonly Guide[] } {
   const asked = wanted[axis];
-  const candidates = [
-    ...centreLines(axis, scene),
-    ...middleOfPanel(axis, scene),
-    ...equalGaps(axis, wanted, scene),
-    ...edgeLines(axis, scene),
-  ].filter(({ shift }) => Math.abs(shift - asked) <= scene.reach);
-  const [first] = candidates;
+  const near = (all: readonly Candidate[]): readonly Candidate[] =>
+    all.filter(({ shift }) => Math.abs(shift - asked) <= scene.reach);
+  const centres = near([...centreLines(axis, scene), ...middleOfPanel(axis, scene)]);
+  const gaps = near(equalGaps(axis, wanted, scene));
+  const edges = near(edgeLines(axis, scene));
+  // A centre line is what is meant where an edge lies beside it: parts of a kind are lined up by their axes.
+  const choice = [...centres, ...gaps, ...(centres.length > 0 ? [] : edges)];
+  const candidates = [...centres, ...gaps, ...edges];
+  const [first] = choice;
   if (first === undefined) return { shift: onGrid(axis, asked, scene), guides: [] };
-  const best = candidates.reduce(
+  const best = choice.reduce(
     (nearest, one) =>
       Math.abs(one.shift - asked) < Math.abs(nearest.shift - asked) - ALIKE ? one : nearest,
     first,
