@@ -2,12 +2,18 @@
 // to the desk, and told in words.
 
 import { replaceValue } from "../../src/design/edit.ts";
-import { isLengthText } from "../../src/design/length-text.ts";
+import { figureIn, lengthIn } from "../../src/design/length-text.ts";
 import type { Written } from "../../src/design/written.ts";
+import type { Extent } from "../../src/geometry/extent.ts";
+import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { moveEdits } from "../../src/layout/move-edits.ts";
+import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import { lowestCentre } from "../../src/layout/place-moves.ts";
+import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
 import { inHand, offer, say, selectedEntries, unit } from "./board.ts";
 import { componentAdded } from "./component-edits.ts";
+import { lengthTyped } from "./length-typed.ts";
 import { movedWords } from "./moved-words.ts";
 import { componentRenamed } from "./naming-edits.ts";
 import { open } from "./open-panel.ts";
@@ -18,7 +24,8 @@ import { take } from "./told-edit.ts";
 
 export const moveSelection = (shift: Shift): void => moveEntries(selectedEntries.value, shift);
 
-export function moveEntries(entries: readonly string[], shift: Shift): void {
+/** `more` is said behind what was done. */
+export function moveEntries(entries: readonly string[], shift: Shift, more = ""): void {
   const on = open();
   if (on === null || entries.length === 0) return;
   const outcome = moveEdits({ entries, ...shift }, on.layout, on.from);
@@ -37,14 +44,71 @@ export function moveEntries(entries: readonly string[], shift: Shift): void {
         placesIn(on.layout, on.from, entries),
       );
       const { says } = outcome;
-      take(edits, what, `${movedWords({ entries, shift, says }, unit.value)}${words}`);
+      take(edits, what, `${movedWords({ entries, shift, says }, unit.value)}${words}${more}`);
       return;
     }
-    case "choice":
+    case "choice": {
+      const off = offPanel(entries, shift, on.layout);
+      if (off !== null) {
+        say(`Not moved: ${outcome.why}; ${off}.`);
+        return;
+      }
       offer.value = { why: outcome.why, title: outcome.title, edits: outcome.free, what };
       say(`Not moved: ${outcome.why}. Offered: ${outcome.title}.`);
+    }
   }
 }
+
+/** What no place of its own should hold: where a centre would come to lie off the panel, and the panel's size. null: none does. */
+function offPanel(entries: readonly string[], shift: Shift, layout: PanelLayout): string | null {
+  for (const entry of entries) {
+    const low = lowestCentre(entry, layout);
+    for (const axis of ["x", "y"] as const) {
+      const value = low[axis] + shift[axis];
+      const why = offPanelWords(axis, value, layout.nominal);
+      if (shift[axis] !== 0 && why !== null) return `${entry} would be at ${why}`;
+    }
+  }
+  return null;
+}
+
+/** "x -5 mm, off the panel, which reaches from 0 to 146 mm"; null where it lies on it. */
+function offPanelWords(axis: "x" | "y", value: number, nominal: Extent): string | null {
+  const most = axis === "x" ? extentWidth(nominal) : extentHeight(nominal);
+  if (!Number.isFinite(value) || (value >= 0 && value <= most)) return null;
+  const [is, end] = [lengthIn(unit.value, value), lengthIn(unit.value, most)];
+  return `${axis} ${is}, off the panel, which reaches from 0 to ${end}`;
+}
+
+/** A coordinate as typed, from the lower left corner: moves what is selected by the key that says its place. */
+export function typeCoordinate(entry: string, axis: "x" | "y", typed: string): void {
+  const on = open();
+  if (on === null) return;
+  const length = lengthTyped(typed, unit.value);
+  if (length.kind === "refused") {
+    say(`${axis}: ${length.why}.`);
+    return;
+  }
+  const now = lowestCentre(entry, on.layout)[axis];
+  const off = offPanelWords(axis, length.mm, on.layout.nominal);
+  if (off !== null) {
+    say(`Not moved: ${off}; ${entry} stays at ${axis} ${lengthIn(unit.value, now)}.`);
+    return;
+  }
+  const by = length.mm - now;
+  moveEntries([entry], axis === "x" ? { x: by, y: 0 } : { x: 0, y: by }, roundedWords(length));
+}
+
+/** Numbers that the page writes are shorter than what a person may type; a thousandth of a millimetre is all that is kept. */
+function roundedWords({ text, mm }: { readonly text: string; readonly mm: number }): string {
+  const [kept, whole] = [figureIn(unit.value, mm), unit.value === "in" ? mm / MM_PER_INCH : mm];
+  return Math.abs(Number(kept) - whole) < LAST_FIGURE
+    ? ""
+    : `; rounded from ${text} to ${kept} ${unit.value}`;
+}
+
+/** Finer than the nanometre that the reader of designs rounds to, in mm and in inches alike. */
+const LAST_FIGURE = 1e-8;
 
 /** Everywhere in the panel's file, as one step. */
 export function renameComponent(entry: string, typed: string): void {
@@ -83,8 +147,7 @@ export function stateNumber(
   const on = open();
   const span = written.keys[key];
   if (on === null || span === undefined) return;
-  const text = typed.trim();
-  if (isLengthText(text))
-    take([replaceValue(on.from, span, text)], `set ${key} of ${entry} to ${text}`);
-  else say(`${key}: "${text}" is no length; write 12.5 mm or 3/8 in.`);
+  const length = lengthTyped(typed, unit.value);
+  if (length.kind === "refused") say(`${key}: ${length.why}.`);
+  else take([replaceValue(on.from, span, length.text)], `set ${key} of ${entry} to ${length.text}`);
 }

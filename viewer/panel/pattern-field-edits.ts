@@ -2,11 +2,12 @@
 // members' legends along, and lets no word go. Pure: the text in, an edit out.
 
 import { type Edit, nodeAt, type Path, setKey } from "../../src/design/edit.ts";
-import { isLengthText } from "../../src/design/length-text.ts";
+import { usualUnit } from "../../src/design/length-text.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { angleTyped } from "./angle-typed.ts";
 import { legendsSet, NO_LEGEND, writtenLegends } from "./legend-edits.ts";
+import { lengthTyped } from "./length-typed.ts";
 
 const KINDS = ["row", "column", "grid", "ring"] as const;
 
@@ -55,10 +56,12 @@ export function patternTyped(from: Source, entry: string, { key, value }: Patter
   const typed = value.trim();
   if (path === null) return refused(`${entry} is no row, column, grid or ring`);
   switch (TAKES[key]) {
-    case "length":
-      return isLengthText(typed)
-        ? setKey(from, path, { key, value: typed })
-        : refused(`${key}: "${typed}" is no length; write 12.5 mm or 3/8 in`);
+    case "length": {
+      const length = lengthTyped(typed, usualUnit(from.text));
+      return length.kind === "length"
+        ? setKey(from, path, { key, value: length.text })
+        : refused(`${key}: ${length.why}`);
+    }
     case "angle": {
       const angle = angleTyped(typed);
       return angle.kind === "angle"

@@ -9,10 +9,9 @@ import type { Span } from "../../src/diagnostics/finding.ts";
 import { decimal } from "../../src/geometry/number.ts";
 import type { MovableThing } from "../../src/layout/movable-things.ts";
 import { lowestCentre } from "../../src/layout/place-moves.ts";
-import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { panel, texts } from "../desk.ts";
-import { say, unit } from "./board.ts";
-import { moveSelection, stateNumber } from "./edit-acts.ts";
+import { unit } from "./board.ts";
+import { stateNumber, typeCoordinate } from "./edit-acts.ts";
 import { NumberField } from "./number-field.tsx";
 import { turnTo } from "./turn-acts.ts";
 
@@ -80,15 +79,7 @@ export function Coordinates(props: {
           key={axis}
           label={`${axis}, from the ${axis === "x" ? "left" : "bottom"}`}
           value={lengthIn(unit.value, low[axis])}
-          change={(typed) => {
-            const value = millimetresOf(typed);
-            if (value === null) {
-              say(`${axis}: "${typed}" is no length; write 12.5 mm or 0.5 in.`);
-              return;
-            }
-            const by = value - low[axis];
-            moveSelection(axis === "x" ? { x: by, y: 0 } : { x: 0, y: by });
-          }}
+          change={(typed) => typeCoordinate(thing.entry, axis, typed)}
         />
       ))}
       {turn !== null && (
@@ -105,15 +96,4 @@ export function Coordinates(props: {
 function isStated({ place }: MovableThing, axis: "x" | "y"): boolean {
   const said = axis === "x" ? place.across : place.along;
   return said.kind === "from-low" && said.key === axis;
-}
-
-const MM_PER_CM = 10;
-
-/** Plain numbers in the file's unit, or with a unit of their own. */
-function millimetresOf(typed: string): number | null {
-  const found = /^([+-]?\d*\.?\d+) ?(mm|cm|in|")?$/.exec(typed.trim());
-  if (found === null) return null;
-  const value = Number(found[1]);
-  const own = found[2] ?? unit.value;
-  return own === "mm" ? value : own === "cm" ? value * MM_PER_CM : value * MM_PER_INCH;
 }

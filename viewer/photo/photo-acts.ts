@@ -1,6 +1,5 @@
 // What can be done with a panel's photograph that lies there, each as one step of the history: marked, said, taken from.
 
-import { isLengthText } from "../../src/design/length-text.ts";
 import type { SheetSize } from "../../src/design/photo-design.ts";
 import {
   type Axis,
@@ -19,6 +18,7 @@ import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { isCurrent, panel, settleWith, texts } from "../desk.ts";
 import { angleTyped } from "../panel/angle-typed.ts";
 import { say, selectedEntries, unit } from "../panel/board.ts";
+import { lengthTyped } from "../panel/length-typed.ts";
 import { take } from "../panel/told-edit.ts";
 import { HAND_RESTS, onceDrawn, whenCurrent } from "../when-current.ts";
 import { furtherSpot } from "./further-spot.ts";
@@ -146,12 +146,13 @@ export function typeMark(index: number, axis: Axis, typed: string): void {
 
 /** A length as typed: of a point's place, or of where the sheet lay. */
 export function typePlace(of: number | "sheet", axis: Axis, typed: string): void {
-  if (!isLengthText(typed)) say(`"${typed}" is no length; write 12.5 mm or 3/8 in.`);
+  const length = lengthTyped(typed, unit.value);
+  if (length.kind === "refused") say(`${length.why}.`);
   else if (of === "sheet")
-    photoStep((from) => sheetPlaced(from, axis, typed), "say where the sheet lay");
+    photoStep((from) => sheetPlaced(from, axis, length.text), "say where the sheet lay");
   else
     photoStep(
-      (from) => pointPlaced(from, { index: of, axis }, typed),
+      (from) => pointPlaced(from, { index: of, axis }, length.text),
       `place ${markName(of, "points")}`,
     );
 }
