@@ -1,5 +1,6 @@
 // From what a user calls a design (a file, or a folder that holds one) to the file to begin with and its root:
 // the nearest folder upward that holds a workshop file, else the nearest with a console file, unless `--root` names another.
+// It is looked for from the folder that was named: a file in it that is a link leads nowhere else.
 
 import { dirname, extname, join, relative, resolve, sep } from "node:path";
 import { utf8Text } from "../pack/utf8.ts";
@@ -20,28 +21,47 @@ export const designPlace = (
   given: { readonly cwd: string; readonly root: string | undefined },
   disk: Disk,
 ): DesignPlace | WrongUse => {
-  const start = entryFile(resolve(given.cwd, argument), argument, disk);
-  const file = isWrongUse(start) ? start : truePath(start.path, argument, disk);
+  const named = namedFile(resolve(given.cwd, argument), argument, disk);
+  if (isWrongUse(named)) return named;
+  const file = truePath(named.path, argument, disk);
   if (isWrongUse(file)) return file;
   const root =
     given.root === undefined
-      ? { path: nearestRoot(dirname(file.path), disk) }
+      ? { path: nearestRoot(named.home, disk) }
       : truePath(resolve(given.cwd, given.root), given.root, disk);
   if (isWrongUse(root)) return root;
-  return isBelow(root.path, file.path)
+  if (given.root !== undefined && !isBelow(root.path, file.path))
+    return wrongUse(`${argument} does not lie below the root ${root.path}.`);
+  const bounds = named.isFolder ? named.home : root.path;
+  return given.root !== undefined || isBelow(bounds, file.path)
     ? { root: root.path, entry: relative(root.path, file.path).split(sep).join("/") }
-    : wrongUse(`${argument} does not lie below the root ${root.path}.`);
+    : leadsOut(named, file.path);
 };
+
+const leadsOut = ({ path }: Named, target: string): WrongUse =>
+  wrongUse(
+    `${path} is a link to ${target}, which is outside its folder's design. To work on that file, name it: ${target}`,
+  );
 
 interface Place {
   readonly path: string;
 }
 
-const entryFile = (path: string, argument: string, disk: Disk): Place | WrongUse => {
+/** The file that is meant, the folder that it was found in (all links followed), and whether the folder was named. */
+interface Named extends Place {
+  readonly home: string;
+  readonly isFolder: boolean;
+}
+
+const namedFile = (path: string, argument: string, disk: Disk): Named | WrongUse => {
   if (disk.look(path) === "nothing") return wrongUse(`There is no file or folder ${argument}.`);
   const place = truePath(path, argument, disk);
-  if (isWrongUse(place) || disk.look(place.path) !== "folder") return place;
-  return onlyDesignIn(place.path, argument, disk);
+  if (isWrongUse(place)) return place;
+  const isFolder = disk.look(place.path) === "folder";
+  const home = isFolder ? place : truePath(dirname(path), argument, disk);
+  if (isWrongUse(home)) return home;
+  const file = isFolder ? onlyDesignIn(home.path, argument, disk) : { path };
+  return isWrongUse(file) ? file : { path: file.path, home: home.path, isFolder };
 };
 
 const truePath = (path: string, argument: string, disk: Disk): Place | WrongUse => {

@@ -82,11 +82,58 @@ test.each([
   });
 });
 
-test("a link to a design is followed first", () => {
+const laidWithLink = (): { readonly folder: string; readonly target: string } => {
   const folder = temporaryFolder();
-  lay(folder, { "real/panel.yaml": "panel" });
-  symlinkSync(join(folder, "real", "panel.yaml"), join(folder, "short.yaml"));
-  expect(place(folder, "short.yaml")).toEqual({ root: join(folder, "real"), entry: "panel.yaml" });
+  lay(folder, { "real/panel.yaml": "panel", "real/deep/lid.yaml": "panel", "mine/x.txt": "note" });
+  const target = join(folder, "real", "panel.yaml");
+  symlinkSync(target, join(folder, "mine", "panel.yaml"));
+  return { folder, target };
+};
+
+test.each(["mine", "mine/panel.yaml"])(
+  "%s with a link that leads out is not worked on: the file that it leads to is named",
+  (argument) => {
+    const { folder, target } = laidWithLink();
+    expect(place(folder, argument)).toEqual({
+      kind: "wrong-use",
+      why: `${join(folder, argument === "mine" ? "mine/panel.yaml" : argument)} is a link to ${target}, which is outside its folder's design. To work on that file, name it: ${target}`,
+    });
+    expect(place(folder, target)).toEqual({ root: join(folder, "real"), entry: "panel.yaml" });
+  },
+);
+
+test("a link out of the folder that was named is refused though the design reaches above it", () => {
+  const folder = temporaryFolder();
+  lay(folder, { "shed.yaml": "workshop", "winch.yaml": "panel", "deck/notes.yaml": "note" });
+  symlinkSync("../winch.yaml", join(folder, "deck/panel.yaml"));
+  expect(place(folder, "deck")).toMatchObject({
+    kind: "wrong-use",
+    why: expect.stringContaining(`is a link to ${join(folder, "winch.yaml")}`),
+  });
+  expect(place(folder, "deck/panel.yaml")).toEqual({ root: folder, entry: "winch.yaml" });
+});
+
+test("a link to a file of the same design, and one to a folder, are followed", () => {
+  const { folder } = laidWithLink();
+  const root = join(folder, "real");
+  symlinkSync("panel.yaml", join(root, "short.yaml"));
+  symlinkSync(root, join(folder, "elsewhere"));
+  expect(place(root, "short.yaml")).toEqual({ root, entry: "panel.yaml" });
+  expect(place(folder, "elsewhere")).toEqual({ root, entry: "panel.yaml" });
+  expect(place(folder, "elsewhere/deep/lid.yaml")).toEqual({
+    root: join(root, "deep"),
+    entry: "lid.yaml",
+  });
+});
+
+test("a root that is named bounds what a link may lead to", () => {
+  const { folder, target } = laidWithLink();
+  expect(place(folder, "mine", ".")).toEqual({ root: folder, entry: "real/panel.yaml" });
+  expect(place(folder, "mine", "mine")).toEqual({
+    kind: "wrong-use",
+    why: `mine does not lie below the root ${join(folder, "mine")}.`,
+  });
+  expect(target).toContain("real");
 });
 
 test("a pipe among the files is not waited for", () => {

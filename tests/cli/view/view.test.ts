@@ -1,7 +1,7 @@
 // `view` as it is called: the address that it prints works until it is told to stop, and its wrong uses.
 
 import { spawn } from "node:child_process";
-import { chmodSync, mkdirSync, writeFileSync } from "node:fs";
+import { chmodSync, mkdirSync, symlinkSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { join, resolve } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
@@ -58,6 +58,20 @@ test("what can't be saved is said when it is opened", async () => {
   expect(stdout).toContain("Read-only on the disk, can't be saved: shed.yaml");
   const whole = await runIn(root, ["view", "panels/pumps.yaml", "--port", "0", "--read-only"]);
   expect(whole.stdout).toContain("Read-only: nothing is written.");
+});
+
+test("a folder whose design is a link to somewhere else is not served: nothing outside would be written", async () => {
+  const root = layDesign();
+  const elsewhere = join(temporaryFolder(), "panel.yaml");
+  writeFileSync(elsewhere, PANEL);
+  mkdirSync(join(root, "linked"));
+  symlinkSync(elsewhere, join(root, "linked/panel.yaml"));
+  for (const argument of ["linked", "linked/panel.yaml"]) {
+    const { code, stdout, stderr } = await runIn(root, ["view", argument, "--port", "0"]);
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain(`is a link to ${elsewhere}`);
+    expect(stderr).toContain(`name it: ${elsewhere}`);
+  }
 });
 
 test("--json prints the address for programs", async () => {
