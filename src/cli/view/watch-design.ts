@@ -1,7 +1,7 @@
 // Watches the files of a design, and calls when one has changed, come or gone. The system tells of most changes at once;
 // what it does not tell of (network disks, folders made later) is found by looking, every two seconds.
 
-import { type FSWatcher, statSync, watch } from "node:fs";
+import { type FSWatcher, type Stats, statSync, watch } from "node:fs";
 import { dirname, join } from "node:path";
 
 export interface Watch {
@@ -59,15 +59,22 @@ const folderWatcher = (folder: string, soon: () => void): FSWatcher | null => {
   }
 };
 
-/** Size, time, number and permissions of each file, as far as it is there. */
+/**
+ * Size, time, number and permissions of each file, as far as it is there, and the permissions of its folder: a folder that is
+ * closed to writing keeps its files from being saved.
+ */
 const fingerprint = (places: readonly string[]): string =>
-  places
-    .map((place) => {
-      try {
-        const { size, mtimeMs, ino, mode } = statSync(place);
-        return `${place} ${size} ${mtimeMs} ${ino} ${mode}`;
-      } catch {
-        return `${place} none`;
-      }
-    })
-    .join("\n");
+  [
+    ...places.map((place) =>
+      stateOf(place, ({ size, mtimeMs, ino, mode }) => [size, mtimeMs, ino, mode]),
+    ),
+    ...[...new Set(places.map(dirname))].map((folder) => stateOf(folder, ({ mode }) => [mode])),
+  ].join("\n");
+
+const stateOf = (place: string, of: (stats: Stats) => readonly number[]): string => {
+  try {
+    return `${place} ${of(statSync(place)).join(" ")}`;
+  } catch {
+    return `${place} none`;
+  }
+};

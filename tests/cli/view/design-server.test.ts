@@ -297,6 +297,7 @@ describe("changes outside", () => {
     ["written", (root) => writeFileSync(join(root, PATH), NEXT)],
     ["deleted", (root) => unlinkSync(join(root, "shed.yaml"))],
     ["made read-only", (root) => chmodSync(join(root, PATH), 0o444)],
+    ["kept from being written by its folder", (root) => chmodSync(join(root, "panels"), 0o555)],
   ])("are told when a file is %s", async (_what, act) => {
     const { text, after } = await heard(act);
     expect(text).toBe("data: changed\n\n");
