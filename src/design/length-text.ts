@@ -28,13 +28,15 @@ export const isInchText = (text: string): boolean => isLengthText(text) && /(?:i
 
 /** The unit that a file is written in: the one that more of its lengths carry. */
 export const usualUnit = (text: string): WritingUnit => {
-  const lengths = [...text.matchAll(/(?<=[:,[{]\s*)[^\s:,[\]{}"'][^:,[\]{}\n]*/g)].map(([value]) =>
-    value.trim(),
-  );
+  const lengths = [...text.matchAll(VALUES)].map(([value]) => value.trim());
   const inches = lengths.filter(isInchText).length;
   const millimetres = lengths.filter((value) => isLengthText(value) && value.endsWith("mm")).length;
   return inches > millimetres ? "in" : "mm";
 };
+
+/** Quoted words and remarks, so that nothing in them is taken for a value; and plain values, without a remark behind them. */
+const VALUES =
+  /"[^"\n]*"|'[^'\n]*'|(?<!\S)#[^\n]*|(?<=:[ \t]*|[,[{]\s*|^[ \t]*-[ \t]+)[^\s:,[\]{}"'#][^:,[\]{}\n#]*/gm;
 
 /** Whether a person typed a length as the reader takes it; nothing else may come into the text from a field. */
 export const isLengthText = (typed: string): boolean =>

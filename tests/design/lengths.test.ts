@@ -243,3 +243,11 @@ test("a file is in the unit that most of its lengths carry, whatever its legends
   expect(usualUnit('a: { x: 3/8 in, y: 5 3/4" }\nwidth: 146.05 mm\n')).toBe("in");
   expect(usualUnit("size: [4 in, 3 in]\nheight: 3 modules\n")).toBe("in");
 });
+
+test("lengths with a remark behind them, and those of a list a line each, count for a file's unit", () => {
+  expect(usualUnit("width: 5 3/4 in # the usual one\nheight: 3 in # high\n")).toBe("in");
+  expect(usualUnit("pitches:\n  - 3/8 in\n  - 5.75 in\nwidth: 146.05 mm\n")).toBe("in");
+  expect(usualUnit("width: 3 in\nheight: 40 mm # 1.5 in\ndepth: 20 mm # here\n")).toBe("mm");
+  // What stands in the remark is no length of the file.
+  expect(usualUnit("height: 40 mm # was: 3 in, 4 in\n")).toBe("mm");
+});
