@@ -51,7 +51,7 @@ function recordChange(before: PlainRecord, now: PlainRecord, moved: Moved): Data
   for (const at in now) {
     const [old, value] = [before[at], now[at]];
     // Of a key that the old state does not have, and of one that would be no key in a copy, nothing can be said alone.
-    if (at === "__proto__" || (old === undefined && !(at in before)))
+    if (at === "__proto__" || (mayBeInherited(old) && !Object.hasOwn(before, at)))
       return { kind: "anew", value: now };
     count += 1;
     if (typeof value === "object" && value !== null) deep += 1;
@@ -60,6 +60,10 @@ function recordChange(before: PlainRecord, now: PlainRecord, moved: Moved): Data
   for (const _ in before) count -= 1;
   return count === 0 ? together(parts, deep) : { kind: "anew", value: now };
 }
+
+/** What every object has without being given it is a function, and no message carries one. */
+const mayBeInherited = (value: unknown): boolean =>
+  value === undefined || typeof value === "function";
 
 function addChange(parts: ChangedPart[], at: string | number, change: DataChange): void {
   if (change !== SAME) parts.push({ at, change });

@@ -82,6 +82,14 @@ test("a record whose keys name what every object has is data like any other", ()
   expect(JSON.stringify(after)).toBe(JSON.stringify(odd));
 });
 
+test("a key that every object has is new where the old state was not given it", () => {
+  const [before, now] = [
+    { a: 1, b: 2 },
+    { a: 1, toString: 3 },
+  ];
+  expect(changedData(before, dataChange(before, now))).toStrictEqual(now);
+});
+
 test("what is no plain data is said anew", () => {
   const [before, now] = [new Map([["a", 1]]), new Map([["a", 2]])];
   expect(changedData(before, dataChange(before, now))).toBe(now);
