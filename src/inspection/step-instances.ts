@@ -49,14 +49,34 @@ export const stepInstances = (text: string): StepInstances => {
 
 const INSTANCE = /^#(\d+)\s*=\s*/;
 
-/** Up to each semicolon; strings and comments may hold one (6.4.3, 6.6). */
-const STATEMENT = /(?:'(?:[^']|'')*'|\/\*[\s\S]*?\*\/|[^;'/]+|\/)+/g;
+/** Up to each semicolon; strings and comments may hold one (6.4.3, 6.6). By hand: a regular expression runs out of its room in a long string without an end. */
+const statementsOf = (text: string): readonly string[] => {
+  const statements: string[] = [];
+  for (let from = 0; from < text.length; ) {
+    const end = endOfStatement(text, from);
+    const reading = { text: text.slice(from, end), at: 0, depth: 0 };
+    skipSpace(reading);
+    statements.push(reading.text.slice(reading.at));
+    from = end + 1;
+  }
+  return statements;
+};
 
-const statementsOf = (text: string): readonly string[] =>
-  Array.from(text.matchAll(STATEMENT), ([statement]) => statement.replace(LEADING, ""));
+const endOfStatement = (text: string, from: number): number => {
+  let at = from;
+  while (at < text.length && text.charCodeAt(at) !== SEMICOLON) {
+    if (text.charCodeAt(at) === APOSTROPHE) at = behind(text, "'", at + 1);
+    else if (text.startsWith("/*", at)) at = behind(text, "*/", at + 2);
+    else at += 1;
+  }
+  return at;
+};
 
-/** White space and comments before a statement. */
-const LEADING = /^(?:\s|\/\*[\s\S]*?\*\/)+/;
+/** Behind the next of these marks, or at the end where there is none. */
+const behind = (text: string, mark: string, from: number): number => {
+  const found = text.indexOf(mark, from);
+  return found < 0 ? text.length : found + mark.length;
+};
 
 const schemaIn = (statement: string): string => /'([A-Za-z0-9_]+)/.exec(statement)?.[1] ?? "";
 
@@ -64,11 +84,16 @@ const schemaIn = (statement: string): string => /'([A-Za-z0-9_]+)/.exec(statemen
 interface Reading {
   readonly text: string;
   at: number;
+  /** How many brackets are open. */
+  depth: number;
 }
+
+/** Brackets in brackets: a shape has four or so, and what goes on and on must not use up the stack. */
+const DEEPEST = 100;
 
 /** One entity, or several between brackets without commas (an instance of several types, 11.2.5.3). */
 const entitiesOf = (text: string): readonly StepEntity[] | null => {
-  const reading: Reading = { text, at: 0 };
+  const reading: Reading = { text, at: 0, depth: 0 };
   if (!hasMark(reading, "(")) {
     const entity = entityAt(reading);
     return entity === null || !isAtEnd(reading) ? null : [entity];
@@ -92,6 +117,14 @@ const entityAt = (reading: Reading): StepEntity | null => {
 
 /** Behind an opening bracket, up to the closing one. */
 const valuesIn = (reading: Reading): readonly StepValue[] | null => {
+  if (reading.depth === DEEPEST) return null;
+  reading.depth += 1;
+  const values = valuesTo(reading);
+  reading.depth -= 1;
+  return values;
+};
+
+const valuesTo = (reading: Reading): readonly StepValue[] | null => {
   const values: StepValue[] = [];
   if (hasMark(reading, ")")) return values;
   for (;;) {
@@ -175,8 +208,7 @@ const isAtEnd = (reading: Reading): boolean => {
 const skipSpace = (reading: Reading): void => {
   taken(reading, isSpace);
   while (reading.text.startsWith("/*", reading.at)) {
-    const end = reading.text.indexOf("*/", reading.at + 2);
-    reading.at = end < 0 ? reading.text.length : end + 2;
+    reading.at = behind(reading.text, "*/", reading.at + 2);
     taken(reading, isSpace);
   }
 };
@@ -188,6 +220,8 @@ const taken = (reading: Reading, isOfIt: (code: number) => boolean): string => {
   return reading.text.slice(from, reading.at);
 };
 
+const SEMICOLON = 59;
+const APOSTROPHE = 39;
 const MINUS = 45;
 const PLUS = 43;
 

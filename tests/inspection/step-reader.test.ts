@@ -137,6 +137,12 @@ describe("the reader objects", () => {
     ["nothing at all", ""],
     ["words", "ein Brief; mit 'Worten"],
     ["brackets without an end", `ISO-10303-21;DATA;#1=A(${"(".repeat(2000)};END-ISO-10303-21;`],
+    [
+      "brackets without an end by the hundred thousand",
+      `ISO-10303-21;DATA;#1=A(${"(".repeat(1e5)};`,
+    ],
+    ["entities in entities by the hundred thousand", `ISO-10303-21;DATA;#1=${"A(".repeat(1e5)};`],
+    ["a name of twenty million letters without an end", `ISO-10303-21;#1=A('${"x".repeat(2e7)}`],
     ["half a file", textOf(drilledPlate).slice(0, 9000)],
   ])("to %s, and does not throw", (_what, text) => {
     expect(readStepFile(text).strangers.length).toBeGreaterThan(0);
