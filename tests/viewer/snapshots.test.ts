@@ -16,16 +16,22 @@ const room = (name: string): Map<string, KeptRecord> => {
 };
 /** Names of rooms that have no room left. */
 const full = new Set<string>();
+/** Names of rooms that don't answer. */
+const lost = new Set<string>();
+const answering = (name: string): Map<string, KeptRecord> => {
+  if (lost.has(name)) throw new DOMException("no keep", "UnknownError");
+  return room(name);
+};
 
 vi.mock("../../viewer/files/browser-keep.ts", () => ({
   keep: async (name: string, record: KeptRecord) => {
     if (full.has(name)) throw new DOMException("no room", "QuotaExceededError");
     room(name).set(record.key, structuredClone(record));
   },
-  forget: async (name: string, key: string) => void room(name).delete(key),
-  kept: async (name: string) => [...room(name).values()],
-  keptAt: async (name: string, key: string) => room(name).get(key),
-  keptKeys: async (name: string) => [...room(name).keys()],
+  forget: async (name: string, key: string) => void answering(name).delete(key),
+  kept: async (name: string) => [...answering(name).values()],
+  keptAt: async (name: string, key: string) => answering(name).get(key),
+  keptKeys: async (name: string) => [...answering(name).keys()],
 }));
 
 vi.stubGlobal("navigator", {});
@@ -69,6 +75,7 @@ const PHOTO = Uint8Array.of(4, 5);
 beforeEach(() => {
   rooms.clear();
   full.clear();
+  lost.clear();
   placed.clear();
   refusal = null;
   store.value = bench;
@@ -119,9 +126,53 @@ test("what the store refuses is in the page, and that is said", async () => {
   refusal = "the folder can't be written";
   await bringBack(snapshot);
   expect(binaries.value.get("photo.jpg")).toEqual(PHOTO);
-  expect(fileNews.value?.words).toContain(
-    "photo.jpg is in the page alone: the folder can't be written",
+  expect(fileNews.value?.words).toBe(
+    'Brought back "whole": photo.jpg; photo.jpg is in the page alone: the folder can\'t be written',
   );
+});
+
+test("another design that is opened while files are brought back gets none of them", async () => {
+  const snapshot = await taken("whole");
+  takeBinaries(new Map());
+  const done = bringBack(snapshot);
+  const foreign = new Map<string, string>();
+  store.value = {
+    ...bench,
+    id: "other",
+    keepPicture: async (path, bytes) => {
+      foreign.set(path, bytes.join(" "));
+      return { kind: "kept" };
+    },
+  };
+  const other = { texts: new Map([["a.yaml", "kind: panel\n"]]), binaries: new Map() };
+  void openDesign("other", other);
+  await done;
+  expect([...foreign.keys(), ...binaries.value.keys()]).toEqual([]);
+  expect(fileNews.value?.words).toContain("another design was opened");
+});
+
+test("a snapshot has the files that were there when it was asked for", async () => {
+  // The browser's lock is given later, when another window is done.
+  const later = {
+    request: (_name: string, work: () => Promise<void>) => Promise.resolve().then(work),
+  };
+  vi.stubGlobal("navigator", { locks: later });
+  const done = taken("whole");
+  takeBinaries(new Map());
+  const { files } = await done;
+  vi.stubGlobal("navigator", {});
+  expect([...(files?.keys() ?? [])].toSorted()).toEqual(["case.stl", "photo.jpg"]);
+});
+
+test("a keep that can't be read or emptied is told of", async () => {
+  const snapshot = await taken("whole");
+  takeBinaries(new Map([["case.stl", CASE]]));
+  lost.add("snapshot-bytes");
+  await bringBack(snapshot);
+  expect(fileNews.value?.words).toContain("photo.jpg can't be read from the browser's keep");
+  lost.add("snapshots");
+  await removeSnapshot(snapshot);
+  expect(fileNews.value).toEqual({ kind: "refused", words: '"whole" was not removed: no keep' });
 });
 
 test("contents are kept once, and go with the last snapshot that has them", async () => {

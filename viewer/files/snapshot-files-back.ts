@@ -4,41 +4,56 @@
 import { isSameBytes } from "../../src/pack/same-bytes.ts";
 import { addBinary, binaryAt } from "../desk.ts";
 import { contentAt } from "./snapshot-bytes.ts";
-import type { HeldContent, SnapshotFiles } from "./snapshot-plan.ts";
+import type { SnapshotFiles } from "./snapshot-plan.ts";
+import type { Store } from "./store.ts";
 import { store } from "./stored-state.ts";
 
 export interface FilesBack {
   readonly back: readonly string[];
-  /** Of each that was not brought back, in words. */
+  /** Of each that was not brought back, or not into the store, in words. */
   readonly stays: readonly string[];
 }
 
-export async function bringFilesBack({ files, leftOut }: SnapshotFiles): Promise<FilesBack> {
+/** `into`: the store of the design that they belong to; as soon as another one is open, no more are brought. */
+export async function bringFilesBack(
+  { files, leftOut }: SnapshotFiles,
+  into: Store | null,
+): Promise<FilesBack> {
   const back: string[] = [];
   const stays: string[] = [];
   for (const [path, content] of files ?? []) {
-    const outcome = await broughtBack(path, content);
-    if (outcome === BACK) back.push(path);
-    else if (outcome !== null) stays.push(outcome);
+    const bytes = await contentAt(content).catch((): Unreadable => "unreadable");
+    if (store.value !== into) break;
+    const file = fileNow(path, bytes);
+    if (file.kind === "stays") stays.push(file.why);
+    if (file.kind !== "missing") continue;
+    const placed = await into?.keepPicture(path, file.bytes);
+    if (store.value !== into) break;
+    addBinary(path, file.bytes);
+    back.push(path);
+    if (placed?.kind === "refused") stays.push(`${path} is in the page alone: ${placed.why}`);
   }
   for (const path of leftOut)
     if (binaryAt(path) === undefined) stays.push(`${path} is missing, and the snapshot has none`);
   return { back, stays };
 }
 
-const BACK = "back";
+type Unreadable = "unreadable";
+type Bytes = Uint8Array<ArrayBuffer>;
 
-/** null: it is there, the same. */
-const broughtBack = async (path: string, content: HeldContent): Promise<string | null> => {
-  const bytes = await contentAt(content);
+type FileNow =
+  | { readonly kind: "same" }
+  | { readonly kind: "missing"; readonly bytes: Bytes }
+  | { readonly kind: "stays"; readonly why: string };
+
+const fileNow = (path: string, bytes: Bytes | Unreadable | null): FileNow => {
+  const stays = (why: string): FileNow => ({ kind: "stays", why: `${path} ${why}` });
+  if (bytes === "unreadable") return stays("can't be read from the browser's keep");
+  if (bytes === null) return stays("is not kept any more");
   const now = binaryAt(path);
-  if (bytes === null) return `${path} is not kept any more`;
-  if (now !== undefined && now !== null)
-    return isSameBytes(now, bytes)
-      ? null
-      : `${path} is another file now and stays; compare to save the one of the snapshot`;
-  if (now === null) return `${path} is too large to be read and stays`;
-  const placed = await store.value?.keepPicture(path, bytes);
-  addBinary(path, bytes);
-  return placed?.kind === "refused" ? `${path} is in the page alone: ${placed.why}` : BACK;
+  if (now === undefined) return { kind: "missing", bytes };
+  if (now === null) return stays("is too large to be read and stays");
+  return isSameBytes(now, bytes)
+    ? { kind: "same" }
+    : stays("is another file now and stays; compare to save the one of the snapshot");
 };

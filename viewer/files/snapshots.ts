@@ -2,11 +2,12 @@
 // compared with what is on the desk, brought back as one step that undo takes back, and removed.
 
 import { signal } from "@preact/signals";
-import type { DesignTexts } from "../core-messages.ts";
+import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import { binaries, carryOut, texts } from "../desk.ts";
 import { locks } from "../locks.ts";
 import { forget, keep, kept } from "./browser-keep.ts";
 import type { HeldContents, SnapshotFiles } from "./snapshot-plan.ts";
+import type { Store } from "./store.ts";
 import { refuse, store, tell } from "./stored-state.ts";
 import { textMove } from "./text-move.ts";
 
@@ -39,22 +40,25 @@ export async function takeSnapshot(name: string): Promise<void> {
   if (design === undefined) return;
   // As it is now: keeping the files takes its time.
   const now = { when: Date.now(), texts: texts.value };
+  const held = binaries.value;
   try {
     await alone(async () => {
-      const { files, leftOut } = await keptFiles();
+      const { files, leftOut } = await keptFiles(held);
       const key = `snapshot ${crypto.randomUUID()}`;
       await keep("snapshots", { key, design, name, ...now, files, leftOut });
       tell(`Kept as "${name}"${leftOut.length === 0 ? "" : `, without ${leftOut.join(", ")}`}`);
     });
   } catch (reason) {
-    refuse(`"${name}" was not kept: ${reason instanceof Error ? reason.message : reason}`);
+    refuse(`"${name}" was not kept: ${wordsOf(reason)}`);
   }
   await findSnapshots();
 }
 
+const wordsOf = (reason: unknown): string =>
+  reason instanceof Error ? reason.message : `${reason}`;
+
 /** Files before the snapshot: none speaks of what is not there. */
-const keptFiles = async (): Promise<SnapshotFiles> => {
-  const held = binaries.value;
+const keptFiles = async (held: DesignBinaries): Promise<SnapshotFiles> => {
   if (held.size === 0) return { files: new Map(), leftOut: [] };
   const { keepContents } = await import("./snapshot-bytes.ts");
   return keepContents(held, heldBy(await allSnapshots()));
@@ -76,7 +80,12 @@ export async function bringBack(snapshot: Snapshot): Promise<void> {
     .filter(([file]) => !locked.includes(file))
     .map(([file, text]) => textMove(file, texts.value.get(file) ?? null, text));
   carryOut(moves, `bring back "${name}"`);
-  const { back, stays } = await broughtFiles(snapshot);
+  const into = store.value;
+  const { back, stays } = await broughtFiles(snapshot, into);
+  if (store.value !== into) {
+    refuse(`"${name}" was not brought back whole: another design was opened meanwhile.`);
+    return;
+  }
   const brought = [...moves.map(({ file }) => file), ...back];
   const left = [
     ...(locked.length === 0 ? [] : [`left as they are, read-only: ${locked.join(", ")}`]),
@@ -92,19 +101,24 @@ export async function bringBack(snapshot: Snapshot): Promise<void> {
 /** Loaded where there is something to bring back or to miss. */
 const broughtFiles = async (
   snapshot: Snapshot,
+  into: Store | null,
 ): Promise<{ readonly back: readonly string[]; readonly stays: readonly string[] }> => {
   const { files, leftOut } = snapshot;
   if ((files?.size ?? 0) + leftOut.length === 0) return { back: [], stays: [] };
   const { bringFilesBack } = await import("./snapshot-files-back.ts");
-  return bringFilesBack(snapshot);
+  return bringFilesBack(snapshot, into);
 };
 
-export async function removeSnapshot({ key }: Snapshot): Promise<void> {
-  await alone(async () => {
-    await forget("snapshots", key);
-    const { sweepContents } = await import("./snapshot-bytes.ts");
-    await sweepContents(heldBy(await allSnapshots()));
-  }).catch(() => undefined);
+export async function removeSnapshot({ key, name }: Snapshot): Promise<void> {
+  try {
+    await alone(async () => {
+      await forget("snapshots", key);
+      const { sweepContents } = await import("./snapshot-bytes.ts");
+      await sweepContents(heldBy(await allSnapshots()));
+    });
+  } catch (reason) {
+    refuse(`"${name}" was not removed: ${wordsOf(reason)}`);
+  }
   await findSnapshots();
 }
 
