@@ -11,8 +11,7 @@ import type { PanelPicture, PicturePiece } from "./panel/panel-picture.ts";
 /** The texts of a design by path from its root, forward slashes. */
 export type DesignTexts = ReadonlyMap<string, string>;
 
-/** What the texts name that is no text, by path from the root: shapes of obstacles. */
-/** By path from the root; null: it is there and could not be read, which whoever tried has said. */
+/** What the texts name that is no text, shapes and photographs, by path from the root; null: it is there and could not be read, which whoever tried has said. */
 export type DesignBinaries = ReadonlyMap<string, Uint8Array | null>;
 
 /** What a design is read from. */
