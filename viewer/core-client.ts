@@ -40,6 +40,7 @@ function started(): Worker {
   const next = new Worker(new URL("./core.worker.ts", import.meta.url), { type: "module" });
   next.addEventListener("message", ({ data }: MessageEvent<Answer>) => take(data));
   next.addEventListener("error", ({ message: why }) => {
+    failQuestions(why);
     for (const answer of onConsole.values()) answer({ kind: "failed", why });
     onConsole.clear();
     settle({ kind: "failed", number: asked?.request.number ?? 0, why });
@@ -82,11 +83,16 @@ export function giveUpQuestions(): void {
   worker.terminate();
   worker = started();
   panels = [];
-  for (const [number, answer] of questions) answer({ kind: "failed", number, why: "given up" });
-  questions.clear();
+  failQuestions("given up");
   for (const answer of onConsole.values()) answer(null);
   onConsole.clear();
   if (asked !== null) worker.postMessage(asked.request);
+}
+
+function failQuestions(why: string): void {
+  const unanswered = [...questions];
+  questions.clear();
+  for (const [number, answer] of unanswered) answer({ kind: "failed", number, why });
 }
 
 /** Where something is being read: another design need not wait for the reading of one that nobody looks at any more. */
