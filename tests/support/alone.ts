@@ -22,4 +22,4 @@ export const ALONE: readonly string[] = [
 
 /** What a file does that others in its process would feel: it must run alone. */
 export const TOUCHES_OTHERS =
-  /\bvi\.(?:mock|doMock|hoisted|resetModules|stubGlobal|stubEnv)\(|\bopenGaugedKernel\(/;
+  /\bvi\.(?:mock|doMock|hoisted|resetModules|stubGlobal|stubEnv|useFakeTimers)\(|\bprocess\.chdir\(|\bopenGaugedKernel\(/;
