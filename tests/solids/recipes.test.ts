@@ -146,6 +146,15 @@ describe("the faults of a recipe", () => {
     ],
     ["regions that touch", layered([solidLayer(0, 1, [plain, shifted(10)])])],
     ["a region within another", layered([solidLayer(0, 1, [plain, shifted(3, 2)])])],
+    [
+      // An arc of 3 mm over a chord of 0.26: 0.003 high, less than facets stray, so that one facet is the chord itself.
+      "a sliver that facets make a line of",
+      prism(
+        0,
+        1,
+        solidRegion({ outline: loop([vertex(0, 0, 0.0216), vertex(0, 0.26)]), holes: [] }),
+      ),
+    ],
     ["a number that is none", prism(0, Number.NaN, plain)],
     [
       "a place that is none",

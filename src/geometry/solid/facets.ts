@@ -5,7 +5,7 @@ import { type Contour, type Loop, type Point, point } from "../contour.ts";
 import { pointAlong } from "../edge.ts";
 import { type ArcEdge, type Edge, edgesOf } from "../edges.ts";
 import { invariant } from "../invariant.ts";
-import { contourArea, reversedContour } from "../measure.ts";
+import { contourArea, contourLength, reversedContour } from "../measure.ts";
 import { degrees, type Mm, type Radians, radians } from "../quantity.ts";
 import { arcCosine, cosine, direction, sine } from "../trigonometry.ts";
 import { chordHeight, clearHeight, meshGrid } from "./solid-tolerance.ts";
@@ -15,10 +15,27 @@ export type ClearSide = "inside" | "outside" | "none";
 
 /** The polygon, without corners that rounding has made one or that lie on the line between their neighbours. */
 export const facets = (contour: Contour, clear: ClearSide): readonly Point[] => {
-  const shape = counterClockwise(contour);
-  const corners = withoutIdle(facetCorners(shape, facetCounts(shape, clear), clear).map(onGrid));
-  invariant(corners.length >= 3, "a contour is larger than the grid of the mesh");
+  const corners = cornersOnGrid(contour, clear);
+  invariant(corners.length >= LEAST_CORNERS, "a contour is larger than the grid of the mesh");
   return corners;
+};
+
+/** Whether `facets` finds a polygon in it, whatever it is to clear: a sliver's arc and its chord may become one line. */
+export const hasFacets = (contour: Contour): boolean =>
+  isSurelyWide(contour) ||
+  CLEAR_SIDES.every((clear) => cornersOnGrid(contour, clear).length >= LEAST_CORNERS);
+
+const LEAST_CORNERS = 3;
+
+const CLEAR_SIDES: readonly ClearSide[] = ["inside", "outside", "none"];
+
+/** Facets and the grid move the boundary by less than two chord heights: of more area than that takes away, some is left. */
+const isSurelyWide = (contour: Contour): boolean =>
+  Math.abs(contourArea(contour)) > 2 * chordHeight * contourLength(contour);
+
+const cornersOnGrid = (contour: Contour, clear: ClearSide): readonly Point[] => {
+  const shape = counterClockwise(contour);
+  return withoutIdle(facetCorners(shape, facetCounts(shape, clear), clear).map(onGrid));
 };
 
 /** Facets of each edge; a circle has one edge. */

@@ -10,6 +10,7 @@ import { invariant } from "../invariant.ts";
 import { contourExtent } from "../measure.ts";
 import { loopFaults, type OutlineFault, regionFaults } from "../simple.ts";
 import { samePlace } from "../tolerance.ts";
+import { hasFacets } from "./facets.ts";
 import type {
   LayeredSolid,
   LoftedSolid,
@@ -59,10 +60,18 @@ const layerFaults = (regions: readonly SolidRegion[]): readonly string[] => {
       holes: holes.map(({ contour }) => contour),
     }).map(sentence),
   );
-  return own.length > 0 ? own : overlapFaults(regions);
+  if (own.length > 0) return own;
+  const slight = slightFaults(regions);
+  return slight.length > 0 ? slight : overlapFaults(regions);
 };
 
 const sentence = ({ at, why }: OutlineFault): string => `${why} at ${at.x}, ${at.y}`;
+
+const slightFaults = (regions: readonly SolidRegion[]): readonly string[] =>
+  regions
+    .flatMap(({ outline, holes }) => [outline, ...holes])
+    .filter(({ contour }) => !hasFacets(contour))
+    .map((contour) => `a shape too thin for the grid of a mesh at ${placeOf(contour)}`);
 
 /** Regions of one layer stand apart, or one in another's hole. */
 const overlapFaults = (regions: readonly SolidRegion[]): readonly string[] =>

@@ -129,6 +129,21 @@ export const NO_BLANKING_STOCK: CodeEntry = {
   example: "panels:\n  - { blanking: 4 modules, bay: aft, module: 0 }",
 };
 
+export const SLIVER_LEFT_OUT: CodeEntry = {
+  code: "parts/sliver-left-out",
+  severity: "note",
+  title: "a sliver that no printer makes",
+  why: "Where a pocket breaks through the edge of a printed layer it may leave a piece by itself that is nowhere as wide as one line of the nozzle. A printer lays nothing there, so that it is in none of the part's files either. What is wider stays, and is counted among the loose pieces.",
+  example: `mount: console-rail
+height: 17 modules
+stack:
+  - { layer: backing, sheet: aluminium-2 }
+  - { layer: spacer, print: black-petg, depth: 10 mm }
+fixings: { screws: m3, dowels: 3 mm }
+components:
+  a: { part: toggle-12, at: { left: 125.5 mm, bottom: 14.35 mm } }`,
+};
+
 export const PRINTED_CODES: readonly CodeEntry[] = [
   NO_OPAQUE_WALL,
   NO_SPACER_ROOM,
@@ -140,6 +155,7 @@ export const PRINTED_CODES: readonly CodeEntry[] = [
   UNKNOWN_AREA,
   NO_WHITE_STOCK,
   NO_SPLIT,
+  SLIVER_LEFT_OUT,
   UNKNOWN_BOARD,
   NO_BOARD_ROOM,
   NO_WASHER_ROOM,

@@ -7,6 +7,7 @@ import { boundariesTouch, contourDistance } from "../../geometry/distance.ts";
 import { extentGap } from "../../geometry/extent.ts";
 import { contourArea, contourExtent, reversedContour } from "../../geometry/measure.ts";
 import { regionFaults } from "../../geometry/simple.ts";
+import { hasFacets } from "../../geometry/solid/facets.ts";
 import { type Clearance, type SolidLayer, solidLayer } from "../../geometry/solid/solid.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import { closedRegions, openedRegions } from "./grown-regions.ts";
@@ -107,6 +108,8 @@ const soundRegion = (region: Region): readonly Region[] => {
   if (isSound(merged)) return [merged];
   for (const hair of HAIRS) {
     const opened = openedRegions([merged], hair);
+    // What would vanish is no neck: it stays, for whoever leaves slivers out and tells of them.
+    if (opened.length === 0) break;
     if (opened.every(isSound)) return opened;
     const closed = closedRegions([merged], hair);
     if (closed.every(isSound)) return closed;
@@ -115,7 +118,9 @@ const soundRegion = (region: Region): readonly Region[] => {
 };
 
 const isSound = (region: Region): boolean =>
-  regionFaults(region).length === 0 && !hasHairWall(region);
+  regionFaults(region).length === 0 &&
+  [region.outline, ...region.holes].every(hasFacets) &&
+  !hasHairWall(region);
 
 /** Two of its loops are nearer than a hair: rounded to a mesher's grid they may be one. */
 const hasHairWall = ({ outline, holes }: Region): boolean =>

@@ -18,6 +18,7 @@ import {
 } from "./printed-context.ts";
 import type { PrintedFacts } from "./printed-facts.ts";
 import type { PrintedPart, PrintedParts } from "./printed-part.ts";
+import { withoutSlivers } from "./slivers.ts";
 import { spacerFacts } from "./spacer-facts.ts";
 import { linerSolid, spacerSolid, whiteSolid } from "./spacer-layers.ts";
 import { type SpacerPlan, spacerPlan } from "./spacer-plan.ts";
@@ -60,9 +61,15 @@ const spacerOf = (scene: SpacerScene): PrintedParts => {
   const main = spacerPart(plan, { facts, joints: joined.joints, white: inside.white });
   const liners =
     inside.how === "liner" && inside.white !== null ? linersOf(plan, inside.white) : [];
+  const swept = [main, ...liners].map(withoutSlivers);
   return {
-    parts: [main, ...liners],
-    findings: [...inside.findings, ...findings, ...joined.findings],
+    parts: swept.flatMap(({ parts }) => parts),
+    findings: [
+      ...inside.findings,
+      ...findings,
+      ...joined.findings,
+      ...swept.flatMap((part) => part.findings),
+    ],
   };
 };
 

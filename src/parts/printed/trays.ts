@@ -46,6 +46,7 @@ import type { PrintedPart, PrintedParts } from "./printed-part.ts";
 import { noPrintedStock } from "./printed-stock.ts";
 import { subtracted } from "./region-sums.ts";
 import { bedFindings, singlePart } from "./single-part.ts";
+import { withoutSlivers } from "./slivers.ts";
 import { noRoom } from "./spacer-findings.ts";
 import { spacerOutline } from "./spacer-outline.ts";
 import { platedSolid, type Upright } from "./upright.ts";
@@ -110,9 +111,16 @@ const trayOf = (scene: TrayScene): PrintedParts => {
     placed: laid.placed,
   };
   const part = trayPart(plan);
+  const swept = withoutSlivers(part);
   return {
-    parts: [part],
-    findings: [...known.findings, ...findings, ...laid.findings, ...bedFindings(part)],
+    parts: swept.parts,
+    findings: [
+      ...known.findings,
+      ...findings,
+      ...laid.findings,
+      ...bedFindings(part),
+      ...swept.findings,
+    ],
   };
 };
 
