@@ -14,6 +14,7 @@ import type {
   PlacedFinding,
 } from "./core-messages.ts";
 import { consolesIn, withOneConsole, withOnePanel } from "./first-files.ts";
+import { type Outside, withOutside } from "./gone-and-back.ts";
 import {
   type Desk,
   EMPTY_HISTORY,
@@ -24,7 +25,6 @@ import {
   stepForth,
   withEdits,
   withMoves,
-  withOutsideStep,
   withStep,
 } from "./history.ts";
 import {
@@ -158,12 +158,11 @@ export function carryOut(moves: readonly Move[], what: string): EditOutcome {
   return changed.kind === "refused" ? changed : taken(changed, what);
 }
 
-/** The same for what has changed outside; the person's own redo outlives it where it can. Not while a step is open. */
-export function takeFromOutside(moves: readonly Move[], what: string): EditOutcome {
-  const changed = withMoves(texts.value, moves);
-  if (changed.kind === "refused") return changed;
-  if (moves.length > 0)
-    show({ texts: changed.texts, history: withOutsideStep(held.value.history, { what, moves }) });
+/** What has changed outside; the person's own redo outlives it where it can. Not while a step is open. */
+export function takeFromOutside(outside: Outside): EditOutcome {
+  const taken = withOutside(held.value, outside);
+  if (taken.kind === "refused") return taken;
+  if (taken.desk !== held.value) show(taken.desk);
   return { kind: "done" };
 }
 

@@ -1,7 +1,7 @@
 // The page with its server: edits, saves, changes outside, conflicts, files that can't be written, and what an
 // accessibility checker of others finds in it.
 
-import { chmodSync, rmSync, unlinkSync } from "node:fs";
+import { chmodSync, rmSync, unlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from "vitest";
@@ -368,4 +368,18 @@ test("a file that is deleted outside is named, comes back by undo, and is saved 
   await page.keyboard.press("Control+s");
   await news(page, SAVED);
   expect(read(PANEL)).toBe(first);
+});
+
+test("a file that is deleted outside and comes back leaves no step that would take it away again", async () => {
+  const { page, folder, read } = await opened();
+  await replaceIn(page, revise("A", "B"));
+  await page.keyboard.press("Control+s");
+  await news(page, SAVED);
+  const before = read(PANEL);
+  unlinkSync(join(folder, PANEL));
+  await page.getByRole("button", { name: `Undo: take away ${PANEL}, deleted outside` }).waitFor();
+  writeFileSync(join(folder, PANEL), before);
+  await news(page, `There again: ${PANEL}`);
+  await page.getByRole("button", { name: "Undo: write revision: B" }).click();
+  await expect.poll(() => textIn(page, PANEL)).toContain("revision: A");
 });

@@ -2,7 +2,7 @@
 // is told of while a save is under way is looked at after it.
 
 import { effect } from "@preact/signals";
-import type { DesignBinaries } from "../core-messages.ts";
+import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import {
   carryOut,
   isStepOpen,
@@ -12,7 +12,7 @@ import {
   takeFromOutside,
   texts,
 } from "../desk.ts";
-import { EMPTY_HISTORY, type History } from "../history.ts";
+import { EMPTY_HISTORY, type History, type Move, type Step } from "../history.ts";
 import { locks } from "../locks.ts";
 import { type Conflict, type Reconciled, reconcile } from "./reconcile.ts";
 import { unstopped } from "./sentence.ts";
@@ -165,14 +165,32 @@ function takeOver(theirs: Pick<StoredDesign, "texts">): void {
 }
 
 function take(found: Reconciled): void {
-  const files = [...found.takenOver, ...found.joined].join(", ");
-  const carried = takeFromOutside(found.moves, `take over ${files}`);
+  const standing = standingAnew(found.stored);
+  const carried = takeFromOutside({ steps: stepsOf(found), standing });
   if (carried.kind === "refused") refuse(carried.why);
   else {
-    stored.value = found.stored;
-    deletedOutside.value = new Set([...deletedOutside.value, ...deletedIn(found)]);
     if (found.moves.length > 0) tell(newsOf(found));
+    stored.value = found.stored;
+    deletedOutside.value = without(standing, [...deletedOutside.value, ...deletedIn(found)]);
   }
+}
+
+const standingAnew = (now: DesignTexts): readonly string[] =>
+  [...now.keys()].filter((file) => !stored.value.has(file));
+
+const without = (some: readonly string[], all: Iterable<string>): ReadonlySet<string> =>
+  new Set([...all].filter((each) => !some.includes(each)));
+
+/** A file that went is a step of its own: it may come back by itself. */
+function stepsOf(found: Reconciled): readonly Step[] {
+  const deleted = deletedIn(found);
+  const ofFile = (file: string): readonly Move[] =>
+    found.moves.filter((move) => move.file === file);
+  const others = [...found.takenOver, ...found.joined].filter((file) => !deleted.includes(file));
+  return [
+    { what: `take over ${others.join(", ")}`, moves: others.flatMap(ofFile) },
+    ...deleted.map((file) => ({ what: `take away ${file}, deleted outside`, moves: ofFile(file) })),
+  ];
 }
 
 /** What was taken over by taking its text away. */
@@ -181,12 +199,15 @@ const deletedIn = ({ takenOver, stored: now }: Reconciled): readonly string[] =>
 
 const newsOf = (found: Reconciled): string => {
   const deleted = deletedIn(found);
-  const changed = found.takenOver.filter((file) => !deleted.includes(file));
+  const there = found.takenOver.filter((file) => !deleted.includes(file));
+  const again = there.filter((file) => deletedOutside.value.has(file));
+  const changed = there.filter((file) => !again.includes(file));
   const { joined } = found;
   return [
     ...(deleted.length === 0
       ? []
       : [`deleted outside: ${deleted.join(", ")}. Undo brings back the text, to be saved anew`]),
+    ...(again.length === 0 ? [] : [`there again: ${again.join(", ")}`]),
     ...(changed.length === 0 ? [] : [`changed outside and taken over: ${changed.join(", ")}`]),
     ...(joined.length === 0 ? [] : [`changed here and outside, joined: ${joined.join(", ")}`]),
   ]
@@ -232,7 +253,7 @@ async function trySave(): Promise<boolean> {
       await lookForLocks();
       return false;
     case "saved":
-      stored.value = new Map([...stored.value, ...changes.map(writtenPair)]);
+      takeSaved(new Map([...stored.value, ...changes.map(writtenPair)]));
       if (locks.value.files.size > 0) await lookForLocks();
       tell(`${outcome.how}: ${changes.map(({ file }) => file).join(", ")}`);
       return false;
@@ -245,6 +266,13 @@ async function trySave(): Promise<boolean> {
       return true;
     }
   }
+}
+
+function takeSaved(now: DesignTexts): void {
+  const standing = standingAnew(now);
+  takeFromOutside({ steps: [], standing });
+  stored.value = now;
+  deletedOutside.value = without(standing, deletedOutside.value);
 }
 
 const writtenPair = ({ file, after }: TextChange): readonly [string, string] => [file, after];
