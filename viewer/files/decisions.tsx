@@ -6,6 +6,7 @@ import type { ComponentChildren, JSX } from "preact";
 import { texts } from "../desk.ts";
 import { locks } from "../locks.ts";
 import { MOST_KEPT_BYTES } from "./kept-bytes.ts";
+import { localTime } from "./local-time.ts";
 import type { Conflict } from "./reconcile.ts";
 import {
   dismiss,
@@ -81,7 +82,7 @@ function ConflictCard({ conflict }: { readonly conflict: Conflict }): JSX.Elemen
 
 function RecoveryCard({ copy }: { readonly copy: RecoveryCopy }): JSX.Element {
   const files = [...copy.texts].filter(([file, text]) => stored.value.get(file) !== text);
-  const when = new Date(copy.when).toLocaleString();
+  const when = localTime(copy.when);
   return (
     <Card
       words={`Edits of ${when} were not saved: ${files.map(([file]) => file).join(", ") || "none that differ from what is stored"}.${leftOutWords(copy)}`}

@@ -4,6 +4,7 @@ import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import { texts } from "../desk.ts";
 import { giveFile } from "./give-file.ts";
+import { localTime } from "./local-time.ts";
 import { heldWords } from "./snapshot-held-words.ts";
 import { type HeldContent, MOST_SNAPSHOT_BYTES } from "./snapshot-plan.ts";
 import { bringBack, removeSnapshot, type Snapshot, snapshots, takeSnapshot } from "./snapshots.ts";
@@ -74,8 +75,7 @@ function SnapshotItem({ snapshot }: { readonly snapshot: Snapshot }): JSX.Elemen
   const { name, when } = snapshot;
   return (
     <li>
-      <b>{name}</b> <small>{new Date(when).toLocaleString()}</small>{" "}
-      <small>{heldWords(snapshot)}</small>
+      <b>{name}</b> <small>{localTime(when)}</small> <small>{heldWords(snapshot)}</small>
       <div>
         <button
           type="button"
