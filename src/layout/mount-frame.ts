@@ -62,7 +62,7 @@ const tooLarge = (design: PanelDesign, key: "width" | "height", size: number): F
     span: spanOf(design.written, key),
     measured: { value: size, unit: "mm" },
     limit: { value: LONGEST_PANEL, unit: "mm" },
-    source: { kind: "geometry", name: "longer than any sheet" },
+    source: { kind: "geometry", name: "the longest sheets that are sold" },
   });
 
 const tooSmall = (design: PanelDesign, mount: Mount, finished: Extent): Finding => {

@@ -64,6 +64,11 @@ describe.each(examples)("%s", (code) => {
     expect(all.map(said).filter((line) => LESS_THAN_NOTHING.test(line))).toEqual([]);
   });
 
+  test("names who or what sets each limit, in words that go after `set by`", () => {
+    const names = all.flatMap(({ source }) => (source === null ? [] : [source.name]));
+    expect(names.filter((name) => SENTENCE.test(name))).toEqual([]);
+  });
+
   const remedies = all.flatMap((found) =>
     found.remedies
       .filter(({ edits }) => edits.length > 0)
@@ -81,6 +86,10 @@ describe.each(examples)("%s", (code) => {
 /** What a builder reads on a rule: places in brackets, keys with their values and runs from a place to another may be negative. */
 const LESS_THAN_NOTHING =
   /(?<!at\.[xyz] |from )(?<=[ (])-\d[\d.]*(?: (?:mm|in|deg|modules|U|HP)|°)(?! to \d)/;
+
+/** What does something without a `that` or an `as` before it is a sentence; what is longer is nobody. Why comes after a colon. */
+const SENTENCE =
+  /^(?!.*\b(?:that|which|what|where|as)\b)[^(:]*\b(?:lie|lies|stand|stands|needs|hides|covers|reaches|is|are|hold|come)\b|^(?:longer|shorter|from|not) /;
 
 const said = ({ code, message }: Finding): string => `${code}: ${message}`;
 

@@ -42,7 +42,7 @@ const clashing = (pair: PairOf<"clash">, others: number, facts: ConsoleFacts): F
     subjects: [subject.id, other.id],
     measured: measureMm(-depth),
     limit: measureMm(0),
-    source: { kind: "geometry", name: "two solids lie apart" },
+    source: { kind: "geometry", name: "the surface of the other solid" },
     remedies: freeModuleRemedies(panelOf(subject, facts), facts),
     suppressed: others,
   });

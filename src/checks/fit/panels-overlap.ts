@@ -61,7 +61,7 @@ const overlap = (
     subjects: [second.panel.name, first.panel.name],
     measured: measureMm(second.from),
     limit: measureMm(first.to),
-    source: { kind: "geometry", name: `where ${first.panel.name} ends` },
+    source: { kind: "geometry", name: `the end of ${first.panel.name}` },
     remedies: free === null || module === null ? [] : [moved(decimal(free, 3), span, facts)],
   });
 };

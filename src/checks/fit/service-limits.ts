@@ -71,7 +71,7 @@ export const loopSource = (of: Workshop): LimitSource =>
   sourceOf(
     of,
     [LOOP_SLACK],
-    `from the tie over the shared edge to the plug, and ${millimetres(serviceFigures(of).loopSlack)} of slack`,
+    `the way from the tie over the shared edge to the plug, and ${millimetres(serviceFigures(of).loopSlack)} of slack`,
   );
 
 /** The workshop's own where it has set all of them; the keys that set them either way. */

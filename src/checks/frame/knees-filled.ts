@@ -48,7 +48,7 @@ const tooHigh = (
       span: spanOf(design.written, "knees"),
       measured: measureMm(high),
       limit: measureMm(height),
-      source: { kind: "geometry", name: "knees and panels lie apart" },
+      source: { kind: "geometry", name: "the knee space that is written" },
       remedies: [raise.remedy],
     }),
   ];
@@ -72,7 +72,7 @@ const tooDeep = (
       span: spanOf(design.written, "knees"),
       measured: measureMm(most),
       limit: measureMm(deep),
-      source: { kind: "geometry", name: "knees and the boards behind them" },
+      source: { kind: "geometry", name: "the knee space that is written" },
       remedies:
         written > 0 ? [frameRemedy({ texts }, design, { group: null, key: "knees", value })] : [],
     }),

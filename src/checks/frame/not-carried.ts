@@ -52,7 +52,7 @@ const findingOf = (fault: CarryingFault, scene: NotCarriedScene): Finding => {
       const { bay, other } = fault;
       return finding(BAYS_CROSS, {
         ...crossingWords(fault, scene),
-        source: { kind: "geometry", name: "the ribs of two bays lie apart" },
+        source: { kind: "geometry", name: "the ribs of the other bay" },
         span: spanOf(other.design.written, "at"),
         related: [{ what: bay.id, span: spanOf(bay.design.written, "at") }],
         subjects: [bay.id, other.id],

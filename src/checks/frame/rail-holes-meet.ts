@@ -84,9 +84,9 @@ const sourceOf = ({ layout: { mount } }: FrameBay, { kind, names }: RailHoleLimi
     case "one-another":
       return mount.holes.kind === "columns" || mount.holes.kind === "units"
         ? { kind: "standard", name: mount.title }
-        : { kind: "geometry", name: `where ${holes} come` };
+        : { kind: "geometry", name: `the places of ${holes}` };
     case "inner-edge":
-      return { kind: "geometry", name: `from ${holes} to the bar's inner edge` };
+      return { kind: "geometry", name: `the wood from ${holes} to the bar's inner edge` };
     case "rib-slots":
       return { kind: "geometry", name: `a rib's tab and its webs beyond ${holes}` };
   }

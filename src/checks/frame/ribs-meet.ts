@@ -48,7 +48,7 @@ const meeting = (
       subjects: [bay.id],
       measured: measureMm(apart),
       limit: measureMm(slot),
-      source: { kind: "geometry", name: "two boards lie apart" },
+      source: { kind: "geometry", name: "the face of the other board" },
       remedies: [frameRemedy({ texts }, design, { group: "ribs", key: "spacing", value: works })],
     }),
   ];

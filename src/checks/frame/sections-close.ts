@@ -42,7 +42,7 @@ const tooClose = (
     subjects: [before.id, after.id],
     measured: measureMm(overlap),
     limit: measureMm(0),
-    source: { kind: "geometry", name: "sections stand side by side" },
+    source: { kind: "geometry", name: "the section beside it" },
     remedies:
       less >= 0 ? [frameRemedy({ texts }, design, { group: null, key: "beyond", value })] : [],
   });

@@ -53,7 +53,7 @@ const meeting = (
     subjects: [...baysOf(first), ...bays].map(({ id }) => id),
     measured: measureMm(by),
     limit: measureMm(0),
-    source: { kind: "geometry", name: "the cheeks of two units lie apart" },
+    source: { kind: "geometry", name: "the cheeks of the other unit" },
     remedies: move === null ? [] : [moveRemedy(move, texts)],
   });
 };

@@ -20,7 +20,7 @@ const entry: CodeEntry = {
 const PROUD: HouseRule = {
   key: "proud",
   usual: 0,
-  name: "a control reaches the face at least (geometry)",
+  name: "a control that at least reaches the face (geometry)",
 };
 
 export const belowFace: Rule = {

@@ -80,7 +80,7 @@ const collision = ({ a, b, parting }: Meeting, facts: PanelFacts): Finding => {
     subjects: [second.id, first.id],
     measured: measureMm(parting.apart),
     limit: measureMm(parting.needed),
-    source: { kind: "geometry", name: "bodies of two components lie apart" },
+    source: { kind: "geometry", name: "the body of the other component" },
   });
 };
 

@@ -42,6 +42,6 @@ const overlap = ({ a, b, layer }: CutOutPair, facts: PanelFacts): Finding => {
     subjects: [b.owner, a.owner],
     measured: measureMm(apart),
     limit: measureMm(needed),
-    source: { kind: "geometry", name: "cut-outs of one layer lie apart" },
+    source: { kind: "geometry", name: "the edge of the other cut-out" },
   });
 };

@@ -75,7 +75,7 @@ const layerFits = (layer: LayerLayout, facts: PanelFacts): readonly Finding[] =>
       subjects: [layer.id, ...owners],
       measured: measureMm(worst.spare),
       limit: measureMm(worst.taken),
-      source: { kind: "workshop", name: `${spread.why.join(" and ")} not measured` },
+      source: { kind: "workshop", name: `what is not measured: ${spread.why.join(" and ")}` },
     }),
   ];
 };

@@ -45,7 +45,10 @@ export const layerReversible: Rule = {
         subjects: ids,
         measured: measureMm(first.way.off),
         limit: measureMm(MATCH),
-        source: { kind: "practice", name: "a hole within 1 mm of its fixing is forced onto it" },
+        source: {
+          kind: "practice",
+          name: "holes that are forced onto fixings up to 1 mm beside them",
+        },
         suppressed: ids.length - 1,
       }),
     ];

@@ -34,7 +34,7 @@ export const markingCovered: Rule = {
           subjects: [marking.owner, hidden.owner],
           measured: measureMm(clearing.measured),
           limit: measureMm(clearing.limit),
-          source: { kind: "geometry", name: "what covers the face hides it" },
+          source: { kind: "geometry", name: "what covers the face" },
           remedies: clearing.remedies,
         }),
       ];

@@ -34,7 +34,7 @@ export const markingOverCutOut: Rule = {
           subjects: [marking.owner, over.cutOut.owner],
           measured: measureMm(clearing.measured),
           limit: measureMm(clearing.limit),
-          source: { kind: "geometry", name: "a marking needs material under it" },
+          source: { kind: "geometry", name: "the material that a marking needs under it" },
           remedies: clearing.remedies,
         }),
       ];

@@ -49,7 +49,7 @@ const overlap = (a: PlacedMarking, b: PlacedMarking, facts: PanelFacts): Finding
     subjects: [b.owner, a.owner],
     measured: measureMm(apart),
     limit: measureMm(needed),
-    source: { kind: "geometry", name: "markings lie apart" },
+    source: { kind: "geometry", name: "the edge of the other marking" },
     remedies: ofOneRow(a, b, { more: needed - apart, facts }),
   });
 };

@@ -80,6 +80,6 @@ const inTheWay = (
     subjects: [other.owner, fixed.owner],
     measured: measureMm(apart),
     limit: measureMm(needed),
-    source: { kind: "geometry", name: "a fixing needs material round it" },
+    source: { kind: "geometry", name: "the material that a fixing needs round it" },
   });
 };

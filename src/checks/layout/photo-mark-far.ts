@@ -51,7 +51,7 @@ export const photoMarkFar: Rule = {
         limit: measureMm(limit),
         source: {
           kind: "practice",
-          name: "a mark is no farther from a panel than the panel's longer side",
+          name: "the panel's longer side: a mark is no farther from it",
         },
         suppressed: others.length,
       }),

@@ -35,7 +35,10 @@ export const stackLoose: Rule = {
         subjects: solid.map(({ id }) => id),
         measured: measureOf(0, "count"),
         limit: measureOf(WANTED, "count"),
-        source: { kind: "geometry", name: "two screws and two dowels hold and register a stack" },
+        source: {
+          kind: "geometry",
+          name: "what holds and registers a stack: two screws and two dowels",
+        },
         remedies: [keyRemedy(facts, remedy)],
       }),
     ];

@@ -33,7 +33,7 @@ export const fallsApart: Rule = {
           subjects: [part.owner],
           measured: { value: pieces, unit: "count" },
           limit: { value: 1, unit: "count" },
-          source: { kind: "geometry", name: "one part is one piece" },
+          source: { kind: "geometry", name: "the one piece that a part is printed as" },
         }),
       ];
     }),

@@ -58,7 +58,7 @@ const collisions = (part: PrintedPart, facts: PanelFacts): readonly Finding[] =>
           subjects: [component.id, part.owner],
           measured: measureMm(measured),
           limit: measureMm(limit),
-          source: { kind: "geometry", name: "bodies and printed parts lie apart" },
+          source: { kind: "geometry", name: "the surface of the printed part" },
         }),
       ];
     });

@@ -23,7 +23,7 @@ components:
 const COVER: HouseRule = {
   key: "lip-cover",
   usual: 0.2,
-  name: "a lip covers 0.2 mm more than the display's play, as far as printed edges stray (common practice)",
+  name: "a lip of 0.2 mm more than the display's play, as far as printed edges stray (common practice)",
 };
 
 export const trimLeaks: Rule = {
