@@ -101,6 +101,7 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     ),
   );
   expect(mended).toEqual([
+    "checks/board-plug",
     "checks/bodies-collide",
     "checks/cut-outs-overlap",
     "checks/edge-distance",
@@ -126,11 +127,13 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/nut-hole",
     "checks/off-panel",
     "checks/over-fixing",
+    "checks/print-too-deep",
     "checks/rail-strip",
     "checks/scale-stops",
     "checks/sharp-corner",
     "checks/stack-loose",
     "checks/stroke-below-tool",
+    "checks/too-deep",
     "checks/web",
     "checks/whole-modules",
     "fit/bay-overrun-by-tolerance",

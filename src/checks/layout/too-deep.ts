@@ -4,6 +4,7 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { isOver } from "../limits.ts";
 import { onePerEntry } from "../one-finding.ts";
+import { roundedUp } from "../round-length.ts";
 import type { Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { withUnmeasured } from "./depth-words.ts";
@@ -28,14 +29,16 @@ export const tooDeep: Rule = {
     return onePerEntry(layout.components, (component) => {
       const { total } = component.depth;
       if (!isOver(total.high, room)) return null;
+      const value = roundedUp(facts, depthSpan, total.high);
       return finding(entry, {
-        message: `${component.id} reaches ${words(total.high, room)} behind the face, cable and plug included; depth: gives ${words(room, total.high)}, ${words(total.high - room, 0)} too little.`,
+        message: `${component.id} reaches ${words(total.high, room)} behind the face, cable and plug included; depth: gives ${words(room, total.high)}, ${words(total.high - room, 0)} too little. Where there is as much behind the panel, depth: ${value} holds it.`,
         span: component.span,
         related: [{ what: "depth", span: depthSpan }],
         subjects: withUnmeasured(component, layout, { first: 0, last: component.clamped.last }),
         measured: measureMm(total.high),
         limit: measureMm(room),
         source: { kind: "workshop", name: "the design's own depth" },
+        remedies: [{ title: `depth: ${value}`, edits: [facts.edit(depthSpan, value)] }],
       });
     });
   },

@@ -1,5 +1,6 @@
 // Plugs of a tray's boards that can't be mated: the layer in front, or a body that hangs down from it, is in their room.
 
+import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import type { Contour } from "../../geometry/contour.ts";
 import { contoursOverlap } from "../../geometry/distance.ts";
@@ -10,6 +11,7 @@ import type { PrintedPart } from "../../parts/printed/printed-part.ts";
 import { uprightPlug } from "../../parts/printed/upright-plug.ts";
 import { boardSource } from "../board-source.ts";
 import { isOver } from "../limits.ts";
+import { roundedUp } from "../round-length.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
 
@@ -27,18 +29,61 @@ export const boardPlug: Rule = {
   entry,
   move: null,
   judge: (facts) =>
-    facts.printedParts.flatMap((part) =>
-      part.facts.boards.flatMap((board) => [
+    facts.printedParts.flatMap((part) => {
+      const troubles = part.facts.boards.flatMap((board) => [
         ...tooHigh(board, part, facts),
         ...inTheWay(board, part, facts),
-      ]),
-    ),
+      ]);
+      return troubles.map((trouble) => told(trouble, { troubles, part, facts }));
+    }),
 };
 
 type Connector = BoardFact["connectors"][number];
 
+interface Trouble {
+  readonly board: string;
+  readonly message: string;
+  readonly subjects: readonly string[];
+  readonly measured: number;
+  readonly limit: number;
+}
+
+interface OnTray {
+  readonly troubles: readonly Trouble[];
+  readonly part: PrintedPart;
+  readonly facts: PanelFacts;
+}
+
+/** Deeper by what the worst plug lacks, the tray frees all of them: its boards lie in one plane. */
+const told = (
+  { board, message, subjects, measured, limit }: Trouble,
+  { troubles, part, facts }: OnTray,
+): Finding => {
+  const layer = facts.layout.layers.find(({ id }) => id === part.owner)?.design;
+  const lacks = Math.max(...troubles.map((one) => one.measured - one.limit));
+  const parts = {
+    span: part.span,
+    subjects,
+    measured: measureMm(measured),
+    limit: measureMm(limit),
+    source: boardSource(board, facts.catalogue),
+  };
+  if (layer?.kind !== "tray") return finding(entry, { ...parts, message });
+  const span = spanOf(layer.written, "behind");
+  const value = roundedUp(facts, span, layer.behind + lacks);
+  const deepest = facts.layout.design.depth;
+  const goesIn = deepest === null || !isOver(lacks - part.facts.box.rear, deepest);
+  return finding(entry, {
+    ...parts,
+    message: `${message} behind: ${value} leaves room for it${goesIn ? "" : ", and wants more depth: behind the panel"}.`,
+    remedies: [
+      { title: `behind: ${value} (${part.owner})`, edits: goesIn ? [facts.edit(span, value)] : [] },
+    ],
+  });
+};
+
 /** One finding a board: its highest plug. */
-const tooHigh = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readonly Finding[] => {
+const tooHigh = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readonly Trouble[] => {
   const layer = facts.layout.layers.find(({ id }) => id === part.owner);
   const highest = board.connectors.reduce<Connector | null>(
     (most, one) => (most === null || one.height > most.height ? one : most),
@@ -48,18 +93,17 @@ const tooHigh = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readon
   const room = layer.front - board.front;
   if (!isOver(highest.height, room)) return [];
   return [
-    finding(entry, {
+    {
+      board: board.board,
       message: `${board.board}: the plug of ${highest.name} stands ${millimetres(highest.height, room)} above the board, cable and all; behind: leaves ${millimetres(room, highest.height)}, ${millimetres(highest.height - room, 0)} too little.`,
-      span: part.span,
       subjects: [part.owner],
-      measured: measureMm(highest.height),
-      limit: measureMm(room),
-      source: boardSource(board.board, facts.catalogue),
-    }),
+      measured: highest.height,
+      limit: room,
+    },
   ];
 };
 
-const inTheWay = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readonly Finding[] =>
+const inTheWay = (board: BoardFact, part: PrintedPart, facts: PanelFacts): readonly Trouble[] =>
   board.connectors.flatMap((connector) => {
     const top = board.front + connector.height;
     const body = facts.layout.components
@@ -74,14 +118,13 @@ const inTheWay = (board: BoardFact, part: PrintedPart, facts: PanelFacts): reado
       );
     if (body === undefined) return [];
     return [
-      finding(entry, {
+      {
+        board: board.board,
         message: `${board.board}: the ${body.role} of ${body.owner} hangs ${millimetres(top - body.low, 0)} into the room of the plug of ${connector.name}.`,
-        span: part.span,
         subjects: [part.owner, body.owner],
-        measured: measureMm(top - body.low),
-        limit: measureMm(0),
-        source: boardSource(board.board, facts.catalogue),
-      }),
+        measured: top - body.low,
+        limit: 0,
+      },
     ];
   });
 

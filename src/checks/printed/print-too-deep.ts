@@ -4,6 +4,7 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import type { PrintedPart, PrintedRole } from "../../parts/printed/printed-part.ts";
 import { isOver } from "../limits.ts";
+import { roundedUp } from "../round-length.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 
@@ -33,15 +34,17 @@ export const printTooDeep: Rule = {
     return facts.printedParts.filter(standsBehind).flatMap((part) => {
       const reach = reachOf(part, facts);
       if (!isOver(reach, room)) return [];
+      const value = roundedUp(facts, depthSpan, reach);
       return [
         finding(entry, {
-          message: `${nameOf(part)} reaches ${words(reach, room)} behind the face; depth: gives ${words(room, reach)}, ${words(reach - room, 0)} too little.${shallower(part, reach - room, facts)}`,
+          message: `${nameOf(part)} reaches ${words(reach, room)} behind the face; depth: gives ${words(room, reach)}, ${words(reach - room, 0)} too little. Where there is as much behind the panel, depth: ${value} holds it.${shallower(part, reach - room, facts)}`,
           span: part.span,
           related: [{ what: "depth", span: depthSpan }],
           subjects: [part.owner],
           measured: measureMm(reach),
           limit: measureMm(room),
           source: { kind: "workshop", name: "the design's own depth" },
+          remedies: [{ title: `depth: ${value}`, edits: [facts.edit(depthSpan, value)] }],
         }),
       ];
     });
