@@ -129,7 +129,6 @@ export const consoleFile: ReadonlySignal<string | null> = computed(() => {
 export const isCurrent: ReadonlySignal<boolean> = computed(
   () => readTexts.value === held.value.texts,
 );
-
 /** Whether the picture is that of the texts as they are now: sooner than `isCurrent`, since it waits for no judgement. */
 export const isDrawn: ReadonlySignal<boolean> = computed(
   () => drawnTexts.value === held.value.texts,
@@ -212,7 +211,7 @@ export function choosePanel(name: string): void {
 export function chooseConsole(file: string): void {
   if (file === consoleFile.value) return;
   wantedConsole.value = file;
-  readTexts.value = null;
+  [readTexts.value, drawnTexts.value] = [null, null];
   panelName.value = null;
   pointedAt.value = null;
   selection.value = [];
@@ -375,11 +374,13 @@ function show(desk: Desk): void {
 
 async function readAgain(): Promise<void> {
   const asked = held.value.texts;
-  const askedFor = opening;
+  const [askedFor, wanted] = [opening, wantedConsole.value];
+  // A reading of another design, or of another console of it, is no picture of this one.
+  const isWanted = (): boolean => askedFor === opening && wanted === wantedConsole.value;
   const reply = await readDesign(sourcesOf(asked), (drawn) => {
-    if (askedFor === opening) takeDrawn(drawn, asked);
+    if (isWanted()) takeDrawn(drawn, asked);
   });
-  if (reply === null || askedFor !== opening) return;
+  if (reply === null || !isWanted()) return;
   if (reply.kind === "failed") {
     progress.value = { kind: "failed", why: reply.why };
     return;
@@ -388,8 +389,7 @@ async function readAgain(): Promise<void> {
   [readTexts.value, drawnTexts.value] = [asked, asked];
   pointedAt.value = stillThere(pointedAt.value, reply.findings);
   // Said once: whoever shows it is not drawn again with every edit.
-  const { kind } = progress.value;
-  if (kind !== "shown") progress.value = { kind: "shown", what: openedName.value };
+  if (progress.value.kind !== "shown") progress.value = { kind: "shown", what: openedName.value };
 }
 
 const takeDrawn = (drawn: readonly PanelReading[], of: DesignTexts): void =>

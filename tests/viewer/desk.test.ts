@@ -34,6 +34,7 @@ const {
   binaries,
   canRedo,
   canUndo,
+  chooseConsole,
   commit,
   designName,
   edit,
@@ -107,6 +108,25 @@ describe("a picture that comes before its findings", () => {
     expect([titles(), isDrawn.value, isCurrent.value]).toEqual([["as it is"], true, false]);
     await answered("read", "as it is");
     expect([titles(), isDrawn.value, isCurrent.value]).toEqual([["as it is"], true, true]);
+  });
+
+  test("of the console that was looked at before is none of the one that is looked at now", async () => {
+    const console = (name: string): string => `consolewright: 1\nkind: console\nname: ${name}\n`;
+    const consoles = new Map([
+      ["one.yaml", console("one")],
+      ["two.yaml", console("two")],
+    ]);
+    void openDesign("both", { texts: consoles, binaries: new Map() });
+    await reply();
+    addBinary("case.stl", Uint8Array.of(1));
+    chooseConsole("two.yaml");
+    expect([isDrawn.value, isCurrent.value]).toEqual([false, false]);
+    await answered("drawn", "of the first");
+    expect([titles(), isDrawn.value]).toEqual([[], false]);
+    await answered("read", "of the first");
+    expect([titles(), isCurrent.value]).toEqual([[], false]);
+    await answered("read", "of the second");
+    expect([titles(), isDrawn.value, isCurrent.value]).toEqual([["of the second"], true, true]);
   });
 
   test("of a text that was changed again is shown too, and is not that of the text", async () => {
