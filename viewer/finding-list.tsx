@@ -3,10 +3,10 @@
 
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
-import type { LimitSource, Measure, Severity } from "../src/diagnostics/finding.ts";
-import { decimal } from "../src/geometry/number.ts";
+import type { LimitSource, Severity } from "../src/diagnostics/finding.ts";
 import type { PlacedFinding } from "./core-messages.ts";
 import { panels, pointAt, pointedAt, progress } from "./desk.ts";
+import { measureWords, unitOfSentence } from "./measure-words.ts";
 import { applyRemedy } from "./panel/acts.ts";
 import type { NumberedFinding } from "./panel/board.ts";
 
@@ -82,12 +82,13 @@ function FindingItem({ number, placed }: NumberedFinding): JSX.Element {
 }
 
 function NumberPair({ placed }: { readonly placed: PlacedFinding }): JSX.Element | null {
-  const { measured, limit, source } = placed.finding;
+  const { measured, limit, source, message } = placed.finding;
   if (measured === null || limit === null) return null;
+  const unit = unitOfSentence(message, [measured, limit]);
   return (
     <dl>
-      <Figure name="is" words={measureWords(measured)} />
-      <Figure name="limit" words={measureWords(limit)} />
+      <Figure name="is" words={measureWords(measured, unit)} />
+      <Figure name="limit" words={measureWords(limit, unit)} />
       {source !== null && <Figure name="set by" words={sourceWords(source)} />}
     </dl>
   );
@@ -104,23 +105,6 @@ const Figure = ({ name, words }: FigureProps): JSX.Element => (
     <dd>{words}</dd>
   </div>
 );
-
-const UNIT_WORDS: Readonly<Record<Measure["unit"], string>> = {
-  mm: " mm",
-  deg: "°",
-  arcmin: "′",
-  count: "",
-  ratio: "",
-  modules: " modules",
-  U: " U",
-  HP: " HP",
-  bytes: " bytes",
-  celsius: " °C",
-  pixels: " pixels",
-};
-
-const measureWords = ({ value, unit }: Measure): string =>
-  `${decimal(value, 3)}${UNIT_WORDS[unit]}`;
 
 const sourceWords = (source: LimitSource): string =>
   source.kind === "house-rule" ? `${source.name} (house rule ${source.key})` : source.name;
