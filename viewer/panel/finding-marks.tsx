@@ -2,10 +2,12 @@
 // queries square, notes small: told apart without their colour.
 
 import type { JSX } from "preact";
+import type { Point } from "../../src/geometry/contour.ts";
 import type { Extent } from "../../src/geometry/extent.ts";
 import { extentCentre, extentHeight, extentWidth, grownExtent } from "../../src/geometry/extent.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { pointAt, pointedAt } from "../desk.ts";
+import { badgePlaces } from "./badge-places.ts";
 import { type NumberedFinding, panelFindings } from "./board.ts";
 import type { PanelPicture } from "./panel-picture.ts";
 
@@ -17,28 +19,47 @@ interface MarksProps {
 
 export function FindingMarks({ layout, picture, scale }: MarksProps): JSX.Element {
   const places = placesIn(layout, picture);
-  const taken = new Map<string, number>();
+  const marks = placedMarks(places, { layout, picture, scale });
   const pointed = pointedAt.value;
   return (
     <g class="finding-marks">
       {pointed !== null && <Frames subjects={pointed.finding.subjects} places={places} />}
-      {panelFindings.value
-        .filter(({ placed }) => placed.finding.severity !== "note")
-        .map((numbered) => {
-          const subject = numbered.placed.finding.subjects.find((id) => places.has(id));
-          const box = subject === undefined ? undefined : places.get(subject);
-          if (subject === undefined || box === undefined) return null;
-          const nth = taken.get(subject) ?? 0;
-          taken.set(subject, nth + 1);
-          return (
-            // It goes along with what it speaks of while that is dragged.
-            <g key={numbered.number} data-owner={subject}>
-              <Mark numbered={numbered} box={box} nth={nth} scale={scale} />
-            </g>
-          );
-        })}
+      {marks.map(({ numbered, subject, at }) => (
+        // It goes along with what it speaks of while that is dragged.
+        <g key={numbered.number} data-owner={subject}>
+          <Mark numbered={numbered} at={at} scale={scale} />
+        </g>
+      ))}
     </g>
   );
+}
+
+interface PlacedMark {
+  readonly numbered: NumberedFinding;
+  readonly subject: string;
+  readonly at: Point;
+}
+
+function placedMarks(
+  places: ReadonlyMap<string, Extent>,
+  { layout, picture, scale }: MarksProps,
+): readonly PlacedMark[] {
+  const marked = panelFindings.value.flatMap((numbered) => {
+    if (numbered.placed.finding.severity === "note") return [];
+    const subject = numbered.placed.finding.subjects.find((id) => places.has(id));
+    const box = subject === undefined ? undefined : places.get(subject);
+    return subject === undefined || box === undefined ? [] : [{ numbered, subject, box }];
+  });
+  const spots = badgePlaces({
+    subjects: marked.map(({ box }) => box),
+    seen: [...Object.values(picture.boxes), ...layout.markings.flatMap(({ words }) => words)],
+    radius: RADIUS / scale,
+  });
+  return marked.map(({ numbered, subject, box }, index) => ({
+    numbered,
+    subject,
+    at: spots[index] ?? extentCentre(box),
+  }));
 }
 
 /** Boxes of components, openings and markings by every name that a finding may use. */
@@ -89,25 +110,20 @@ const RADIUS = 8;
 
 interface MarkProps {
   readonly numbered: NumberedFinding;
-  readonly box: Extent;
-  readonly nth: number;
+  readonly at: Point;
   readonly scale: number;
 }
 
-function Mark({ numbered, box, nth, scale }: MarkProps): JSX.Element {
+function Mark({ numbered, at, scale }: MarkProps): JSX.Element {
   const { number, placed } = numbered;
   const { severity } = placed.finding;
   const size = RADIUS / scale;
-  const { x: middle } = extentCentre(box);
-  const x = Math.max(box.maxX, middle) + nth * size * 1.9;
-  // At the lower right: legends usually stand above.
-  const y = -box.minY;
   const isPointed = pointedAt.value === placed;
   return (
     <g
       class={`mark ${severity}${isPointed ? " pointed" : ""}`}
       data-finding={number}
-      transform={`translate(${x} ${y}) scale(${size})`}
+      transform={`translate(${at.x} ${-at.y}) scale(${size})`}
       onPointerDown={(event) => {
         event.stopPropagation();
         pointAt(isPointed ? null : placed);

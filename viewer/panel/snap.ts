@@ -76,7 +76,6 @@ function axisSnap(
   const edges = near(edgeLines(axis, scene));
   // A centre line is what is meant where an edge lies beside it: parts of a kind are lined up by their axes.
   const choice = [...centres, ...gaps, ...(centres.length > 0 ? [] : edges)];
-  const candidates = [...centres, ...gaps, ...edges];
   const [first] = choice;
   if (first === undefined) return { shift: onGrid(axis, asked, scene), guides: [] };
   const best = choice.reduce(
@@ -85,7 +84,7 @@ function axisSnap(
     first,
   );
   const shift = axis === "x" ? { ...wanted, x: best.shift } : { ...wanted, y: best.shift };
-  const shown = candidates.filter((one) => Math.abs(one.shift - best.shift) < ALIKE);
+  const shown = choice.filter((one) => Math.abs(one.shift - best.shift) < ALIKE);
   return { shift: best.shift, guides: shown.flatMap(({ guides }) => guides(shift)).slice(0, MOST) };
 }
 
