@@ -2,7 +2,7 @@
 // And the question of the browser before a window with unsaved edits is closed.
 
 import { effect } from "@preact/signals";
-import { redo, undo } from "../desk.ts";
+import { consoleReading, designName, panels, redo, undo } from "../desk.ts";
 import { inTurn } from "../when-current.ts";
 import { save } from "./saving.ts";
 import { unsaved } from "./stored-state.ts";
@@ -16,11 +16,20 @@ export function takeFileKeys(): void {
   });
   // Seen on the window's tab, whatever stands before it.
   effect(() => {
-    document.title = unsaved.value.length === 0 ? "Consolewright" : "Not saved: Consolewright";
+    const state = unsaved.value.length === 0 ? "" : " (not saved)";
+    const title = titleOfDesign();
+    document.title = `${title}${state}${title === "" && state === "" ? "" : ", "}Consolewright`;
   });
   window.addEventListener("beforeunload", (event) => {
     if (unsaved.value.length > 0) event.preventDefault();
   });
+}
+
+/** Of the console, of the only panel, else what was opened. */
+function titleOfDesign(): string {
+  const [only, ...others] = panels.value;
+  const panel = others.length === 0 ? only?.title : undefined;
+  return consoleReading.value?.design.title ?? panel ?? designName.value;
 }
 
 function actOf(event: KeyboardEvent): (() => void) | null {
