@@ -2,7 +2,7 @@
 // (part, quantity, legend, group, note) in any order; each further line is one part.
 
 import { type CodeEntry, type Finding, finding, type Span } from "../diagnostics/finding.ts";
-import { inWords, nearestNames } from "../diagnostics/nearest.ts";
+import { inWords, nearestHint, nearestNames } from "../diagnostics/nearest.ts";
 import { printable } from "../diagnostics/printable.ts";
 import { LIST_CODES } from "./codes-of-lists.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
@@ -32,7 +32,12 @@ export interface ListLine {
 export const LIST_COLUMNS = ["part", "quantity", "legend", "group", "note"] as const;
 export type Column = (typeof LIST_COLUMNS)[number];
 
-export const readComponentList = (file: string, text: string): ComponentList => {
+/** `parts`: names that exist, of which the nearest are offered for one that is none. */
+export const readComponentList = (
+  file: string,
+  text: string,
+  parts: readonly string[] = [],
+): ComponentList => {
   const from = source(file, text);
   if (text.trim() === "") {
     const message = "the list is empty; its first line is to name its columns, `part` among them";
@@ -46,7 +51,7 @@ export const readComponentList = (file: string, text: string): ComponentList => 
   if (columns.findings.length > 0) {
     return { file, lines: [], findings: columns.findings };
   }
-  const readings = table.rows.map((row) => lineOf(row, columns.names));
+  const readings = table.rows.map((row) => lineOf(row, columns.names, parts));
   const lines = readings.flatMap(({ line }) => (line === null ? [] : [line]));
   const findings = readings.flatMap((reading) => reading.findings);
   const empty =
@@ -98,7 +103,11 @@ interface LineReading {
   readonly findings: readonly Finding[];
 }
 
-const lineOf = (row: readonly Cell[], columns: readonly Column[]): LineReading => {
+const lineOf = (
+  row: readonly Cell[],
+  columns: readonly Column[],
+  parts: readonly string[],
+): LineReading => {
   const further = row[columns.length];
   if (further !== undefined) {
     const message = `the line has ${row.length} cells for ${columns.length} columns; put a text that holds the separator in quotation marks`;
@@ -109,7 +118,7 @@ const lineOf = (row: readonly Cell[], columns: readonly Column[]): LineReading =
     return found === undefined || found.text === "" ? null : found;
   };
   const findings = row.flatMap((each) => cellFindings(each));
-  const part = partOf(row, cell("part"));
+  const part = partOf(row, cell("part"), parts);
   const quantity = quantityOf(cell("quantity"));
   const all = [...findings, ...part.findings, ...quantity.findings];
   if (part.value === null || quantity.value === null || all.some(isFault)) {
@@ -141,7 +150,11 @@ interface Value<Of> {
   readonly findings: readonly Finding[];
 }
 
-const partOf = (row: readonly Cell[], cell: Cell | null): Value<string> => {
+const partOf = (
+  row: readonly Cell[],
+  cell: Cell | null,
+  parts: readonly string[],
+): Value<string> => {
   if (cell === null) {
     const message = "the line names no part";
     return { value: null, findings: [told(LIST_CODES.noPart, message, rowSpan(row))] };
@@ -149,7 +162,10 @@ const partOf = (row: readonly Cell[], cell: Cell | null): Value<string> => {
   if (cell.text.length <= LONGEST_NAME && NAME.test(cell.text)) {
     return { value: cell.text, findings: [] };
   }
-  const message = `${shortened(cell.text)} is not the name of a part; ${nameHint(cell.text)}`;
+  // Written as a name is, what was meant is nearer: "push button 16mm" to push-button-16.
+  const near = nearestNames(cell.text.trim().replaceAll(/[^A-Za-z0-9]+/g, "-"), parts);
+  const hint = near.length === 0 ? `; ${nameHint(cell.text)}` : nearestHint(near);
+  const message = `${shortened(cell.text)} is not the name of a part${hint}`;
   return { value: null, findings: [told(VALUE_CODES.notAName, message, cell.span)] };
 };
 

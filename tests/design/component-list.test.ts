@@ -156,3 +156,13 @@ test("any text at all is a component list or has a finding", () => {
     ),
   );
 });
+
+test("of a part's name that is none the nearest that exist are offered", () => {
+  const { findings } = readComponentList("list.csv", "part\npush button 16mm\n", [
+    "led-5",
+    "push-button-16",
+    "push-button-12",
+    "toggle-6",
+  ]);
+  expect(findings[0]?.message).toMatch(/nearest are push-button-16, push-button-12 and /);
+});

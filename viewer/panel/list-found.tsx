@@ -11,7 +11,10 @@ export function FoundInList(): JSX.Element | null {
   return (
     <section class="list-found" aria-label="What was found in the list">
       <p>
-        <b>Of the list not all is on the panel as it was written:</b>{" "}
+        <b>
+          {found.value.length === 1 ? "One thing" : `${found.value.length} things`} in the list{" "}
+          {found.value.length === 1 ? "is" : "are"} not on the panel as written:
+        </b>{" "}
         <button
           type="button"
           onClick={() => {

@@ -63,23 +63,28 @@ function arranged(
   { number, list, name, mount, width, isLit }: PanelQuestion & { readonly kind: "arrange" },
   { catalogue, lettering }: Library,
 ): PanelAnswer {
-  const { text, findings } = arrangeList(readComponentList(LIST, list), {
-    name,
-    title: name,
-    mount,
-    width: width === null ? null : mm(width),
-    stack: isLit ? "lit" : "plain",
-    workshopPath: null,
-    workshop: null,
-    cataloguePath: null,
-    catalogue,
-    lettering,
-  });
+  const { text, findings } = arrangeList(
+    readComponentList(LIST, list, [...catalogue.parts.keys()]),
+    {
+      name,
+      title: name,
+      mount,
+      width: width === null ? null : mm(width),
+      stack: isLit ? "lit" : "plain",
+      workshopPath: null,
+      workshop: null,
+      cataloguePath: null,
+      catalogue,
+      lettering,
+    },
+  );
   const files = new Map([
     [LIST, list],
     ["panel.yaml", text ?? ""],
   ]);
-  const placed = findings.map((finding) => ({
+  // What is found in the panel's own text stands beside it, with its lines.
+  const ofList = text === null ? findings : findings.filter(({ span }) => span.file === LIST);
+  const placed = ofList.map((finding) => ({
     finding,
     ...lineAndColumn(files.get(finding.span.file) ?? "", finding.span.start),
   }));
