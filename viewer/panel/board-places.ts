@@ -13,11 +13,18 @@ export interface Room {
 export const RULER = 26;
 const PAPER = 22;
 
-export function fitted(panel: Extent, room: Room): Sight {
+/** `covered` is what the ticket may take of the height, pixels: nothing of the whole panel is drawn there. */
+export function fitted(panel: Extent, room: Room, covered = 0): Sight {
+  const free = room.height - covered;
   const across = (room.width - RULER - 2 * PAPER) / extentWidth(panel);
-  const up = (room.height - RULER - 2 * PAPER) / extentHeight(panel);
+  const up = (free - RULER - 2 * PAPER) / extentHeight(panel);
   const scale = Math.max(LEAST_SCALE, Math.min(across, up));
-  const middle = { x: RULER + (room.width - RULER) / 2, y: RULER + (room.height - RULER) / 2 };
+  // In the middle of all the room as long as nothing of it comes under what covers it.
+  const lowest = free - PAPER - (scale * extentHeight(panel)) / 2;
+  const middle = {
+    x: RULER + (room.width - RULER) / 2,
+    y: Math.min(RULER + (room.height - RULER) / 2, lowest),
+  };
   return {
     scale,
     x: middle.x - (scale * (panel.minX + panel.maxX)) / 2,

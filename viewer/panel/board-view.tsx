@@ -11,7 +11,16 @@ import { lineClass } from "../layer-list.tsx";
 import { PaperOnSheet, PhotoUnderSheet } from "../photo/photo-door.tsx";
 import { drawingStrength, isOverPhoto } from "../photo/photo-state.ts";
 import { selectionWords } from "./acts.ts";
-import { drag, type Extra, extras, inHand, type Sight, sight, things } from "./board.ts";
+import {
+  drag,
+  type Extra,
+  extras,
+  inHand,
+  isSectionShown,
+  type Sight,
+  sight,
+  things,
+} from "./board.ts";
 import { type BoardKeys, boardKey } from "./board-keys.ts";
 import { fitted, type Room, zoomed } from "./board-places.ts";
 import { pointerDown, pointerLost, pointerMove, pointerUp, type Touch } from "./board-pointer.ts";
@@ -41,7 +50,7 @@ export function BoardView(props: BoardProps): JSX.Element {
   useRoom(drawing, room);
   useWheel(drawing);
   useShift(drawing);
-  const now = sight.value ?? fitted(layout.nominal, room.value);
+  const now = sight.value ?? fitted(layout.nominal, room.value, ticketOver(room.value));
   seen = now;
   const touch = (event: PointerEvent): Touch => ({
     at: placeIn(drawing.current, event),
@@ -79,7 +88,7 @@ export function BoardView(props: BoardProps): JSX.Element {
           <KeepOuts picture={picture} />
           <Selected />
           <FindingMarks layout={layout} picture={picture} scale={now.scale} />
-          <Guides scale={now.scale} />
+          <Guides sight={now} panel={layout.nominal} />
           <HeldPart />
           <PaperOnSheet scale={now.scale} />
         </g>
@@ -88,6 +97,17 @@ export function BoardView(props: BoardProps): JSX.Element {
     </div>
   );
 }
+
+/**
+ * What the ticket of a component takes of the sheet beyond its one line, less the paper that is left under a panel; pixels. On a
+ * narrow sheet its fields need more lines. Over the section it takes nothing of the sheet.
+ */
+const ticketOver = ({ width, height }: Room): number =>
+  isSectionShown.value || height < LOW ? 0 : width < NARROW ? 124 : 78;
+
+const NARROW = 640;
+/** Here nothing can be spared: the list's door or what was found stands above the sheet. */
+const LOW = 300;
 
 function keysOf({ openDrawer, toTicket }: BoardProps, now: Sight, room: Room): BoardKeys {
   const middle = { x: room.width / 2, y: room.height / 2 };

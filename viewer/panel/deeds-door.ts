@@ -13,12 +13,13 @@ const room = signal<Deeds | null>(null);
 export const deeds: ReadonlySignal<Deeds | null> = room;
 let loading: Promise<Deeds> | null = null;
 
-/** At once, or as soon as they are there. */
-export function withDeeds(act: (deeds: Deeds) => void): void {
+/** At once, or as soon as they are there; where they can't be had, that is said, and `lost` is told. */
+export function withDeeds(act: (deeds: Deeds) => void, lost: () => void = () => undefined): void {
   if (room.value !== null) act(room.value);
   else
     load().then(act, () => {
       say("Not done: what it takes could not be fetched. Try again.");
+      lost();
     });
 }
 

@@ -80,14 +80,17 @@ export function letGo(): void {
   drag.value = landing;
   // What is picked meanwhile is another matter.
   const entries = selectedEntries.value;
-  withDeeds(({ moveEntries }) =>
-    whenCurrent(() => {
-      moveEntries(entries, now.shift);
-      onceDrawn(() => {
-        // What has been taken in hand since is another drag, and goes on.
-        if (drag.value === landing) drag.value = null;
-      });
-    }),
+  const landed = (): void => {
+    // What has been taken in hand since is another drag, and goes on.
+    if (drag.value === landing) drag.value = null;
+  };
+  withDeeds(
+    ({ moveEntries }) =>
+      whenCurrent(() => {
+        moveEntries(entries, now.shift);
+        onceDrawn(landed);
+      }),
+    landed,
   );
 }
 

@@ -2,6 +2,10 @@
 
 import type { JSX } from "preact";
 
+/** Characters: as much room as what stands in it needs. */
+const LEAST = 7;
+const MOST = 20;
+
 export function NumberField(props: {
   readonly label: string;
   readonly value: string;
@@ -13,7 +17,7 @@ export function NumberField(props: {
       {label}{" "}
       <input
         type="text"
-        size={9}
+        size={Math.min(MOST, Math.max(LEAST, value.length + 1))}
         key={value}
         defaultValue={value}
         onChange={(event) => change(event.currentTarget.value)}

@@ -6,7 +6,7 @@ import type { PanelReading } from "../core-messages.ts";
 import { choosePanel, findings, panel, panels, progress, unread } from "../desk.ts";
 import { unreadWords } from "../kept-panels.ts";
 import { LayerList } from "../layer-list.tsx";
-import { PhotoBehindDoor, PhotoButton } from "../photo/photo-door.tsx";
+import { PhotoBehindDoor, PhotoButton, TakingTick } from "../photo/photo-door.tsx";
 import { behindDoor } from "./behind-door.tsx";
 import { type Extra, extras, isDrawerOpen, isSectionShown, showExtra, sight } from "./board.ts";
 import { BoardView } from "./board-view.tsx";
@@ -49,16 +49,20 @@ export function PanelView(): JSX.Element {
       <div class="sheets">
         <PartsDrawer toSheet={() => focusOn(".board")} />
         <PhotoBehindDoor toSheet={() => focusOn(".board")} />
-        <Sheet
-          reading={shown}
-          openDrawer={() => {
-            isDrawerOpen.value = true;
-          }}
-          toTicket={() => focusOn(".ticket input, .ticket button")}
-        />
-        <SectionPane />
+        <div class="sheet-column">
+          <Sheet
+            reading={shown}
+            openDrawer={() => {
+              isDrawerOpen.value = true;
+            }}
+            toTicket={() => focusOn(".ticket input, .ticket button")}
+          />
+          <SectionPane />
+        </div>
       </div>
-      <Ticket />
+      <div class="ticket-place">
+        <Ticket />
+      </div>
     </div>
   );
 }
@@ -142,6 +146,7 @@ function SheetBar({ reading }: { readonly reading: PanelReading | null }): JSX.E
         />{" "}
         Section
       </label>
+      <TakingTick />
       <TwiceUsed reading={reading} />
     </div>
   );

@@ -32,15 +32,15 @@ export function PartsDrawer({ toSheet }: { readonly toSheet: () => void }): JSX.
         close();
       }}
     >
+      <button type="button" onClick={close}>
+        Close the drawer
+      </button>
       <Search
         take={(card) => {
           takeInHand(card);
           toSheet();
         }}
       />
-      <button type="button" onClick={close}>
-        Close the drawer
-      </button>
     </section>
   );
 }

@@ -25,6 +25,7 @@ import {
   unread,
 } from "../desk.ts";
 import { type NumberedFinding, panelFindings, say, selectedThings, things } from "./board.ts";
+import { useCaretInSight } from "./caret-sight.ts";
 import { caretAfter, changeEnd, idsAt, linesOf } from "./text-places.ts";
 import { askAboutTyping, isAskedAbout } from "./twice-used.tsx";
 
@@ -62,6 +63,7 @@ export function TextPane(): JSX.Element | null {
   const scroller = useRef<HTMLDivElement>(null);
   useFollowing(field, scroller);
   const file = shownFile();
+  useCaretInSight({ field, scroller, line: LINE, file });
   if (file === null) return null;
   const typed = draft.value?.file === file ? draft.value.now : null;
   const text = typed ?? texts.value.get(file) ?? "";

@@ -3,11 +3,13 @@
 
 import type { JSX } from "preact";
 import { DRAG_BY_RULE, dragOfMarking } from "../../src/design/drag-table.ts";
+import { lengthIn } from "../../src/design/length-text.ts";
+import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
 import { type MovableThing, movableThings } from "../../src/layout/movable-things.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { heldBy } from "../../src/layout/place-moves.ts";
 import { panel } from "../desk.ts";
-import { selectedEntries, selectedThings } from "./board.ts";
+import { selectedEntries, selectedThings, unit } from "./board.ts";
 import { renameComponent } from "./edit-acts.ts";
 import { LegendField } from "./legend-field.tsx";
 import { NumberField } from "./number-field.tsx";
@@ -43,9 +45,11 @@ function Sentence(): JSX.Element | null {
     <div class="sentence">
       <p>
         {first.kind === "component" ? <NameField thing={first} /> : <b>{first.entry}</b>}
-        {first.id === first.entry ? "" : ` (here ${first.id})`}: {first.words}{" "}
-        <LegendField entry={first.entry} layout={layout} />
+        {first.id === first.entry ? "" : ` (here ${first.id})`}
+        {first.kind === "component" ? " " : ": "}
+        {first.words}, {sizeWords(first)}
       </p>
+      <LegendField entry={first.entry} layout={layout} />
       {places.map((place) => (
         <p key={place.end}>
           {place.end === "at" ? "" : `${place.end} `}
@@ -61,6 +65,9 @@ function Sentence(): JSX.Element | null {
     </div>
   );
 }
+
+const sizeWords = ({ box }: SheetThing): string =>
+  `${lengthIn(unit.value, extentWidth(box))} by ${lengthIn(unit.value, extentHeight(box))}`;
 
 /** Of a pattern the one place that its members share. */
 function placesOf(thing: SheetThing, layout: PanelLayout): readonly MovableThing[] {

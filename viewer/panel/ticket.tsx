@@ -1,12 +1,11 @@
 // The ticket under the sheet: of what is selected, with whatever is offered, what was just done in words, and where it
-// goes while it is dragged. Nothing selected:
-// how to pick something.
+// goes while it is dragged. Nothing selected: how to pick something, in one line. What is more than a line lies over the sheet.
 
 import type { JSX } from "preact";
 import { lengthIn } from "../../src/design/length-text.ts";
 import type { Extent } from "../../src/geometry/extent.ts";
 import { panel } from "../desk.ts";
-import { takeOffer } from "./acts.ts";
+import { selectionWords, takeOffer } from "./acts.ts";
 import { drag, offer, said, selectedEntries, selectedThings, unit } from "./board.ts";
 import { deeds } from "./deeds-door.ts";
 import type { SheetThing } from "./sheet-things.ts";
@@ -17,19 +16,23 @@ export function Ticket(): JSX.Element {
   const Picked = deeds.value?.Picked ?? null;
   const isPicked = selectedEntries.value.length > 0;
   return (
-    <section class="ticket" aria-label="What is selected">
-      {!isPicked && <Hint />}
+    <section class={isPicked ? "ticket picked" : "ticket"} aria-label="What is selected">
+      {!isPicked && said.value === "" && <Hint />}
       <Offered />
       {isPicked && Picked !== null && <Picked />}
       <div class="lately">
         <UnderWay />
-        <p class="said" role="status" aria-live="polite">
+        <p class={isInTicket() ? "said only-read" : "said"} role="status" aria-live="polite">
           {said.value}
         </p>
       </div>
     </section>
   );
 }
+
+/** What is said of a pick stands in the ticket already: for those who see it once is enough. */
+const isInTicket = (): boolean =>
+  selectedEntries.value.length > 0 && said.value === selectionWords();
 
 /** Where the first of what is dragged is by now. For the eye alone: it changes with every movement of the hand. */
 function UnderWay(): JSX.Element | null {
@@ -54,11 +57,7 @@ function underWayWords({ id, at }: SheetThing, shift: Shift, { minX, minY }: Ext
 }
 
 const Hint = (): JSX.Element => (
-  <p class="hint">
-    Pick a component, a marking, a window or a screw: click it, or press Tab on the sheet. Arrow
-    keys nudge, with Shift ten times as far; A keeps what is picked while Tab picks more; P takes a
-    part from the drawer.
-  </p>
+  <p class="hint">Click or tap what is to be changed; by keys, Tab on the sheet.</p>
 );
 
 function Offered(): JSX.Element | null {

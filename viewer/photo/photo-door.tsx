@@ -2,7 +2,7 @@
 
 import { effect, signal } from "@preact/signals";
 import type { ComponentType, JSX } from "preact";
-import { isPhotoOpen, paperKey, photo, photoPath } from "./photo-state.ts";
+import { isPhotoOpen, isTaking, paperKey, photo, photoPath } from "./photo-state.ts";
 
 const drawer = signal<ComponentType<{ readonly toSheet: () => void }> | null>(null);
 const under = signal<ComponentType | null>(null);
@@ -37,6 +37,23 @@ export function PhotoButton(): JSX.Element {
     >
       Photograph
     </button>
+  );
+}
+
+/** Beside the sheet, where one places and moves: only of a panel that has a photograph. */
+export function TakingTick(): JSX.Element | null {
+  if (photo.value === null) return null;
+  return (
+    <label>
+      <input
+        type="checkbox"
+        checked={isTaking.value}
+        onChange={(event) => {
+          isTaking.value = event.currentTarget.checked;
+        }}
+      />{" "}
+      What I place and move is from the photograph
+    </label>
   );
 }
 

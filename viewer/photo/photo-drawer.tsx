@@ -10,7 +10,6 @@ import {
   isLocked,
   isPhotoOpen,
   isPhotoShown,
-  isTaking,
   marks,
   photo,
   photoPath,
@@ -146,7 +145,6 @@ function Looks(): JSX.Element {
       <Tick words="Lock the marks" state={isLocked} />
       <Slide words="Photograph" state={photoStrength} least={0} />
       <Slide words="Drawing over it" state={drawingStrength} least={0.1} />
-      <Tick words="What I place and move is from the photograph" state={isTaking} />
       <button type="button" onClick={takeFromPhoto}>
         Selected: taken from the photograph
       </button>

@@ -9,7 +9,7 @@ import { type Source, source } from "../../src/design/source.ts";
 import { applyEdits, type TextEdit } from "../../src/diagnostics/text-edit.ts";
 import { movableThings } from "../../src/layout/movable-things.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
-import { isTaking, photo, residualNow } from "./photo-state.ts";
+import { isOverPhoto, isTaking, photo, residualNow } from "./photo-state.ts";
 
 export interface PlacedByPhoto {
   readonly edits: readonly TextEdit[];
@@ -45,7 +45,9 @@ export function placedByPhoto(
   from: Source,
   places: readonly WrittenPlace[],
 ): PlacedByPhoto {
-  if (!isTaking.value || photo.value === null) return { edits, words: "" };
+  if (photo.value === null) return { edits, words: "" };
+  // Over a photograph one places by it more often than not: who has not said so is told.
+  if (!isTaking.value) return { edits, words: isOverPhoto.value ? UNMARKED : "" };
   const residual = residualNow();
   if (residual.kind === "unknown") return { edits, words: unsaidWords(residual.why) };
   const moved = applyEdits(from.text, edits);
@@ -73,5 +75,7 @@ export function saidOfPlaces(
     words: unsaid.length === 0 ? done : `${done}${unsaidWords(reasons)}`,
   };
 }
+
+const UNMARKED = "; not marked as from the photograph: there is a tick for it above the sheet";
 
 const unsaidWords = (why: string): string => `; not said to be from the photograph: ${why}`;
