@@ -1,7 +1,7 @@
 // A component that is dropped stays where it was dropped: on no frame between the drop and the findings is it seen elsewhere.
 
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type PageStand, standOf } from "../support/open-page.ts";
+import { openPage, type PageStand, standOf } from "../support/open-page.ts";
 import { benchWith, restingBox, textHas } from "../support/panel-bench.ts";
 
 let stand: PageStand;
@@ -42,6 +42,26 @@ test("nothing jumps while what was dropped is read", async () => {
   // A frame of the picture may be drawn to another part of a pixel.
   expect(places.filter((place) => Math.abs(place - dropped) > 1)).toEqual([]);
   expect(complaints).toEqual([]);
+}, 60_000);
+
+test("what can't be carried out is said, and the thing goes back to where it is", async () => {
+  const { page } = await openPage(stand);
+  await page.context().route("**/deeds-room-*.js", (route) => route.abort());
+  await page.getByLabel("Open files").setInputFiles({
+    name: "pumps.yaml",
+    mimeType: "text/yaml",
+    buffer: Buffer.from(PANEL),
+  });
+  const lever = page.locator('[data-component="main"]');
+  const from = await restingBox(lever);
+  const [x, y] = [from.x + from.width / 2, from.y + from.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 40, y, { steps: 4 });
+  await page.mouse.up();
+  await expect.poll(() => page.locator(".said").textContent()).toContain("could not be fetched");
+  expect((await restingBox(lever)).x).toBeCloseTo(from.x, 0);
+  await page.close();
 }, 60_000);
 
 test("a finding's mark goes along with what is dragged", async () => {
