@@ -84,7 +84,7 @@ const placeChange = (before: Place, now: Place, moved: Moved): DataChange => {
   return by === 0 ? SAME : moved(by);
 };
 
-/** The new state. What has not changed in it is the very object that it was. */
+/** The new state; its records keep the old order of their keys. What has not changed in it is the very object that it was. */
 export function changedData(before: unknown, change: DataChange): unknown {
   switch (change.kind) {
     case "same":
