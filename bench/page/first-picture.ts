@@ -16,6 +16,7 @@ import {
 } from "three";
 import type { ConsoleScene } from "../../viewer/console/console-messages.ts";
 import { ConsolePicture } from "../../viewer/console/console-picture.ts";
+import { FIRST_LOOK } from "../../viewer/console/look.ts";
 import { frameMatrix } from "../../viewer/console/picture-groups.ts";
 import { standingViews } from "../../viewer/console/standing-views.ts";
 
@@ -34,7 +35,7 @@ const pictureTime = async (scene: ConsoleScene): Promise<number> => {
   const picture = new ConsolePicture({ canvas, labels, plain: true, isStill: () => true });
   picture.resize();
   picture.show(scene);
-  const [whole] = standingViews(scene, picture.opening());
+  const [whole] = standingViews(scene, picture.opening(), FIRST_LOOK);
   if (whole !== undefined) picture.goTo(whole.goal);
   await frameOf(canvas);
   const time = performance.now() - started;

@@ -17,7 +17,7 @@ afterAll(() => room?.stand.close());
 
 test("names stand over the picture and a ring round it while keys work on it", async () => {
   await room.viewFrom("Above");
-  await page.getByRole("button", { name: "True shapes of prints" }).focus();
+  await page.getByRole("button", { name: "Bay forward", exact: true }).focus();
   const box = await page.locator(".stage").boundingBox();
   if (box === null) throw new Error("there is no picture");
   const edge = { x: box.x, y: box.y + box.height - 40, width: 3, height: 30 };
@@ -42,6 +42,7 @@ test("names stand over the picture and a ring round it while keys work on it", a
 
 test("the rings of reach are told apart by words while they are shown", async () => {
   const key = page.locator(".console-key");
+  await page.locator(".console-fold summary").click();
   await page.getByRole("checkbox", { name: "Reach" }).check();
   await key.filter({ hasText: /Inner ring: .*without leaning.*mm/ }).waitFor();
   await key.filter({ hasText: /Outer ring: .*leaning forward.*mm/ }).waitFor();
@@ -60,7 +61,7 @@ describe("a panel written where another stands", () => {
     await page.locator(".stage").focus();
     const height = (await page.locator(".stage").boundingBox())?.height;
     for (let step = 0; step < 3; step += 1) await page.keyboard.press("ArrowDown");
-    await page.locator(".dragged").getByText("radio: module 43 to 40").waitFor();
+    await page.locator(".dragged").getByText("radio: moved from module 43 to module 40").waitFor();
     // However many lines it takes to say what is met, the picture stays as large as it was.
     await room.happened("clashes; ");
     expect((await page.locator(".stage").boundingBox())?.height).toBe(height);
@@ -85,8 +86,13 @@ describe("a panel written where another stands", () => {
   });
 
   test("is marked with the other in the picture when its fault is chosen", async () => {
+    await room.viewFrom("Whole");
+    const canvas = page.locator(".stage canvas");
+    const before = await canvas.getAttribute("data-view");
     await page.getByRole("button", { name: /are wanted by both/ }).click();
     await page.locator(".console-labels .note.clash").first().waitFor();
+    // The view goes there.
+    await expect.poll(() => canvas.getAttribute("data-view")).not.toBe(before);
     await page.getByRole("button", { name: /are wanted by both/ }).click();
     await expect.poll(() => page.locator(".console-labels .note").count()).toBe(0);
   });
@@ -101,6 +107,15 @@ describe("a panel written where another stands", () => {
     await room.panelRow("radio").filter({ hasText: "modules 43 to" }).waitFor();
     await room.happened("The design has changed since the fit was checked.");
   }, 120_000);
+});
+
+test("true shapes of prints are worked out with progress and can be given up", async () => {
+  await page.locator(".console-fold summary").click();
+  await page.getByRole("button", { name: "True shapes of prints" }).click();
+  await page.getByRole("progressbar", { name: "Working out true shapes" }).waitFor();
+  await page.getByRole("button", { name: "Give them up" }).click();
+  await room.happened("The true shapes were given up");
+  await page.getByRole("progressbar").waitFor({ state: "detached" });
 });
 
 test("nothing was complained about in all of this", () => {

@@ -164,7 +164,10 @@ describe("a panel that is held while another is chosen", () => {
     await room.happened("fire-pumps is put back. Chosen: ");
     await room.panelRow("voyage-recorder").press("Enter");
     await room.panelRow("voyage-recorder").press("ArrowDown");
-    await page.locator(".dragged").getByText("voyage-recorder: module 37 to 36").waitFor();
+    await page
+      .locator(".dragged")
+      .getByText("voyage-recorder: moved from module 37 to module 36")
+      .waitFor();
     await page.keyboard.press("Escape");
     await page.locator(".dragged").waitFor({ state: "detached" });
     await expect.poll(() => page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
@@ -237,7 +240,9 @@ test("two places are measured by keys alone", async () => {
   await page.keyboard.press("Shift+ArrowRight");
   await room.still();
   await page.keyboard.press("Enter");
-  await expect.poll(() => page.locator(".measured").textContent()).toMatch(/^[\d.]+ mm: .* up$/);
+  await expect
+    .poll(() => page.locator(".measured").textContent())
+    .toMatch(/^[\d.]+ mm: .* up; from (an?|the) .*” to (an?|the) .*”/);
 });
 
 test("the camera moves by itself, and not for those who ask for stillness", async () => {

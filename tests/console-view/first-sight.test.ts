@@ -82,7 +82,7 @@ describe("words that would lie over each other", () => {
     y: y + 100,
     width: 80,
     height: 16,
-    isLed: false,
+    stands: "on" as const,
   });
 
   test("stay where they are while there is room", () => {
@@ -120,7 +120,7 @@ describe("names of panels", () => {
     y,
     width: 86,
     height: 15,
-    isLed: true,
+    stands: "anywhere" as const,
   }));
   const ground = { width: 776, height: 426, covered: panels };
   const { spots, ways } = partedSpots(names, ground, NO_WAYS);

@@ -67,7 +67,7 @@ const namesFrom = (side: number, before: Ways): Turned => {
   const names = PANELS.map(({ key, middle, width }) => ({
     key,
     rank: 2,
-    isLed: true,
+    stands: "anywhere" as const,
     ...place(middle),
     width,
     height: 14,

@@ -12,6 +12,7 @@ import {
   shiftedGoal,
   turnedGoal,
 } from "../../viewer/console/camera-goal.ts";
+import { placeWords } from "../../viewer/console/measure-words.ts";
 import { measuredPair, snapped } from "../../viewer/console/measured-pair.ts";
 import { alongLine, crossesBox, pulledModule } from "../../viewer/console/space-point.ts";
 
@@ -102,14 +103,46 @@ test("a way crosses a box, misses it, or ends before it", () => {
 describe("measuring", () => {
   const lines = [0, 0, 0, 100, 0, 0, 100, 0, 0, 100, 50, 0];
 
-  test("a click is pulled to a corner before a line, to a line before nothing", () => {
+  test("a click is pulled to a corner before an edge, to an edge before nothing", () => {
     expect(snapped(vector(97, 2, 1), lines, 5)).toEqual({ at: vector(100, 0, 0), kind: "corner" });
-    expect(snapped(vector(50, 2, 1), lines, 5)).toEqual({ at: vector(50, 0, 0), kind: "line" });
+    expect(snapped(vector(50, 2, 1), lines, 5)).toEqual({ at: vector(50, 0, 0), kind: "edge" });
     expect(snapped(vector(50, 20, 1), lines, 5)).toEqual({ at: vector(50, 20, 1), kind: "face" });
   });
 
   test("the nearest of several corners pulls", () =>
     expect(snapped(vector(100, 30, 0), lines, 100).at).toEqual(vector(100, 50, 0)));
+
+  /** A circle of that radius round (200, 0, 10), drawn with so many sides; `share` of it. */
+  const ring = (sides: number, { radius = 8, share = 1 } = {}): readonly number[] =>
+    Array.from({ length: Math.round(sides * share) }, (_, side) =>
+      [side, side + 1].flatMap((at) => {
+        const turn = (2 * Math.PI * at) / sides;
+        return [200 + radius * Math.cos(turn), radius * Math.sin(turn), 10];
+      }),
+    ).flat();
+
+  test.each([8, 9, 24, 72])("a round edge of %d sides gives its axis, 16 mm across", (sides) => {
+    const found = snapped(vector(208, 0.5, 10), [...lines, ...ring(sides)], 5);
+    expect(found.kind).toBe("axis");
+    expect(found.kind === "axis" && found.across).toBeCloseTo(16, 9);
+    expect(spaceDistance(found.at, vector(200, 0, 10))).toBeLessThan(1e-9);
+  });
+
+  test("a nut has corners, and what is round for a quarter only has no axis", () => {
+    expect(snapped(vector(208, 0.5, 10), ring(6), 5).kind).toBe("corner");
+    expect(snapped(vector(208, 0.2, 10), ring(48, { share: 0.25 }), 5).kind).toBe("corner");
+  });
+
+  test("what was picked is said in words", () => {
+    const pick = (edges: readonly number[], at: Vector): string =>
+      placeWords(snapped(at, edges, 5), "face on winch");
+    expect(pick(lines, vector(97, 2, 1))).toBe("a corner of “face on winch”");
+    expect(pick(lines, vector(50, 2, 1))).toBe("an edge of “face on winch”");
+    expect(pick(lines, vector(50, 20, 1))).toBe("a place on the face of “face on winch”");
+    expect(pick(ring(24), vector(208, 0, 10))).toBe(
+      "the axis of a round edge of “face on winch”, 16 mm across",
+    );
+  });
 
   test("a pair has its distance and its components: 2, 3, 6 are 7 apart", () =>
     expect(measuredPair(vector(1, 1, 1), vector(3, -2, 7))).toEqual({

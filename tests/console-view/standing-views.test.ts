@@ -15,6 +15,7 @@ import {
 } from "../../src/geometry/space/vector.ts";
 import { type CameraGoal, cameraPlace } from "../../viewer/console/camera-goal.ts";
 import type { ConsoleScene } from "../../viewer/console/console-messages.ts";
+import { FIRST_LOOK } from "../../viewer/console/look.ts";
 import { standingViews } from "../../viewer/console/standing-views.ts";
 
 /** A face by its up and by what it faces, made square to the up. */
@@ -43,8 +44,10 @@ const sceneOf = (...frames: readonly Frame[]): ConsoleScene => ({
   box: { low: vector(0, 0, 0), high: vector(600, 300, 900) },
 });
 
+const OPENING = { across: 60, upright: 38 };
+
 const viewOf = (frame: Frame, view = "bay 0"): CameraGoal =>
-  standingViews(sceneOf(frame), { across: 60, upright: 38 }).find(({ id }) => id === view)!.goal;
+  standingViews(sceneOf(frame), OPENING, FIRST_LOOK).find(({ id }) => id === view)!.goal;
 
 /** How a direction lies in the picture, and how squarely a face that looks along it is seen (1: square on). */
 const seen = (goal: CameraGoal, { y, z }: Frame) => {
@@ -118,4 +121,26 @@ describe("seen from its standing view", () => {
         expect(Math.abs(dot(to, cross(right, ahead)) / far)).toBeLessThan(Math.tan(19 * DEGREE));
       }
   });
+});
+
+describe("the sides of a console with an operator", () => {
+  const scene = {
+    ...sceneOf(face(vector(1, 0, 0), UP)),
+    operator: {
+      hand: "right" as const,
+      seat: vector(-200, 0, 450),
+      shoulder: vector(-200, -200, 1050),
+      eyes: [vector(-100, 0, 1200), vector(-100, 0, 1300)],
+      functional: 680,
+      extended: 740,
+      source: "",
+    },
+  };
+  const distance = (id: string, showReach: boolean): number =>
+    standingViews(scene, OPENING, { showReach }).find((view) => view.id === id)!.goal.distance;
+
+  test.each(["above", "left", "right", "behind"])(
+    "%s: are seen from nearer while the rings of reach are not shown",
+    (id) => expect(distance(id, false)).toBeLessThan(0.9 * distance(id, true)),
+  );
 });

@@ -30,7 +30,10 @@ test("nothing of how one design was looked at is left for the next", async () =>
   await opened("first");
   sight.value = { x: 10, y: 20, scale: 8 };
   isFramed.value = true;
-  measuring.value = { ...NOTHING_MEASURED, first: { at: { x: 0, y: 0, z: 0 }, kind: "face" } };
+  measuring.value = {
+    ...NOTHING_MEASURED,
+    first: { at: { at: { x: 0, y: 0, z: 0 }, kind: "face" }, thing: "face on winch" },
+  };
   changeLook({
     chosen: "winch",
     turned: "winch",

@@ -61,9 +61,24 @@ const PART_TONES: ReadonlyMap<string, Tone> = new Map([
   ["board", "board"],
 ]);
 
-/** 0 before the face, 1 and on the layers front to back, one more for what hangs behind. */
-export const levelOf = (body: ConsoleBody, layout: PanelLayout): number => {
+type LevelBody = Pick<ConsoleBody, "role" | "thing" | "what">;
+type LevelLayout = Pick<PanelLayout, "name"> & {
+  readonly layers: readonly Pick<LayerLayout, "id">[];
+};
+
+/** The box of which a panel is the lid: it holds everything that hangs behind, and stands behind it. */
+export const isOwnBox = (
+  { role, thing, what }: LevelBody,
+  { name }: Pick<PanelLayout, "name">,
+): boolean => role === "print" && thing === name && what === "angled box";
+
+/**
+ * 0 before the face, 1 and on the layers front to back, one more for what hangs behind, and one more for the box that the
+ * whole panel is the lid of.
+ */
+export const levelOf = (body: LevelBody, layout: LevelLayout): number => {
   const behind = layout.layers.length + 1;
+  if (isOwnBox(body, layout)) return behind + 1;
   const own = layout.layers.findIndex(({ id }) => id === body.thing);
   if (own >= 0) return own + 1;
   if (body.role === "front" || body.role === "sweep") return 0;

@@ -5,6 +5,7 @@ import type { Frame } from "../../src/geometry/space/frame.ts";
 import {
   cross,
   dot,
+  minus,
   plus,
   scaled,
   unitVector,
@@ -47,9 +48,7 @@ export const turnedGoal = (goal: CameraGoal, by: { side: number; rise: number })
 
 /** By shares of the distance: 0.1 to the right is a tenth of it. */
 export const shiftedGoal = (goal: CameraGoal, by: { right: number; up: number }): CameraGoal => {
-  const out = outward(goal);
-  const right = unitVector(cross(vector(0, 0, 1), out));
-  const up = cross(out, right);
+  const { right, up } = axesOf(goal);
   const move = plus(scaled(right, by.right * goal.distance), scaled(up, by.up * goal.distance));
   return { ...goal, target: plus(goal.target, move) };
 };
@@ -81,9 +80,7 @@ export const framingGoal = (
   from: Stance,
   opening: Opening,
 ): CameraGoal => {
-  const out = outward(from);
-  const right = unitVector(cross(vector(0, 0, 1), out));
-  const up = cross(out, right);
+  const { out, right, up } = axesOf(from);
   const far = points.map((point) => -dot(point, out));
   const across = standingBack(
     points.map((point) => dot(point, right)),
@@ -98,13 +95,39 @@ export const framingGoal = (
   const eye = Math.min(across.eye, upright.eye);
   const middle = (Math.min(...far) + Math.max(...far)) / 2;
   return {
-    ...from,
+    side: from.side,
+    rise: from.rise,
     target: plus(
       plus(scaled(right, across.middle), scaled(up, upright.middle)),
       scaled(out, -middle),
     ),
     distance: Math.max(NEAREST, middle - eye),
   };
+};
+
+/** Whether all of them are in the picture, with the room round them that framing leaves. */
+export const isSeenWhole = (
+  points: readonly Vector[],
+  goal: CameraGoal,
+  opening: Opening,
+): boolean => {
+  const { out, right, up } = axesOf(goal);
+  const eye = cameraPlace(goal);
+  return points.every((point) => {
+    const to = minus(point, eye);
+    const far = -dot(to, out);
+    const isWithin = (aside: number, angle: number): boolean =>
+      Math.abs(aside) <= far * Math.tan(radians(angle) / 2) * MARGIN;
+    return isWithin(dot(to, right), opening.across) && isWithin(dot(to, up), opening.upright);
+  });
+};
+
+const axesOf = (
+  from: Stance,
+): { readonly out: Vector; readonly right: Vector; readonly up: Vector } => {
+  const out = outward(from);
+  const right = unitVector(cross(vector(0, 0, 1), out));
+  return { out, right, up: cross(out, right) };
 };
 
 /**

@@ -6,7 +6,9 @@ import { source } from "../../src/design/source.ts";
 import { consoleBodies } from "../../src/fit/bodies/console-bodies.ts";
 import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import type { Kernel } from "../../src/geometry/solid/kernel.ts";
+import type { Mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
+import type { ComposedSolid } from "../../src/geometry/solid/solid.ts";
 import type { ConsoleProject, Project } from "../../src/project.ts";
 import type { ConsoleQuestion, ConsoleReply, PanelMove } from "./console-messages.ts";
 import { consoleScene, transfersOf } from "./console-scene.ts";
@@ -36,17 +38,24 @@ export function consoleAnswers({ compiled, kernel }: ConsoleGround): ConsoleAnsw
   let opened: Opened | null = null;
   /** By panel: what its shapes were when they were last sent. */
   let sent: ReadonlyMap<string, string> = new Map();
-  const sceneReply = (solids: Kernel | null): ConsoleReply => {
+  const sceneReply = (shapes: TrueShapes | null): ConsoleReply => {
     if (opened === null) return { kind: "no-console" };
     const made = consoleScene(opened.console.layout, opened.bodies, {
-      sent: solids === null ? sent : new Map(),
-      trueShape: ({ shape }) =>
-        solids !== null && shape.kind === "recipe" && shape.solid.kind === "composed"
-          ? meshSolid(shape.solid, solids)
-          : null,
+      sent: shapes === null ? sent : new Map(),
+      trueShape: ({ id }) => shapes?.made.get(id) ?? null,
     });
     sent = made.sent;
     return { kind: "scene", scene: made.scene };
+  };
+  let shapes: TrueShapes | null = null;
+  const trueShapesReply = (kernel: Kernel): ConsoleReply => {
+    if (opened === null) return { kind: "no-console" };
+    // Of another reading they are of no use, and a step that was given up goes on where it was.
+    if (shapes?.of !== opened.bodies) shapes = noShapes(opened.bodies);
+    const { left, made } = shapes;
+    if (left.length === 0) return sceneReply(shapes);
+    shapeFor(SHAPING, shapes, kernel);
+    return { kind: "shaping", done: made.size, of: made.size + left.length };
   };
   return async (question) => {
     switch (question.kind) {
@@ -58,7 +67,7 @@ export function consoleAnswers({ compiled, kernel }: ConsoleGround): ConsoleAnsw
         return sceneReply(null);
       }
       case "true-shapes":
-        return sceneReply(await kernel());
+        return trueShapesReply(await kernel());
       case "drag":
         return dragged(opened, question.move);
       case "settle":
@@ -66,6 +75,39 @@ export function consoleAnswers({ compiled, kernel }: ConsoleGround): ConsoleAnsw
     }
   };
 }
+
+interface TrueShapes {
+  readonly of: readonly ConsoleBody[];
+  readonly left: Composed[];
+  /** By the body's id. */
+  readonly made: Map<string, Mesh>;
+}
+
+interface Composed {
+  readonly id: string;
+  readonly solid: ComposedSolid;
+}
+
+const noShapes = (bodies: readonly ConsoleBody[]): TrueShapes => ({
+  of: bodies,
+  made: new Map(),
+  left: bodies.flatMap(({ id, shape }) =>
+    shape.kind === "recipe" && shape.solid.kind === "composed" ? [{ id, solid: shape.solid }] : [],
+  ),
+});
+
+/** Milliseconds of one answer: whatever else is asked meanwhile, a step of a drag, waits no longer. */
+const SHAPING = 60;
+
+/** One shape at least. */
+const shapeFor = (time: number, { left, made }: TrueShapes, kernel: Kernel): void => {
+  const started = performance.now();
+  do {
+    const next = left.shift();
+    if (next === undefined) return;
+    made.set(next.id, meshSolid(next.solid, kernel));
+  } while (performance.now() - started < time);
+};
 
 /** What goes to the page without being copied. */
 export const handedOver = (reply: ConsoleReply): ArrayBufferLike[] =>

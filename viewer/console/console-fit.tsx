@@ -19,7 +19,7 @@ export function ConsoleFit(): JSX.Element | null {
       <h2 id="console-fit-title">Fit</h2>
       {now.kind === "running" ? (
         <p class="buttons">
-          <progress aria-label="Working on the fit" /> {now.words}
+          <progress aria-label="Working on the fit" /> {sentence(now.words)} …
           <button type="button" onClick={cancelFit}>
             Give it up
           </button>
@@ -46,6 +46,8 @@ export function ConsoleFit(): JSX.Element | null {
     </section>
   );
 }
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 function FitItem({ found }: { readonly found: FitFinding }): JSX.Element {
   const { finding, line, column } = found;

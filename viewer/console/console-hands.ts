@@ -1,13 +1,14 @@
 // Hands on the picture: mouse, touch, pen and keys become turns, shifts and nearings of the camera, a panel along its rail,
 // a measured pair, a choice. Takes the canvas and its picture; gives back how to let go.
 
-import { scaled, spaceDistance, vector } from "../../src/geometry/space/vector.ts";
+import { plus, scaled } from "../../src/geometry/space/vector.ts";
 import { nearedGoal, shiftedGoal, turnedGoal } from "./camera-goal.ts";
 import { hearKeys } from "./console-keys.ts";
 import type { ConsolePicture, Picked, ScreenPoint } from "./console-picture.ts";
 import { changeLook, hand, measuring, NOTHING_MEASURED, said } from "./console-state.ts";
-import { measureWords } from "./measure-words.ts";
-import { measuredPair, type Snapped, snapped } from "./measured-pair.ts";
+import type { Note } from "./look.ts";
+import { featureWords, measureWords, pairWords, placeWords } from "./measure-words.ts";
+import { type MeasuredPlace, measuredPair, snapped } from "./measured-pair.ts";
 import { cancelDrag, chooseToWork, drag, dragTo, offer, railed, settleDrag } from "./panel-drag.ts";
 import { alongLine, pulledModule, type Ray } from "./space-point.ts";
 
@@ -145,11 +146,7 @@ const click = (picture: ConsolePicture, at: ScreenPoint): void => {
   else if (found !== null && found.group !== "") chooseToWork(found.group);
 };
 
-/** A sheet may be called what its place is called: "a face of face" says nothing. */
-const placeWords = (kind: Snapped["kind"], thing: string): string =>
-  `From a ${kind === "face" ? "place on" : `${kind} of`} “${thing}”`;
-
-/** How near a corner or a line must be to pull a click, in pixels. */
+/** How near a corner or an edge must be to pull a click, in pixels. */
 const PULL = 12;
 
 const measure = (picture: ConsolePicture, found: Picked | null): void => {
@@ -157,28 +154,31 @@ const measure = (picture: ConsolePicture, found: Picked | null): void => {
     said.value = "Nothing is there to measure from.";
     return;
   }
-  const place = snapped(found.at, found.lines, PULL * picture.pixelAt(found.at));
+  const at = snapped(found.at, found.lines, PULL * picture.pixelAt(found.at));
+  const { thing } = found.body;
+  const place = { at, thing: found.group === "" ? thing : `${thing} on ${found.group}` };
   const { first, pair } = measuring.value;
   if (first === null || pair !== null) {
     measuring.value = { ...NOTHING_MEASURED, first: place };
-    changeLook({ notes: [{ kind: "measure", at: place.at, words: "from here" }] });
-    said.value = `${placeWords(place.kind, found.body.thing)}. Choose the second place.`;
+    changeLook({ notes: [endNote("from", place)], stretch: null });
+    said.value = `From ${placeWords(at, place.thing)}. Choose the second place.`;
     return;
   }
-  const taken = measuredPair(first.at, place.at);
+  const taken = measuredPair(first.at.at, at.at);
   measuring.value = { first, second: place, pair: taken };
-  const middle = scaled(
-    vector(first.at.x + place.at.x, first.at.y + place.at.y, first.at.z + place.at.z),
-    1 / 2,
-  );
+  const [from, to] = [first.at.at, at.at];
+  const middle = scaled(plus(from, to), 1 / 2);
+  const length: Note = { kind: "measure", at: middle, words: measureWords(taken), isOnIt: false };
   changeLook({
-    notes: [
-      { kind: "measure", at: first.at, words: "from" },
-      { kind: "measure", at: place.at, words: "to" },
-      ...(spaceDistance(first.at, place.at) > 0
-        ? [{ kind: "measure" as const, at: middle, words: measureWords(taken) }]
-        : []),
-    ],
+    notes: [endNote("from", first), endNote("to", place), ...(taken.distance > 0 ? [length] : [])],
+    stretch: { from, to },
   });
-  said.value = measureWords(taken);
+  said.value = pairWords({ first, second: place, pair: taken });
 };
+
+const endNote = (end: string, { at }: MeasuredPlace): Note => ({
+  kind: "measure",
+  at: at.at,
+  words: `${end}: ${featureWords(at)}`,
+  isOnIt: false,
+});

@@ -13,7 +13,7 @@ export type ConsoleQuestion =
   | ({ readonly kind: "open" } & DesignSources)
   | { readonly kind: "drag"; readonly move: PanelMove }
   | { readonly kind: "settle"; readonly move: PanelMove }
-  /** Composed solids as they are, by the solid kernel. */
+  /** Composed solids as they are, by the solid kernel: asked again and again until the scene comes. */
   | { readonly kind: "true-shapes" };
 
 export interface PanelMove {
@@ -25,6 +25,8 @@ export type ConsoleReply =
   | { readonly kind: "scene"; readonly scene: ConsoleScene }
   /** The design holds no console. */
   | { readonly kind: "no-console" }
+  /** So many of the true shapes are made. */
+  | { readonly kind: "shaping"; readonly done: number; readonly of: number }
   | { readonly kind: "dragged"; readonly step: DragReading }
   | { readonly kind: "settled"; readonly settlement: Settlement }
   | { readonly kind: "failed"; readonly why: string };
@@ -87,7 +89,7 @@ export interface SceneBody {
 /** Triangles of one tone at one level of a stack, in the frame of their group. */
 export interface SceneLot {
   readonly tone: Tone;
-  /** 0 what stands before the face, then each layer; the last what hangs behind. */
+  /** 0 what stands before the face, then each layer; then what hangs behind, and last the box of which a panel is the lid. */
   readonly level: number;
   readonly positions: Float32Array;
   readonly triangles: Uint32Array;
@@ -177,6 +179,8 @@ export interface DragReading {
   readonly to: number;
   /** How many modules it runs over the end of its bay. */
   readonly over: number;
+  /** How far round it gaps are looked for, mm. */
+  readonly within: number;
   /** What the step took in the worker. */
   readonly milliseconds: number;
 }

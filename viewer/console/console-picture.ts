@@ -265,9 +265,12 @@ export class ConsolePicture {
     if (this.#shown === null) return;
     this.#names = showLabels(
       this.#labels,
-      labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)),
       {
-        place: (at) => this.#onScreen(at),
+        labels: labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)),
+        stretch: this.#look.stretch,
+      },
+      {
+        place: (at, beyond = false) => this.#onScreen(at, beyond),
         ...this.#size,
         before: this.#names,
         elapsed: this.#isStill() ? null : now - this.#namedAt,
@@ -296,9 +299,10 @@ export class ConsolePicture {
     this.#lamp.target.updateMatrixWorld();
   }
 
-  #onScreen({ x, y, z }: Vector): ScreenPoint | null {
+  #onScreen({ x, y, z }: Vector, beyond: boolean): ScreenPoint | null {
     const seen = new Vector3(x, y, z).project(this.#camera);
-    if (seen.z > 1 || Math.abs(seen.x) > 1.05 || Math.abs(seen.y) > 1.05) return null;
+    const isOut = Math.abs(seen.x) > 1.05 || Math.abs(seen.y) > 1.05;
+    if (seen.z > 1 || (isOut && !beyond)) return null;
     const { width, height } = this.#size;
     return { x: ((seen.x + 1) / 2) * width, y: ((1 - seen.y) / 2) * height };
   }

@@ -4,16 +4,28 @@
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { decimal } from "../../src/geometry/number.ts";
+import type { Vector } from "../../src/geometry/space/vector.ts";
+import { arithmeticNoise } from "../../src/geometry/tolerance.ts";
 import { choosePanel } from "../desk.ts";
 import { calledByKey } from "../panel-called.ts";
+import { isSeenWhole } from "./camera-goal.ts";
 import { movedByKey } from "./console-keys.ts";
 import type { DragMeeting, ScenePanel } from "./console-messages.ts";
-import { changeLook, hand, look, measuring, scene, wanted } from "./console-state.ts";
-import { faceLift } from "./look.ts";
-import { measureWords } from "./measure-words.ts";
+import {
+  changeLook,
+  hand,
+  look,
+  measuring,
+  scene,
+  standingGroups,
+  wanted,
+} from "./console-state.ts";
+import { listedMeetings, moveWords, nearestOf, restWords } from "./drag-words.ts";
+import { pairWords } from "./measure-words.ts";
 import { room } from "./open-room.ts";
 import { cancelDrag, chooseToWork, drag, offer, settleDrag, takeOption } from "./panel-drag.ts";
 import { cameraNow } from "./shown-picture.ts";
+import { stackPoints } from "./stack-points.ts";
 import { panelGoal } from "./standing-views.ts";
 
 export function PanelReadout(): JSX.Element | null {
@@ -42,10 +54,15 @@ export function PanelReadout(): JSX.Element | null {
         ))}
       </ul>
       {chosen !== undefined && <Chosen panel={chosen} />}
-      {measuring.value.pair !== null && (
-        <p class="measured">{measureWords(measuring.value.pair)}</p>
-      )}
+      <MeasuredWords />
     </section>
+  );
+}
+
+function MeasuredWords(): JSX.Element | null {
+  const { first, second, pair } = measuring.value;
+  return first === null || second === null || pair === null ? null : (
+    <p class="measured">{pairWords({ first, second, pair })}</p>
   );
 }
 
@@ -75,7 +92,10 @@ function Chosen({ panel }: { readonly panel: ScenePanel }): JSX.Element {
           max="60"
           step="1"
           value={look.value.apart}
-          onInput={(event) => changeLook({ apart: event.currentTarget.valueAsNumber })}
+          onInput={(event) => {
+            changeLook({ apart: event.currentTarget.valueAsNumber });
+            holdPanel(panel);
+          }}
         />
         <output>{decimal(look.value.apart, 0)} mm</output>
       </label>
@@ -114,12 +134,19 @@ function Chosen({ panel }: { readonly panel: ScenePanel }): JSX.Element {
 
 const goToPanel = (panel: ScenePanel): void => {
   const camera = cameraNow();
-  // To the middle of a stack that is drawn apart.
-  const face = faceLift(look.value, panel);
-  const apart =
-    look.value.turned === panel.name ? { lift: face, tall: 0 } : { lift: face / 2, tall: face };
-  if (camera !== null && scene.value !== null)
-    wanted.value = panelGoal(scene.value, panel, { ...camera, ...apart });
+  if (camera !== null) wanted.value = panelGoal(pointsOf(panel), camera);
+};
+
+/** What is drawn apart stays in the picture: the view goes back where it would run out of it. */
+const holdPanel = (panel: ScenePanel): void => {
+  const camera = cameraNow();
+  if (camera !== null && !isSeenWhole(pointsOf(panel), camera.goal, camera.opening))
+    goToPanel(panel);
+};
+
+const pointsOf = (panel: ScenePanel): readonly Vector[] => {
+  const group = standingGroups().get(panel.name);
+  return group === undefined ? [] : stackPoints(group, panel, look.value);
 };
 
 const KINDS: Readonly<Record<DragMeeting["kind"], string>> = {
@@ -128,50 +155,38 @@ const KINDS: Readonly<Record<DragMeeting["kind"], string>> = {
   near: "Near",
 };
 
-/** By kinds, so that the clashes of the list and of its rest are those of the line under the picture. */
-const restWords = (rest: readonly DragMeeting[]): string => {
-  const count = (kind: DragMeeting["kind"]): number =>
-    rest.filter((met) => met.kind === kind).length;
-  const [clashes, touches, nears] = [count("clash"), count("touching"), count("near")];
-  return [
-    ...(clashes > 0 ? [`${clashes} more ${clashes === 1 ? "clash" : "clashes"}`] : []),
-    ...(touches > 0 ? [`${touches} ${touches === 1 ? "touches" : "touch"}`] : []),
-    ...(nears > 0 ? [`${nears} near`] : []),
-  ].join(", ");
-};
-
-/** All of them would be a wall of words: the gravest first, the rest counted. */
-const LISTED = 8;
-
 function DragWords(): JSX.Element | null {
   const now = drag.value;
   if (now === null) return null;
   const reading = now.reading;
+  const { listed, rest } = listedMeetings(reading?.meetings ?? []);
+  const nearest = nearestOf(listed);
   return (
     <div
       class="dragged"
       data-module={now.module}
       data-milliseconds={reading?.milliseconds.toFixed(2)}
     >
-      <h3>
-        {now.panel}: module {decimal(now.from, 2)} to {decimal(now.module, 2)}
-      </h3>
+      <h3>{moveWords(now)}</h3>
       {reading !== null && (
         <ul>
-          {reading.over > 1e-6 && (
+          {reading.over > arithmeticNoise && (
             <li class="clash">
               <b>Over the end</b> of its bay by {decimal(reading.over, 2)} modules
             </li>
           )}
-          {reading.meetings.slice(0, LISTED).map((met) => (
+          {listed.map((met) => (
             <li key={`${met.a.id} ${met.b.id}`} class={met.kind}>
-              <b>{KINDS[met.kind]}</b> {met.a.words}, {met.b.words}
+              <b>{met === nearest ? "Least clearance" : KINDS[met.kind]}</b> {met.a.words},{" "}
+              {met.b.words}
               {met.kind !== "touching" && `: ${decimal(met.length, 2)} mm`}
               {met.kind === "clash" && " along the rail"}
             </li>
           ))}
-          {reading.meetings.length > LISTED && <li>{restWords(reading.meetings.slice(LISTED))}</li>}
-          {reading.meetings.length === 0 && <li>Free of everything within 5 mm</li>}
+          {rest.length > 0 && <li>{restWords(rest)}</li>}
+          {listed.length === 0 && (
+            <li>Free of everything within {decimal(reading.within, 2)} mm</li>
+          )}
         </ul>
       )}
       {offer.value === null && (

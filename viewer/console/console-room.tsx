@@ -9,17 +9,19 @@ import { PanelReadout } from "./console-readout.tsx";
 import {
   buildAgain,
   followDesign,
-  followPointer,
   giveUpBuilding,
+  giveUpTrueShapes,
   hand,
   isFramed,
   look,
   opening,
   said,
   scene,
+  trueShapes,
   wanted,
 } from "./console-state.ts";
 import { ConsoleTools } from "./console-tools.tsx";
+import { followPointer } from "./finding-pointer.ts";
 import { cancelDrag, followChosen } from "./panel-drag.ts";
 import { PictureKey } from "./picture-key.tsx";
 import { shownPicture } from "./shown-picture.ts";
@@ -44,6 +46,7 @@ export function ConsoleRoom(): JSX.Element {
         <div ref={labels} class="console-labels" aria-hidden="true" />
         {hand.value === "measure" && <span class="cross" aria-hidden="true" />}
         <OpeningWords />
+        <ShapingWords />
       </div>
       <PictureKey />
       <p class="console-said" role="log" aria-label="What happened">
@@ -102,6 +105,25 @@ function OpeningWords(): JSX.Element | null {
   }
 }
 
+function ShapingWords(): JSX.Element | null {
+  const now = trueShapes.value;
+  if (now.kind !== "asked") return null;
+  return (
+    <p class="console-shaping">
+      True shapes of prints
+      {now.of === null ? (
+        <progress aria-label="Working out true shapes" />
+      ) : (
+        <progress aria-label="Working out true shapes" value={now.done} max={now.of} />
+      )}
+      {now.of === null ? "" : `${now.done} of ${now.of}`}
+      <button type="button" onClick={giveUpTrueShapes}>
+        Give them up
+      </button>
+    </p>
+  );
+}
+
 /** Without smoothing where the address asks for it: for drawing by software. */
 const isPlain = (): boolean => new URLSearchParams(location.search).get("picture") === "plain";
 
@@ -135,7 +157,7 @@ const hung = (on: {
       picture.show(next);
       if (isFramed.peek()) return;
       isFramed.value = true;
-      const first = standingViews(next, picture.opening())[0];
+      const first = standingViews(next, picture.opening(), look.peek())[0];
       if (first !== undefined) picture.goTo(first.goal);
     }),
     look.subscribe((next) => picture.look(next)),

@@ -18,6 +18,7 @@ import type {
   PosedOperator,
 } from "../../src/layout/console/console-layout.ts";
 import { SEATED_PERSON } from "../../src/standards/reach.ts";
+import { isOwnBox } from "./body-tone.ts";
 import type {
   ConsoleScene,
   SceneBay,
@@ -57,7 +58,7 @@ export const consoleScene = (
       title: layout.design.title,
       groups: [...shown.filter(({ key }) => fresh.has(key)), ...kept],
       bays: layout.bays.map(sceneBay),
-      panels: layout.panels.map((panel) => scenePanel(layout, panel)),
+      panels: layout.panels.map((panel) => scenePanel(layout, panel, bodies)),
       operator: layout.operator === null ? null : sceneOperator(layout.operator),
       envelope: layout.envelope === null ? null : envelopeEdges(layout.envelope),
       box: sceneBox(bodies),
@@ -115,7 +116,11 @@ const sceneBay = ({ id, frame, pitch, length, modules, width, depth }: BayLayout
   depth,
 });
 
-const scenePanel = (console: ConsoleLayout, panel: PlacedPanel): ScenePanel => {
+const scenePanel = (
+  console: ConsoleLayout,
+  panel: PlacedPanel,
+  bodies: readonly ConsoleBody[],
+): ScenePanel => {
   const { name, layout, place } = panel;
   const pitch =
     place.kind === "bay" ? console.bays.find(({ id }) => id === place.bay)?.pitch : undefined;
@@ -132,7 +137,12 @@ const scenePanel = (console: ConsoleLayout, panel: PlacedPanel): ScenePanel => {
       ...layout.components.map(({ depth }) => depth.total.nominal),
       ...layout.layers.map(({ rear }) => -rear),
     ),
-    levels: ["controls", ...layout.layers.map(({ id }) => id), "behind"],
+    levels: [
+      "controls",
+      ...layout.layers.map(({ id }) => id),
+      "behind",
+      ...(bodies.some((body) => body.panel === name && isOwnBox(body, layout)) ? ["box"] : []),
+    ],
     followers: followersOf(console, name).map((follower) => follower.name),
   };
 };

@@ -3,15 +3,14 @@
 
 import { effect, signal } from "@preact/signals";
 import type { DesignSources } from "../core-messages.ts";
-import { choosePanel, consoleFile, isCurrent, pointedAt, sourcesOf, texts } from "../desk.ts";
+import { choosePanel, consoleFile, isCurrent, sourcesOf, texts } from "../desk.ts";
 import { store } from "../files/stored-state.ts";
 import { calledByKey } from "../panel-called.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
-import type { ConsoleReply, ConsoleScene, SceneBody } from "./console-messages.ts";
+import type { ConsoleReply, ConsoleScene, SceneGroup } from "./console-messages.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
-import type { MeasuredPair, Snapped } from "./measured-pair.ts";
-import { meetingMarks, meetingNotes } from "./meeting-marks.ts";
+import type { MeasuredPair, MeasuredPlace } from "./measured-pair.ts";
 
 export type Hand = "look" | "move" | "measure";
 
@@ -23,8 +22,8 @@ export type Opening =
   | { readonly kind: "failed"; readonly why: string };
 
 export interface Measuring {
-  readonly first: Snapped | null;
-  readonly second: Snapped | null;
+  readonly first: MeasuredPlace | null;
+  readonly second: MeasuredPlace | null;
   readonly pair: MeasuredPair | null;
 }
 
@@ -35,7 +34,13 @@ export const scene = signal<ConsoleScene | null>(null);
 export const look = signal<Look>(FIRST_LOOK);
 export const hand = signal<Hand>("look");
 export const measuring = signal<Measuring>(NOTHING_MEASURED);
-export const trueShapes = signal<"no" | "asked" | "shown">("no");
+/** Of the prints, how far their true shapes are made; `of` is null until that is counted. */
+export type Shaping =
+  | { readonly kind: "no" }
+  | { readonly kind: "asked"; readonly done: number; readonly of: number | null }
+  | { readonly kind: "shown" };
+
+export const trueShapes = signal<Shaping>({ kind: "no" });
 /** Said to those who hear the page, and shown under the picture. */
 export const said = signal("");
 /** Where the camera is asked to go; a new object each time. */
@@ -45,16 +50,17 @@ export const isFramed = signal(false);
 
 export const client = consoleClient();
 
-const bodies = new Map<string, readonly SceneBody[]>();
+let groups: ReadonlyMap<string, SceneGroup> = new Map();
 
-/** What a group is made of, as it was last sent. */
-const bodiesOf = (group: string): readonly SceneBody[] => bodies.get(group) ?? [];
+/** By key: where each group of the scene stands now, with its shapes as they were last sent. */
+export const standingGroups = (): ReadonlyMap<string, SceneGroup> => groups;
 
 /** No panel moved, and nothing marked. */
-const UNMARKED: Pick<Look, "moved" | "marks" | "notes"> = {
+const UNMARKED: Pick<Look, "moved" | "marks" | "notes" | "stretch"> = {
   moved: new Map(),
   marks: [],
   notes: [],
+  stretch: null,
 };
 
 export const changeLook = (change: Partial<Look>): void => {
@@ -104,6 +110,7 @@ const take = (reply: ConsoleReply): void => {
     case "failed":
       opening.value = { kind: "failed", why: reply.why };
       return;
+    case "shaping":
     case "dragged":
     case "settled":
       return;
@@ -111,7 +118,13 @@ const take = (reply: ConsoleReply): void => {
 };
 
 const takeScene = (next: ConsoleScene): void => {
-  for (const { key, lots, bodies: sent } of next.groups) if (lots !== null) bodies.set(key, sent);
+  groups = new Map(
+    next.groups.map((group) => {
+      const before = groups.get(group.key);
+      const isKept = group.lots === null && before !== undefined;
+      return [group.key, isKept ? { ...before, frame: group.frame } : group];
+    }),
+  );
   opening.value = { kind: "open" };
   const names = new Set(next.panels.map(({ name }) => name));
   const kept = (name: string | null): string | null =>
@@ -126,7 +139,7 @@ const takeScene = (next: ConsoleScene): void => {
 
 export const choosePanelHere = (name: string | null): void => {
   if (name === look.value.chosen) return;
-  changeLook({ chosen: name, turned: null, apart: 0, marks: [], notes: [] });
+  changeLook({ chosen: name, turned: null, apart: 0, marks: [], notes: [], stretch: null });
   const panel = scene.value?.panels.find((each) => each.name === name);
   if (panel === undefined) return;
   said.value = `Chosen: ${calledByKey(panel)}`;
@@ -134,52 +147,28 @@ export const choosePanelHere = (name: string | null): void => {
   choosePanel(panel.name);
 };
 
-export const askTrueShapes = async (): Promise<void> => {
-  trueShapes.value = "asked";
-  const reply = await client.trueShapes();
-  take(reply);
-  trueShapes.value = reply.kind === "scene" ? "shown" : "no";
-};
+/** Counts who asked for them: what was given up is answered to nobody. */
+let shaping = 0;
 
-/** A finding of the page's own list marks what it speaks of here too. */
-export const followPointer = (): (() => void) => {
-  let isMarked = false;
-  return effect(() => {
-    const finding = pointedAt.value?.finding;
-    // Pointed at no longer, it is marked no longer.
-    if (finding === undefined && isMarked) look.value = { ...look.peek(), marks: [], notes: [] };
-    isMarked = finding !== undefined;
-    const panel = scene.peek()?.panels.find(({ name }) => name === finding?.panel);
-    if (finding === undefined || panel === undefined) {
-      if (finding !== undefined) void markOverlap(finding.subjects);
+export const askTrueShapes = async (): Promise<void> => {
+  shaping += 1;
+  const mine = shaping;
+  trueShapes.value = { kind: "asked", done: 0, of: null };
+  for (;;) {
+    const reply = await client.trueShapes();
+    if (mine !== shaping) return;
+    if (reply.kind !== "shaping") {
+      take(reply);
+      trueShapes.value = { kind: reply.kind === "scene" ? "shown" : "no" };
       return;
     }
-    const marked = bodiesOf(panel.name).filter(({ thing }) => finding.subjects.includes(thing));
-    look.value = {
-      ...look.peek(),
-      chosen: panel.name,
-      marks: marked.map(({ id }) => ({ kind: "finding", group: panel.name, body: id })),
-    };
-  });
+    trueShapes.value = { kind: "asked", done: reply.done, of: reply.of };
+  }
 };
 
-/**
- * Panels written where others stand, as a drag to there marks them: what they meet where they are is asked for as a step of
- * a drag that goes nowhere. Nothing where the subjects are no panels on rails.
- */
-const markOverlap = async (subjects: readonly string[]): Promise<void> => {
-  const of = scene.peek();
-  const asked = pointedAt.peek();
-  const panel = of?.panels.find(({ name }) => name === subjects[0]);
-  if (panel === undefined || panel.place === null) return;
-  const reply = await client.drag({ panel: panel.name, module: panel.place.module });
-  if (reply?.kind !== "dragged" || scene.peek() !== of || pointedAt.peek() !== asked) return;
-  const clashes = reply.step.meetings.filter(
-    ({ kind, a, b }) => kind === "clash" && [a, b].every(({ group }) => subjects.includes(group)),
-  );
-  changeLook({
-    chosen: panel.name,
-    marks: clashes.flatMap(meetingMarks),
-    notes: meetingNotes(clashes),
-  });
+/** The worker is at one step of a few hundredths of a second at most; the next is not asked for. */
+export const giveUpTrueShapes = (): void => {
+  shaping += 1;
+  trueShapes.value = { kind: "no" };
+  said.value = "The true shapes were given up: prints are shown as before.";
 };

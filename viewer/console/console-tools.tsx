@@ -1,6 +1,6 @@
 // What works on the picture: which hand, from where, what is cut, faded and shown.
 
-import type { JSX } from "preact";
+import type { JSX, TargetedFocusEvent } from "preact";
 import type { Opening } from "./camera-goal.ts";
 import {
   askTrueShapes,
@@ -25,8 +25,8 @@ export function ConsoleTools(): JSX.Element {
     <div class="console-tools">
       <Hands />
       <CutTool />
-      <Views />
       <Shown />
+      <Views />
     </div>
   );
 }
@@ -40,7 +40,7 @@ const HANDS: readonly (readonly [Hand, string])[] = [
 function Hands(): JSX.Element {
   return (
     <fieldset>
-      <legend>Pointer does</legend>
+      <legend>Pointer</legend>
       {HANDS.map(([id, words]) => (
         <label key={id}>
           <input
@@ -59,7 +59,7 @@ function Hands(): JSX.Element {
 const takeHand = (id: Hand): void => {
   cancelDrag();
   measuring.value = NOTHING_MEASURED;
-  changeLook({ notes: [], marks: [] });
+  changeLook({ notes: [], marks: [], stretch: null });
   hand.value = id;
 };
 
@@ -68,7 +68,7 @@ const ANY_OPENING: Opening = { across: 40, upright: 40 };
 function Views(): JSX.Element | null {
   if (scene.value === null) return null;
   // Names alone: the goals are worked out when one is chosen, for the picture as large as it is then.
-  const views = standingViews(scene.value, ANY_OPENING);
+  const views = standingViews(scene.value, ANY_OPENING, look.value);
   return (
     <fieldset>
       <legend>Look from</legend>
@@ -84,7 +84,9 @@ function Views(): JSX.Element | null {
 const goTo = (id: string): void => {
   const camera = cameraNow();
   if (camera === null || scene.value === null) return;
-  const view = standingViews(scene.value, camera.opening).find((each) => each.id === id);
+  const view = standingViews(scene.value, camera.opening, look.value).find(
+    (each) => each.id === id,
+  );
   if (view !== undefined) wanted.value = { ...view.goal };
 };
 
@@ -101,27 +103,41 @@ const SWITCHES: readonly (readonly [Switch, string])[] = [
   ["showNames", "Names"],
 ];
 
+/** What is shown and faded, folded away under one word: a picture needs the room. */
 function Shown(): JSX.Element {
+  const hasOperator = scene.value?.operator != null;
   return (
-    <fieldset>
-      <legend>Show</legend>
-      {SWITCHES.map(([key, words]) => (
-        <label key={key}>
-          <input
-            type="checkbox"
-            checked={look.value[key]}
-            onChange={(event) => changeLook({ [key]: event.currentTarget.checked })}
-          />
-          {words}
-        </label>
-      ))}
-      <button
-        type="button"
-        disabled={trueShapes.value === "asked"}
-        onClick={() => void askTrueShapes()}
-      >
-        {trueShapes.value === "asked" ? "Working out true shapes …" : "True shapes of prints"}
-      </button>
-    </fieldset>
+    <details class="console-fold" onFocusOut={closeLeft}>
+      <summary>Show</summary>
+      <fieldset aria-label="What is shown">
+        {SWITCHES.filter(([key]) => hasOperator || !OF_OPERATOR.has(key)).map(([key, words]) => (
+          <label key={key}>
+            <input
+              type="checkbox"
+              checked={look.value[key]}
+              onChange={(event) => changeLook({ [key]: event.currentTarget.checked })}
+            />
+            {words}
+          </label>
+        ))}
+        <button
+          type="button"
+          disabled={trueShapes.value.kind === "asked"}
+          onClick={() => void askTrueShapes()}
+        >
+          True shapes of prints
+        </button>
+      </fieldset>
+    </details>
   );
 }
+
+/** Nothing is ticked that nobody is there for. */
+const OF_OPERATOR: ReadonlySet<Switch> = new Set(["showReach", "showSight"]);
+
+/** Whoever goes on elsewhere has done with it. */
+const closeLeft = (event: TargetedFocusEvent<HTMLDetailsElement>): void => {
+  const { currentTarget, relatedTarget } = event;
+  if (relatedTarget instanceof Node && !currentTarget.contains(relatedTarget))
+    currentTarget.open = false;
+};

@@ -62,6 +62,7 @@ export const dragReading = (
     from: move.module,
     to: move.module + modules,
     over: Math.max(0, (end - bay.length) / bay.pitch),
+    within: standing.within,
   };
 };
 

@@ -2,12 +2,15 @@
 
 import { effect, signal } from "@preact/signals";
 import { sourcesOf, texts } from "../desk.ts";
-import type { CameraGoal } from "./camera-goal.ts";
 import { type FitRun, runFit } from "./console-client.ts";
 import type { FitFinding, HeldBack } from "./console-messages.ts";
 import { changeLook, look, said, wanted } from "./console-state.ts";
+import { findingWords } from "./finding-words.ts";
 import { fitStanding } from "./fit-standing.ts";
 import { heldBackWords } from "./held-words.ts";
+import { isCutAway } from "./look.ts";
+import type { CameraNow } from "./shown-picture.ts";
+import { goalOnBall } from "./standing-views.ts";
 
 export type Fit =
   | { readonly kind: "unasked" }
@@ -37,7 +40,7 @@ let run: FitRun | null = null;
 export const askFit = async (): Promise<void> => {
   cancelFit();
   const of = texts.value;
-  fit.value = { kind: "running", words: "the design" };
+  fit.value = { kind: "running", words: "reading the design" };
   const mine = runFit(sourcesOf(of), (words) => {
     if (run === mine) fit.value = { kind: "running", words };
   });
@@ -73,24 +76,17 @@ export const foundWords = ({ findings, held }: Found): string => {
 
 const checkedWords = (found: Found): string => `The fit is checked: ${foundWords(found)}.`;
 
-/** Marks what it speaks of and brings the camera there. */
-export const chooseFinding = (
-  found: FitFinding,
-  from: { readonly goal: CameraGoal; readonly distanceFor: (radius: number) => number },
-): void => {
+/** Marks what it speaks of and brings the camera there; a cut that hides it is taken away. */
+export const chooseFinding = (found: FitFinding, from: CameraNow): void => {
   chosenFinding.value = found;
-  const { bodies, ball } = found;
+  const { bodies, ball, finding } = found;
+  const words = findingWords(finding);
+  const { cut } = look.value;
   changeLook({
-    chosen: look.value.chosen,
     marks: bodies.map(({ group, id }) => ({ kind: "finding", group, body: id })),
-    notes: ball === null ? [] : [{ kind: "finding", at: ball.middle, words: noteWords(found) }],
+    notes: ball === null ? [] : [{ kind: "finding", at: ball.middle, words, isOnIt: false }],
+    stretch: null,
+    cut: ball !== null && isCutAway(cut, ball.middle) ? null : cut,
   });
-  if (ball !== null)
-    wanted.value = {
-      ...from.goal,
-      target: ball.middle,
-      distance: from.distanceFor(Math.max(60, ball.radius * 1.4)),
-    };
+  if (ball !== null) wanted.value = goalOnBall(ball, from);
 };
-
-const noteWords = ({ finding }: FitFinding): string => finding.code.split("/").at(-1) ?? "";

@@ -25,7 +25,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<DesignSources>) =
 const tell = (reply: FitReply): void => self.postMessage(reply);
 
 async function outcomeOf(sources: DesignSources): Promise<FitOutcome> {
-  tell({ kind: "progress", words: "the design" });
+  tell({ kind: "progress", words: "reading the design" });
   const found = firstConsole(compiledTexts().of(sources, await openedLibrary()));
   if (found === null) return { kind: "no-console" };
   const { project, console, printedParts } = found;
@@ -42,7 +42,7 @@ async function outcomeOf(sources: DesignSources): Promise<FitOutcome> {
       });
       return { kind: "fitted", findings, held: heldBack(console.layout, step.value.facts.pairs) };
     }
-    tell({ kind: "progress", words: step.value });
+    tell({ kind: "progress", words: `looking at ${step.value}` });
   }
 }
 

@@ -1,7 +1,7 @@
 // How a console is being looked at: what is faded, cut, drawn apart, chosen and marked. Plain data; the picture follows it.
 
 import type { Frame } from "../../src/geometry/space/frame.ts";
-import type { Vector } from "../../src/geometry/space/vector.ts";
+import { dot, type Vector } from "../../src/geometry/space/vector.ts";
 
 export interface Look {
   readonly dark: boolean;
@@ -21,6 +21,8 @@ export interface Look {
   /** Panels that lie elsewhere while a drag lasts. */
   readonly moved: ReadonlyMap<string, Frame>;
   readonly notes: readonly Note[];
+  /** What is measured, from place to place. */
+  readonly stretch: { readonly from: Vector; readonly to: Vector } | null;
 }
 
 /** How far a panel that is turned round is lifted, mm: clear of its neighbours. */
@@ -42,6 +44,9 @@ export interface Cut {
   readonly offset: number;
 }
 
+export const isCutAway = (cut: Cut | null, at: Vector): boolean =>
+  cut !== null && dot(cut.normal, at) < cut.offset;
+
 /** A pattern for each: none of them is told by its colour alone. */
 export type MarkKind = "clash" | "touching" | "near" | "finding";
 
@@ -56,6 +61,8 @@ export interface Note {
   readonly kind: MarkKind | "measure";
   readonly at: Vector;
   readonly words: string;
+  /** Whether it lies on its place; else beside it, with a line to it. */
+  readonly isOnIt: boolean;
 }
 
 export const FIRST_LOOK: Look = {
@@ -73,4 +80,5 @@ export const FIRST_LOOK: Look = {
   marks: [],
   moved: new Map(),
   notes: [],
+  stretch: null,
 };

@@ -22,6 +22,7 @@ export const markFace = (kind: MarkKind, isDark: boolean): ShaderMaterial =>
     },
     vertexShader: VERTEX,
     fragmentShader: FRAGMENT,
+    clipping: true,
     transparent: true,
     depthTest: false,
     depthWrite: false,
@@ -39,15 +40,20 @@ const markColour = (kind: MarkKind, isDark: boolean): Color =>
   new Color(isDark ? COLOURS[kind].night : COLOURS[kind].day);
 
 const VERTEX = `
+#include <clipping_planes_pars_vertex>
 void main() {
-  gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
+  vec4 mvPosition = modelViewMatrix * vec4(position, 1.0);
+  gl_Position = projectionMatrix * mvPosition;
+  #include <clipping_planes_vertex>
 }`;
 
 /** Stripes leaning right; dots; stripes leaning left, wide apart; a lattice. In pixels of the screen. */
 const FRAGMENT = `
 uniform vec3 ink;
 uniform int pattern;
+#include <clipping_planes_pars_fragment>
 void main() {
+  #include <clipping_planes_fragment>
   vec2 at = gl_FragCoord.xy;
   bool isInk =
     pattern == 0 ? mod(at.x + at.y, 8.0) < 4.0 :

@@ -1,5 +1,6 @@
-// Where words stand over a picture so that all of them can be read, in pixels. A note keeps its place or gives way by a line; a
-// name goes as far as it must, off the panels where there is ground, and a line leads from it to what it names.
+// Where words stand over a picture so that all of them can be read, in pixels. A number keeps its place or gives way by a line; a
+// note stands beside what it speaks of, within the picture; a name goes as far as it must, off the panels where there is ground.
+// From notes and names a line leads to their places.
 
 export interface Point {
   readonly x: number;
@@ -16,8 +17,8 @@ export interface WantedSpot extends Spot {
   readonly key: string;
   /** Which stays where two would lie over each other: the higher. */
   readonly rank: number;
-  /** Of a name: it may go anywhere, and is led from there to its first place. */
-  readonly isLed: boolean;
+  /** A name may stand anywhere, a note stands beside its place: from both a line leads to it. */
+  readonly stands: "on" | "beside" | "anywhere";
 }
 
 export interface Ground {
@@ -56,8 +57,11 @@ export const partedSpots = (
   before: Ways,
 ): PartedSpots => {
   const table: Table = { ground, taken: new Map(), lines: new Map() };
-  const [led, notes] = [wanted.filter(({ isLed }) => isLed), wanted.filter(({ isLed }) => !isLed)];
-  for (const note of notes.toSorted(higherFirst)) put(table, note, nearSpot(note, table));
+  const led = wanted.filter(({ stands }) => stands === "anywhere");
+  const notes = wanted.filter(({ stands }) => stands === "beside");
+  for (const note of notes.toSorted(higherFirst)) put(table, note, besideSpot(note, notes, table));
+  for (const number of wanted.filter(({ stands }) => stands === "on").toSorted(higherFirst))
+    put(table, number, nearSpot(number, table));
   // In the order of before, which no turn of the picture changes: else two that meet would take turns in giving way.
   const order = new Map([...before.keys()].map((key, at) => [key, at]));
   const known = led
@@ -84,7 +88,7 @@ interface Table {
 const put = ({ taken, lines }: Table, each: WantedSpot, spot: Spot | undefined): void => {
   if (spot === undefined) return;
   taken.set(each.key, spot);
-  if (each.isLed) lines.set(each.key, { from: spot, to: each });
+  if (each.stands !== "on") lines.set(each.key, { from: spot, to: each });
 };
 
 const take = ({ taken, lines }: Table, key: string): void => {
@@ -136,6 +140,45 @@ const nearSpot = ({ x, y, width, height }: WantedSpot, { taken }: Table): Spot |
   NEAR_ROWS.map((by) => ({ x, y: y + by * (height + GAP), width, height })).find((spot) =>
     isFree(spot, [...taken.values()]),
   );
+
+/** Between a note and its place, in pixels: what it speaks of is to be seen. */
+const CLEAR = 26;
+/** Of its own height, that a note goes up or down beside its place. */
+const BESIDE_ROWS = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
+
+/** The nearest free place beside it, and over no other note's place. Of what lies out of the picture: at the edge next to it. */
+const besideSpot = (
+  note: WantedSpot,
+  notes: readonly WantedSpot[],
+  { ground, taken, lines }: Table,
+): Spot | undefined => {
+  const { width, height } = note;
+  const places = notes.map((each) => keptInside(ground, { ...each, width: 0, height: 0 }));
+  const place = keptInside(ground, { ...note, width: 0, height: 0 });
+  const aside = width / 2 + CLEAR;
+  const free = BESIDE_ROWS.flatMap((row) => {
+    const up = row * (height + 2 * GAP);
+    const over = Math.sign(row) * (height / 2 + CLEAR) + up;
+    return [{ x: aside, y: up }, { x: -aside, y: up }, ...(row === 0 ? [] : [{ x: 0, y: over }])];
+  })
+    .map((by) => keptInside(ground, { x: place.x + by.x, y: place.y + by.y, width, height }))
+    .filter((spot) => isFree(spot, [...taken.values(), ...places]))
+    .toSorted((a, b) => away(a, place) - away(b, place));
+  const straight = free.find((spot) => isApart(spot, note, [...lines.values()]));
+  return straight ?? free[0];
+};
+
+/** Moved by as little as it must to lie in the picture. */
+const keptInside = (ground: Ground, { x, y, width, height }: Spot): Spot => {
+  const kept = (at: number, half: number, end: number): number =>
+    Math.max(half, Math.min(end - half, at));
+  return {
+    x: kept(x, width / 2 + GAP, ground.width),
+    y: kept(y, height / 2 + GAP, ground.height),
+    width,
+    height,
+  };
+};
 
 /** Where the way that it went before leads now; undefined where that is no good place any more. */
 const keptSpot = (name: WantedSpot, way: Way, table: Table): Spot | undefined => {

@@ -2,11 +2,11 @@
 // end. While it lasts only the picture moves.
 
 import { effect, signal } from "@preact/signals";
-import { decimal } from "../../src/geometry/number.ts";
 import { edit } from "../desk.ts";
 import { ASKED } from "../panel/told-edit.ts";
 import type { DragReading, SceneBay, ScenePanel, SettleOption } from "./console-messages.ts";
 import { changeLook, choosePanelHere, client, look, said, scene } from "./console-state.ts";
+import { dragWords } from "./drag-words.ts";
 import { meetingMarks, meetingNotes } from "./meeting-marks.ts";
 
 export interface Drag {
@@ -54,8 +54,9 @@ export const dragTo = async (panel: string, module: number): Promise<void> => {
     moved: new Map(reply.step.frames.map(({ panel: name, frame }) => [name, frame])),
     marks: reply.step.meetings.flatMap(meetingMarks),
     notes: meetingNotes(reply.step.meetings),
+    stretch: null,
   });
-  said.value = wordsOf(reply.step);
+  said.value = dragWords(reply.step);
 };
 
 const heldPanel = (): string | null => offer.value?.panel ?? drag.value?.panel ?? null;
@@ -92,7 +93,7 @@ export const cancelDrag = (): void => {
   if (drag.value === null && offer.value === null) return;
   drag.value = null;
   offer.value = null;
-  changeLook({ moved: new Map(), marks: [], notes: [] });
+  changeLook({ moved: new Map(), marks: [], notes: [], stretch: null });
   said.value = "Put back.";
 };
 
@@ -147,15 +148,4 @@ const write = (option: SettleOption, what: string): void => {
 const refuse = (why: string): void => {
   cancelDrag();
   said.value = why;
-};
-
-const wordsOf = ({ move, from, to, over, meetings }: DragReading): string => {
-  const clashes = meetings.filter(({ kind }) => kind === "clash");
-  const [worst] = clashes;
-  const met =
-    worst === undefined
-      ? "Nothing clashes."
-      : `${clashes.length} ${clashes.length === 1 ? "clash" : "clashes"}; ${worst.a.words} and ${worst.b.words} by ${decimal(worst.length, 2)} mm along the rail.`;
-  const out = over > 1e-6 ? ` ${decimal(over, 2)} modules over the end of its bay.` : "";
-  return `${move.panel}: modules ${decimal(from, 2)} to ${decimal(to, 2)}. ${met}${out}`;
 };

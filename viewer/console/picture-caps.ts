@@ -7,11 +7,11 @@ import {
   LineSegments,
   Matrix4,
   Mesh,
-  Plane,
-  Vector3,
+  type Plane,
 } from "three";
 import type { Tone } from "./console-messages.ts";
 import { type CutPlane, cutCaps } from "./cut-caps.ts";
+import { cutPlanes, facePlane } from "./cut-planes.ts";
 import type { Look } from "./look.ts";
 import type { ShownGroup, ShownLot } from "./picture-groups.ts";
 import type { Materials } from "./tone-materials.ts";
@@ -20,9 +20,6 @@ export interface PictureCaps {
   readonly show: (groups: Iterable<ShownGroup>, look: Look) => void;
   readonly clear: () => void;
 }
-
-/** The cut leaves so much before its faces, mm, or they would be cut off themselves. */
-const SKIN = 0.02;
 
 export const pictureCaps = (materials: Materials): PictureCaps => {
   let shown: Group[] = [];
@@ -38,15 +35,9 @@ export const pictureCaps = (materials: Materials): PictureCaps => {
     clear,
     show: (groups, { cut, showSweeps }) => {
       clear();
-      if (cut === null) {
-        materials.setCut([]);
-        return;
-      }
-      const { x, y, z } = cut.normal;
-      const plane = new Plane(new Vector3(x, y, z), -cut.offset);
-      const kept = plane.clone();
-      kept.constant += SKIN;
-      materials.setCut([kept]);
+      materials.setCut(cutPlanes(cut));
+      if (cut === null) return;
+      const plane = facePlane(cut);
       for (const { lots, holder } of groups) {
         holder.updateWorldMatrix(true, true);
         for (const lot of lots.filter(({ lot: { tone } }) => isCut(tone, showSweeps))) {

@@ -1,11 +1,11 @@
 // Words over the picture: names of bays and panels, numbers of the floor, of a measure, of what a drag meets. Elements of
 // the page, so that letters stay crisp; moved after each drawing, hidden from those who hear the page (it is said elsewhere).
 
-import { dot, plus, scaled, type Vector } from "../../src/geometry/space/vector.ts";
+import { plus, scaled, type Vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "./console-messages.ts";
 import { floorGrid, type Grid } from "./floor-grid.ts";
 import { glided, NONE_SHOWN, type Shown } from "./gliding-names.ts";
-import { type Cut, faceLift, type Look } from "./look.ts";
+import { type Cut, faceLift, isCutAway, type Look } from "./look.ts";
 import {
   leadOf,
   NO_WAYS,
@@ -13,6 +13,7 @@ import {
   partedSpots,
   type Spot,
   spotRound,
+  type WantedSpot,
   type Ways,
 } from "./name-spots.ts";
 import { crossesBox } from "./space-point.ts";
@@ -22,6 +23,7 @@ export interface Label {
   readonly at: Vector;
   readonly words: string;
   readonly look: string;
+  readonly stands: WantedSpot["stands"];
   /** Which stays where two would lie over each other: the higher. */
   readonly rank: number;
   /** Corners of the panel that it names; none of what is no name of one. */
@@ -38,17 +40,21 @@ export const labelsOf = (scene: ConsoleScene, look: Look, eye: Vector): readonly
       at,
       words,
       look: "floor",
+      stands: "on" as const,
       rank: 0,
       over: [],
     })),
-  ...look.notes.map(({ kind, at, words }, index) => ({
-    key: `note ${index}`,
-    at,
-    words,
-    look: `note ${kind}`,
-    rank: 4,
-    over: [],
-  })),
+  ...look.notes
+    .filter(({ at }) => !isCutAway(look.cut, at))
+    .map(({ kind, at, words, isOnIt }, index) => ({
+      key: `note ${index}`,
+      at,
+      words,
+      look: `note ${kind}`,
+      stands: isOnIt ? ("on" as const) : ("beside" as const),
+      rank: 4,
+      over: [],
+    })),
 ];
 
 /** Of each scene once: labels are placed with every drawing. */
@@ -64,7 +70,15 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
   ...bays.flatMap(({ id, frame, width, length }) =>
     firstKept(look.cut, [
       plus(plus(frame.origin, scaled(frame.x, width / 2 + 30)), scaled(frame.y, length / 2)),
-    ]).map((at) => ({ key: `bay ${id}`, at, words: `bay ${id}`, look: "bay", rank: 1, over: [] })),
+    ]).map((at) => ({
+      key: `bay ${id}`,
+      at,
+      words: `bay ${id}`,
+      look: "bay",
+      stands: "anywhere" as const,
+      rank: 1,
+      over: [],
+    })),
   ),
   ...panels.flatMap((panel) => {
     const { name, title, width, height } = panel;
@@ -81,6 +95,7 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
       at,
       words: title,
       look: isChosen ? "panel chosen" : "panel",
+      stands: "anywhere" as const,
       rank: isChosen ? 3 : 2,
       over: corners,
     }));
@@ -89,11 +104,14 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
 
 /** What is cut away keeps no name in the air. */
 const firstKept = (cut: Cut | null, places: readonly Vector[]): readonly Vector[] =>
-  places.filter((at) => cut === null || dot(cut.normal, at) >= cut.offset).slice(0, 1);
+  places.filter((at) => !isCutAway(cut, at)).slice(0, 1);
 
-/** How a point of the console is seen: pixels from the upper left of a picture of that size, null where it is not in it. */
+/**
+ * How a point of the console is seen: pixels from the upper left of a picture of that size, null where it is not in it;
+ * `beyond`: only where it lies behind whoever looks.
+ */
 export interface Seen {
-  readonly place: (at: Vector) => Point | null;
+  readonly place: (at: Vector, beyond?: boolean) => Point | null;
   readonly width: number;
   readonly height: number;
 }
@@ -116,7 +134,7 @@ interface Drawing extends Seen {
 /** Puts them over the picture, names by the ways that they went before; gives the ways that they go now. */
 export const showLabels = (
   holder: HTMLElement,
-  labels: readonly Label[],
+  { labels, stretch }: { readonly labels: readonly Label[]; readonly stretch: Look["stretch"] },
   { place, width, height, before, elapsed }: Drawing,
 ): DrawnNames => {
   const known = new Map<string, HTMLElement>();
@@ -131,16 +149,15 @@ export const showLabels = (
     }
     return element;
   };
-  const wanted = labels.flatMap(({ key, at, words, look, rank, over }) => {
+  const wanted = labels.flatMap(({ key, at, words, look, stands, rank, over }) => {
     const element = elementFor(key);
     if (element.className !== look) element.className = look;
     const size = sizeOf(element, words);
-    const seen = place(at);
+    // What is spoken of out of the picture is spoken of at its edge.
+    const seen = place(at, stands === "beside");
     hide(element, seen === null);
     if (seen === null) return [];
-    // The name of a bay mostly has room beside it, and needs a line only where it has not.
-    const isLed = over.length > 0 || look === "bay";
-    return [{ key, rank, element, isLed, isOfPanel: over.length > 0, ...seen, ...size }];
+    return [{ key, rank, element, stands, isOfPanel: over.length > 0, ...seen, ...size }];
   });
   const covered = labels.flatMap(
     ({ over }) => spotRound(over.flatMap((corner) => place(corner) ?? [])) ?? [],
@@ -159,15 +176,19 @@ export const showLabels = (
     if (spot !== undefined && hasLine(each, spot))
       lead(() => elementFor(`${each.key} lead`), spot, each);
   }
+  if (stretch !== null) ruleStretch(() => elementFor("stretch"), stretch, place);
   for (const left of known.values()) left.remove();
   return { ways, shown, isGliding };
 };
 
 const hasLine = (
-  label: Point & { readonly isLed: boolean; readonly isOfPanel: boolean },
+  { x, y, stands, isOfPanel }: Point & Pick<Label, "stands"> & { readonly isOfPanel: boolean },
   spot: Spot,
 ): boolean =>
-  label.isOfPanel || (label.isLed && Math.hypot(spot.x - label.x, spot.y - label.y) > BESIDE);
+  // The name of a bay mostly has room beside it, and needs a line only where it has not.
+  isOfPanel ||
+  stands === "beside" ||
+  (stands === "anywhere" && Math.hypot(spot.x - x, spot.y - y) > BESIDE);
 
 /** So near to its place, in pixels, the name of a bay is taken for that bay's: two of its lines. */
 const BESIDE = 40;
@@ -201,11 +222,26 @@ const draw = (element: HTMLElement, next: Drawn): void => {
 /** A line to what is named, with a dot at its end. */
 const lead = (element: () => HTMLElement, spot: Spot, to: Point): void => {
   const line = leadOf(spot, to);
-  if (line === null) return;
-  const { from } = line;
+  if (line !== null) rule(element(), "lead", line);
+};
+
+/** Between what is measured, as far as both ends lie before whoever looks. */
+const ruleStretch = (
+  element: () => HTMLElement,
+  stretch: NonNullable<Look["stretch"]>,
+  place: Seen["place"],
+): void => {
+  const [from, to] = [place(stretch.from, true), place(stretch.to, true)];
+  if (from !== null && to !== null) rule(element(), "stretch", { from, to });
+};
+
+const rule = (
+  shown: HTMLElement,
+  look: string,
+  { from, to }: { readonly from: Point; readonly to: Point },
+): void => {
   const [x, y] = [to.x - from.x, to.y - from.y];
-  const shown = element();
-  if (shown.className !== "lead") shown.className = "lead";
+  if (shown.className !== look) shown.className = look;
   draw(shown, {
     width: `${Math.hypot(x, y).toFixed(1)}px`,
     transform: `translate(${from.x.toFixed(1)}px, ${from.y.toFixed(1)}px) rotate(${Math.atan2(y, x).toFixed(4)}rad)`,

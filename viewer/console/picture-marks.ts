@@ -3,6 +3,7 @@
 
 import { BufferAttribute, BufferGeometry, Group, LineSegments, type Material, Mesh } from "three";
 import type { SceneLot } from "./console-messages.ts";
+import { cutPlanes } from "./cut-planes.ts";
 import type { Look, Mark, MarkKind } from "./look.ts";
 import { markFace, markLine } from "./mark-material.ts";
 import type { ShownGroup, ShownLot } from "./picture-groups.ts";
@@ -41,6 +42,7 @@ export const pictureMarks = (): Marks => {
           known.shown.add(part);
         }
       }
+      cutInks(inks.values(), look.cut);
     },
     dispose: () => {
       for (const { parts } of marked.values()) release(parts);
@@ -51,6 +53,13 @@ export const pictureMarks = (): Marks => {
       }
     },
   };
+};
+
+/** What is cut away has no mark in the air. */
+const cutInks = (inks: Iterable<Ink>, cut: Look["cut"]): void => {
+  const planes = cutPlanes(cut);
+  for (const { face, line } of inks)
+    for (const material of [face, line]) material.clippingPlanes = planes;
 };
 
 interface Ink {

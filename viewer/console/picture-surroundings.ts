@@ -9,6 +9,7 @@ import {
   LineSegments,
 } from "three";
 import type { ConsoleScene } from "./console-messages.ts";
+import { cutPlanes } from "./cut-planes.ts";
 import { floorGrid, railTicks } from "./floor-grid.ts";
 import type { Look } from "./look.ts";
 import { operatorLines } from "./operator-figure.ts";
@@ -76,6 +77,10 @@ export const pictureSurroundings = (): Surroundings => {
     follow: (look) => {
       for (const [part, { material }] of parts)
         material.color = new Color(look.dark ? INKS[part].night : INKS[part].day);
+      // The floor and the operator stay: they are no part of what is cut.
+      const planes = cutPlanes(look.cut);
+      for (const part of ["ticks", "envelope"] as const)
+        parts.get(part)!.material.clippingPlanes = planes;
       for (const part of ["functional", "extended"] as const)
         parts.get(part)!.visible = look.showReach;
       parts.get("sight")!.visible = look.showSight;

@@ -16,7 +16,8 @@ import {
   readersStance,
   towardFrom,
 } from "./camera-goal.ts";
-import type { ConsoleScene, SceneBay, ScenePanel } from "./console-messages.ts";
+import type { ConsoleScene, SceneBay } from "./console-messages.ts";
+import type { Look } from "./look.ts";
 import { middleOf, operatorLines } from "./operator-figure.ts";
 
 /** From how far a ball of a radius is seen whole. */
@@ -51,11 +52,16 @@ const firstSide = ({ bays }: ConsoleScene): number => {
   return ((along(left) < along(right) ? left : right) + 360) % 360;
 };
 
-export const standingViews = (scene: ConsoleScene, opening: Opening): readonly StandingView[] => {
+/** `showReach`: whether the rings of reach are drawn, and so framed. */
+export const standingViews = (
+  scene: ConsoleScene,
+  opening: Opening,
+  { showReach }: Pick<Look, "showReach">,
+): readonly StandingView[] => {
   const { figure, reach } = operatorPoints(scene);
   const seen = [...boxPoints(scene), ...figure];
   const framed = (side: number, rise: number): CameraGoal =>
-    framingGoal([...seen, ...reach], { side, rise }, opening);
+    framingGoal(showReach ? [...seen, ...reach] : seen, { side, rise }, opening);
   // The reach may leave the first picture: with it the console would take a third of it.
   const first = framingGoal(seen, { side: firstSide(scene), rise: FIRST_RISE }, opening);
   return [
@@ -115,25 +121,28 @@ const seatView = ({ operator, bays }: ConsoleScene): readonly StandingView[] => 
   return [{ id: "seat", words: "From the seat", goal }];
 };
 
-/** Toward a panel from where one stands, nearer; `lift`: how far its middle has been lifted; `tall`: of a stack drawn apart. */
+/** What is small is not gone nearer to than a ball of this radius is, mm: what stands round it tells where it is. */
+const NEAREST_BALL = 60;
+
+/** Toward what a ball holds, from the side from which one looks; with some of what stands round it. */
+export const goalOnBall = (
+  { middle, radius }: { readonly middle: Vector; readonly radius: number },
+  from: { readonly goal: CameraGoal; readonly distanceFor: DistanceFor },
+): CameraGoal => ({
+  ...from.goal,
+  target: middle,
+  distance: from.distanceFor(Math.max(NEAREST_BALL, radius * 1.4)),
+});
+
+/** Round a panel there is room for its name and its neighbours. */
+const AROUND = 1.25;
+
+/** Toward a panel from the side from which one looks; `points`: of all that is drawn of it. */
 export const panelGoal = (
-  scene: ConsoleScene,
-  panel: ScenePanel,
-  from: {
-    readonly goal: CameraGoal;
-    readonly distanceFor: DistanceFor;
-    readonly lift: number;
-    readonly tall: number;
-  },
+  points: readonly Vector[],
+  { goal, opening }: { readonly goal: CameraGoal; readonly opening: Opening },
 ): CameraGoal => {
-  const frame = scene.groups.find(({ key }) => key === panel.name)?.frame;
-  if (frame === undefined) return from.goal;
-  const middle = plus(scaled(frame.x, panel.width / 2), scaled(frame.y, panel.height / 2));
-  const across = Math.hypot(panel.width, panel.height);
-  const radius = Math.max(across * 0.9, Math.hypot(across, from.tall) * 0.6);
-  return {
-    ...from.goal,
-    target: plus(plus(frame.origin, middle), scaled(frame.z, from.lift)),
-    distance: from.distanceFor(radius),
-  };
+  if (points.length === 0) return goal;
+  const framed = framingGoal(points, goal, opening);
+  return { ...framed, distance: framed.distance * AROUND };
 };
