@@ -49,6 +49,15 @@ export const volumeShare = 0.001;
 /** Facets that keep a circle's area stand two thirds of their 0.01 beyond it; twice that, and the grid's step, is room. */
 export const boxAllowance = 0.015;
 
+/**
+ * A STEP file has true arcs and nine decimals. Corners of neighbouring layers nearer than 0.000002 are one in it, wherever the
+ * first of them stands: five times that.
+ */
+export const stepAllowance = 0.00001;
+
+/** What that moves of a body's volume, if all of its surface lay off by as much. */
+export const stepVolumeAllowance = (surface: number): number => surface * stepAllowance;
+
 /** A triangle lower than this over its longest side has no direction: one step of a float32 at 128 mm. */
 export const flatHeight = 1.5e-5;
 

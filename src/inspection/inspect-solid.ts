@@ -6,14 +6,8 @@ import { recipeExtent, type SolidExtent } from "../geometry/solid/recipe-extent.
 import { recipeVolume } from "../geometry/solid/recipe-volume.ts";
 import type { Solid } from "../geometry/solid/solid.ts";
 import { boxAllowance, volumeShare } from "./allowance.ts";
-import {
-  type InspectionRow,
-  length,
-  numberReading,
-  type Reading,
-  roundedDifference,
-  wordReading,
-} from "./row.ts";
+import { boxReadings, finite } from "./box-readings.ts";
+import { type InspectionRow, numberReading, type Reading, wordReading } from "./row.ts";
 import type { SolidBody, SolidFile } from "./solid-file.ts";
 import { measuredSolid, type SolidMeasures } from "./solid-measure.ts";
 import { readStl } from "./solid-stl.ts";
@@ -97,13 +91,12 @@ const bodyReadings = (
       measured: finite(measures.volume),
       allowance: volume * volumeShare,
     }),
-    ...boxReadings(expected, measures),
+    ...boxReadings(expected.name, measures, {
+      box: expected.box ?? recipeExtent(expected.solid),
+      allowance: boxAllowance,
+    }),
   ];
 };
-
-/** A row can say how far off a number is only where it is one: what is none is as far off as can be written. */
-const finite = (value: number): number =>
-  Math.abs(value) < Number.MAX_SAFE_INTEGER ? value : Number.MAX_SAFE_INTEGER;
 
 const CLOSED = "each edge used twice, in opposite directions";
 
@@ -126,31 +119,6 @@ const outwardReading = ({ name, turnedNormals }: SolidBody, { shells }: SolidMea
     difference: null,
     passed: isOutward,
   };
-};
-
-const boxReadings = (expected: ExpectedBody, { low, high }: SolidMeasures): readonly Reading[] => {
-  const box = expected.box ?? recipeExtent(expected.solid);
-  const axes = [
-    { axis: "x", low: box.minX, high: box.maxX },
-    { axis: "y", low: box.minY, high: box.maxY },
-    { axis: "z", low: box.minZ, high: box.maxZ },
-  ];
-  return axes.map((side, index) => {
-    const measuredLow = finite(low[index]!);
-    const measuredHigh = finite(high[index]!);
-    const difference = Math.max(
-      roundedDifference(measuredLow - side.low),
-      roundedDifference(measuredHigh - side.high),
-    );
-    return {
-      feature: `${expected.name} ${side.axis}`,
-      what: "box",
-      expected: `${length(side.low)} to ${length(side.high)}`,
-      measured: `${length(measuredLow)} to ${length(measuredHigh)}`,
-      difference,
-      passed: difference <= boxAllowance,
-    };
-  });
 };
 
 /** As it lies, or turned by a quarter. */

@@ -5,8 +5,8 @@ import type { CodeEntry } from "../diagnostics/finding.ts";
 export const INSPECTION_MISMATCH: CodeEntry = {
   code: "pack/inspection-mismatch",
   severity: "fault",
-  title: "a cut file that does not measure what it must",
-  why: "Every cut file is read back by code that shares nothing with its writer, and each hole, outline, area and count is measured. A difference means that the file would cut a wrong part, whatever the reason. The pack is not written. This is a defect of the program: please keep the design that shows it.",
+  title: "a file to cut or print from that does not measure what it must",
+  why: "Every file to cut or print from is read back by code that shares nothing with its writer: each hole, outline, area and count of a cut is measured, and volume, box and surface of each printed body, in STL, 3MF and STEP. A difference means that the file would make a wrong part, whatever the reason. The pack is not written. This is a defect of the program: please keep the design that shows it.",
   example: "# no text of a design is known to give it",
 };
 

@@ -1,4 +1,4 @@
-// The inspection of the cut files as a table to read and one to compute with.
+// The inspection of the files to cut and print from as a table to read and one to compute with.
 
 import { csvText } from "../export/csv.ts";
 import { markdownTable } from "../export/markdown-table.ts";
@@ -22,7 +22,7 @@ const inspectionText = (rows: readonly InspectionRow[]): string => {
   return [
     "# Inspection",
     "",
-    "Every cut file was read back by code of its own and measured against what it must be.",
+    "Every file to cut or print from was read back by code of its own and measured against what it must be.",
     CUTTER,
     "",
     `${rows.length} measurements in ${files.length} files, ${failed.length} wrong. All of them are in inspection.csv.`,

@@ -12,6 +12,7 @@ import { meshSolid } from "../geometry/solid/mesh-solid.ts";
 import { recipeExtent } from "../geometry/solid/recipe-extent.ts";
 import { isLayeredPrism, placed, type Solid } from "../geometry/solid/solid.ts";
 import { inspectSolid } from "../inspection/inspect-solid.ts";
+import { inspectStep } from "../inspection/inspect-step.ts";
 import type { InspectionRow } from "../inspection/row.ts";
 import type { PrintedBody, PrintedPart, PrintedPiece } from "../parts/printed/printed-part.ts";
 import { safeName } from "./file-name.ts";
@@ -52,9 +53,10 @@ const pieceFiles = (part: PrintedPart, piece: PrintedPiece, kernel: Kernel): Pri
       bodies: [one],
     })),
   ];
+  const steps = stepFiles(part, piece, stem);
   return {
-    files: [...written.map((file) => packFile(part, file)), ...stepFiles(part, piece, stem)],
-    inspection: written.flatMap((file) => inspected(part, file)),
+    files: [...written.map((file) => packFile(part, file)), ...steps.files],
+    inspection: [...written.flatMap((file) => inspected(part, file)), ...steps.inspection],
   };
 };
 
@@ -115,20 +117,22 @@ const threeMfOf = (part: PrintedPart, bodies: readonly LyingBody[]): Uint8Array 
   });
 
 /** As assembled, since true arcs are for another modeller's assembly; parts with bevels or reliefs have none. */
-const stepFiles = (part: PrintedPart, piece: PrintedPiece, stem: string): readonly PackFile[] =>
-  piece.bodies.flatMap((body) => {
+const stepFiles = (part: PrintedPart, piece: PrintedPiece, stem: string): PrintFiles => {
+  const written = piece.bodies.flatMap((body) => {
     if (!isLayeredPrism(body.solid)) return [];
-    const step = stepFile(body.solid, `${part.id} ${body.name}`);
+    const title = `${part.id} ${body.name}`;
+    const step = stepFile(body.solid, title);
     if (step.kind === "refused") return [];
     const name = piece.bodies.length === 1 ? "" : `-${safeName(body.name)}`;
-    return [
-      packFile(part, {
-        kind: "print-step",
-        path: `${stem}${name}.step`,
-        bytes: utf8Bytes(step.text),
-      }),
-    ];
+    return [{ body, title, path: `${stem}${name}.step`, bytes: utf8Bytes(step.text) }];
   });
+  return {
+    files: written.map(({ path, bytes }) => packFile(part, { kind: "print-step", path, bytes })),
+    inspection: written.flatMap(({ body, title, path, bytes }) =>
+      inspectStep(bytes, { file: path, title, name: body.name, solid: body.solid }),
+    ),
+  };
+};
 
 const inspected = (part: PrintedPart, file: WrittenPrint): readonly InspectionRow[] =>
   inspectSolid(file.bytes, {
