@@ -8,7 +8,7 @@ import { decimal } from "../geometry/number.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import { type MoveAxis, movedWith } from "../layout/moved-with.ts";
 import type { PlacedComponent } from "../layout/panel-layout.ts";
-import { placeTester } from "./place-trouble.ts";
+import { type PlaceFacts, placeTester, type Shift } from "./place-trouble.ts";
 import { roundUnit } from "./round-length.ts";
 import type { PanelFacts } from "./rule.ts";
 
@@ -21,16 +21,26 @@ export interface Way {
 /** Nobody wants to hear of a place farther off than this, in steps. */
 const MOST_STEPS = 100;
 
-export const moveRemedy = (
-  component: PlacedComponent,
-  way: Way,
-  facts: PanelFacts,
-): Remedy | null => {
+/** What a place is tried against, and what an edit of it wants. */
+export type MoveFacts = PlaceFacts & Pick<PanelFacts, "edit" | "texts">;
+
+/** A component, a way for it to go, and what else is asked of its new place. */
+export interface WantedMove {
+  readonly component: PlacedComponent;
+  readonly way: Way;
+  readonly suits: (shift: Shift) => boolean;
+}
+
+export const moveRemedy = (component: PlacedComponent, way: Way, facts: MoveFacts): Remedy | null =>
+  moveRemedyWhere({ component, way, suits: () => true }, facts);
+
+const moveRemedyWhere = (wanted: WantedMove, facts: MoveFacts): Remedy | null => {
+  const { component, way } = wanted;
   const number = dragOf(component.place[way.axis]);
   if (number.kind === "held" || component.place.written.keys[number.key] === undefined) return null;
   const span = spanOf(component.place.written, number.key);
   const unit = roundUnit(facts, span);
-  const value = firstThatWorks({ component, way, facts }, { ...number, unit });
+  const value = firstThatWorks({ ...wanted, facts }, { ...number, unit });
   if (value === null) return null;
   const text = `${decimal(value, 5)} ${unit.name}`;
   return { title: `${number.key}: ${text} (${component.entry})`, edits: [facts.edit(span, text)] };
@@ -45,10 +55,10 @@ interface PlacingNumber {
 
 /** In the unit that the number is written in. */
 const firstThatWorks = (
-  move: { readonly component: PlacedComponent; readonly way: Way; readonly facts: PanelFacts },
+  move: WantedMove & { readonly facts: MoveFacts },
   number: PlacingNumber & { readonly unit: { readonly mm: number; readonly step: number } },
 ): number | null => {
-  const { component, way, facts } = move;
+  const { component, way, suits, facts } = move;
   const { step, mm } = number.unit;
   const grows = number.sign === way.toward;
   const written = number.value / mm / step;
@@ -62,7 +72,20 @@ const firstThatWorks = (
     if (value <= 0) return null;
     const by = (value * mm - number.value) * number.sign;
     const shift = way.axis === "across" ? { x: by, y: 0 } : { x: 0, y: by };
-    if (standsWell(shift)) return value;
+    if (suits(shift) && standsWell(shift)) return value;
   }
   return null;
+};
+
+/** The first of the ways on which something works. */
+export const firstMove = (
+  ways: readonly Way[],
+  { component, suits }: Omit<WantedMove, "way">,
+  facts: MoveFacts,
+): readonly Remedy[] => {
+  for (const way of ways) {
+    const remedy = moveRemedyWhere({ component, way, suits }, facts);
+    if (remedy !== null) return [remedy];
+  }
+  return [];
 };

@@ -4,9 +4,9 @@
 
 import type { Finding, Remedy } from "../diagnostics/finding.ts";
 import type { Point } from "../geometry/contour.ts";
-import { extentCentre } from "../geometry/extent.ts";
 import type { PanelLayout } from "../layout/panel-layout.ts";
-import { moveRemedy, type Way } from "./move-remedy.ts";
+import { moveRemedy } from "./move-remedy.ts";
+import { inwardWays } from "./move-ways.ts";
 import { pairRemedies } from "./pair-remedies.ts";
 import type { Move, PanelFacts } from "./rule.ts";
 
@@ -47,12 +47,7 @@ const centreOf = (id: string, layout: PanelLayout): Point | null => {
 const inwardRemedies = ({ subjects }: Finding, facts: PanelFacts): readonly Remedy[] => {
   const component = facts.layout.components.find(({ id }) => id === subjects[0]);
   if (component === undefined) return [];
-  const middle = extentCentre(facts.layout.nominal);
-  const ways: readonly Way[] = [
-    { axis: "across", toward: component.at.x < middle.x ? 1 : -1 },
-    { axis: "along", toward: component.at.y < middle.y ? 1 : -1 },
-  ];
-  for (const way of ways) {
+  for (const way of inwardWays(component.at, facts.layout)) {
     const remedy = moveRemedy(component, way, facts);
     if (remedy !== null) return [remedy];
   }

@@ -26,6 +26,9 @@ export interface Shift {
   readonly y: number;
 }
 
+/** What a place is tried against. */
+export type PlaceFacts = Pick<PanelFacts, "layout" | "workshop">;
+
 interface Shape {
   readonly contour: Contour;
   readonly box: Extent;
@@ -40,7 +43,7 @@ interface Divided<Thing extends Shape> {
 /** `moved` are instance ids; whatever else there is stays where it is. The lists are made once for many tries. */
 export const placeTester = (
   moved: ReadonlySet<string>,
-  facts: PanelFacts,
+  facts: PlaceFacts,
 ): ((shift: Shift) => boolean) => {
   const openings = facts.layout.layers.map((layer) => ({
     layer,
@@ -62,7 +65,7 @@ interface MarkedBox {
 }
 
 /** What is set from a component goes with it. */
-const movedMarkings = (moved: ReadonlySet<string>, { layout }: PanelFacts): readonly MarkedBox[] =>
+const movedMarkings = (moved: ReadonlySet<string>, { layout }: PlaceFacts): readonly MarkedBox[] =>
   layout.markings
     .filter((marking) => moved.has(marking.owner) && isShown(marking))
     .map(({ box, layer }) => ({
@@ -87,7 +90,7 @@ const divided = <From, Thing extends { readonly owner: string; readonly contour:
 
 type BodyShape = Shape & Pick<PlacedBody, "low" | "high"> & { readonly isRear: boolean };
 
-const dividedBodies = (moved: ReadonlySet<string>, { layout }: PanelFacts): Divided<BodyShape> => {
+const dividedBodies = (moved: ReadonlySet<string>, { layout }: PlaceFacts): Divided<BodyShape> => {
   const rear = new Set(rearBodies(layout).map(({ body }) => body));
   const bodies = layout.components.flatMap((component) => component.bodies);
   return divided(bodies, moved, (body) => ({
@@ -101,7 +104,7 @@ const dividedBodies = (moved: ReadonlySet<string>, { layout }: PanelFacts): Divi
 
 type GraspShape = Shape & { readonly hand: HandKind };
 
-const dividedGrasps = (moved: ReadonlySet<string>, { layout }: PanelFacts): Divided<GraspShape> => {
+const dividedGrasps = (moved: ReadonlySet<string>, { layout }: PlaceFacts): Divided<GraspShape> => {
   const held = layout.components.flatMap(({ id, part, grasp }) =>
     grasp === null ? [] : [{ owner: id, contour: grasp, hand: part.hand }],
   );
@@ -121,7 +124,7 @@ const shiftedBox = ({ minX, minY, maxX, maxY }: Extent, { x, y }: Shift): Extent
 
 const openingsStandWell = (
   { moved, rest }: Divided<Shape>,
-  at: { readonly layer: LayerLayout; readonly shift: Shift; readonly facts: PanelFacts },
+  at: { readonly layer: LayerLayout; readonly shift: Shift; readonly facts: PlaceFacts },
 ): boolean => {
   const web = houseLimit(at.facts, WEB).limit;
   return moved.every((one) => {
@@ -138,7 +141,7 @@ const isFree = (one: Shape, other: Shape, least: number): boolean => {
   return !overlaps && !isUnder(gap, least);
 };
 
-const isInside = ({ contour, box }: Shape, layer: LayerLayout, facts: PanelFacts): boolean => {
+const isInside = ({ contour, box }: Shape, layer: LayerLayout, facts: PlaceFacts): boolean => {
   const { layout } = facts;
   if (!containsContour(layer.outline, contour)) return false;
   if (isUnder(contourDistance(layer.outline, contour).gap, houseLimit(facts, EDGE).limit))
@@ -149,7 +152,7 @@ const isInside = ({ contour, box }: Shape, layer: LayerLayout, facts: PanelFacts
 const bodiesStandWell = (
   { moved, rest }: Divided<BodyShape>,
   shift: Shift,
-  { layout }: PanelFacts,
+  { layout }: PlaceFacts,
 ): boolean =>
   moved.every((one) => {
     const body = shifted(one, shift);

@@ -1,8 +1,16 @@
 // Fasteners of a panel that no straight driver comes to.
 
-import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
+import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import type { DriverFact, DriverStop } from "../../fit/fit-facts.ts";
+import { point } from "../../geometry/contour.ts";
+import { pointToContour } from "../../geometry/distance.ts";
+import { pointIn } from "../../geometry/space/frame.ts";
+import { placedContour, placement } from "../../geometry/transform.ts";
+import { isUnder } from "../limits.ts";
+import { awayWays } from "../move-ways.ts";
+import type { Shift } from "../place-trouble.ts";
 import { lengthWords, measureMm } from "../words.ts";
+import { componentMoves } from "./component-moves.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
 import { andMore, bodyName, byCause } from "./panel-words.ts";
 import { driverSideSource } from "./service-limits.ts";
@@ -48,8 +56,32 @@ const kept = (group: readonly [Stopped, ...Stopped[]], facts: ConsoleFacts): Fin
     measured: measureMm(free),
     limit: measureMm(needs[side]),
     source: driverSideSource(facts, side),
+    remedies: besideDriver(group, facts),
     suppressed: others.length,
   });
+};
+
+/** A control of the panel itself beside the driver: moved until it leaves what is wanted to every fastener that it bars. */
+const besideDriver = (group: readonly Stopped[], facts: ConsoleFacts): readonly Remedy[] => {
+  const [{ panel: name, met } = { panel: "", met: null }] = group;
+  const panel = facts.layout.panels.find((one) => one.name === name);
+  const component = panel?.layout.components.find(({ id }) => id === met?.blocker.thing);
+  if (panel === undefined || component === undefined || met?.blocker.panel !== name) return [];
+  if (group.some(({ met: { side } }) => side === "length")) return [];
+  const fronts = component.bodies.filter(({ high }) => high > 0).map(({ footprint }) => footprint);
+  const barred = group.map(({ at, needs, met: { free } }) => {
+    const { x, y } = pointIn(panel.frame, at);
+    const axis = point(x, y);
+    const now = Math.min(...fronts.map((one) => pointToContour(axis, one).gap));
+    return { axis, wanted: now + (needs.diameter - free) / 2 };
+  });
+  const suits = ({ x, y }: Shift): boolean =>
+    fronts.every((one) => {
+      const there = placedContour(one, placement(x, y));
+      return barred.every(({ axis, wanted }) => !isUnder(pointToContour(axis, there).gap, wanted));
+    });
+  const ways = barred.slice(0, 1).flatMap(({ axis }) => awayWays(axis, component.at));
+  return componentMoves({ panel, component, ways, suits }, facts);
 };
 
 const panelSpan = (name: string, { layout }: ConsoleFacts): Finding["span"] =>

@@ -6,6 +6,7 @@ import { handSource } from "../hand-source.ts";
 import { isUnder } from "../limits.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { handsApart } from "./hands-apart.ts";
 import { andMore, byCause, inPanel } from "./panel-words.ts";
 
 const entry: CodeEntry = {
@@ -38,6 +39,7 @@ const tooClose = (group: readonly [HandFact, ...HandFact[]], facts: ConsoleFacts
     measured: measureMm(gap),
     limit: measureMm(needs),
     source: handSource(source),
+    remedies: handsApart(b, a, facts),
     suppressed: others.length,
   });
 };

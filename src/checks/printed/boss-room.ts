@@ -1,10 +1,23 @@
 // A boss that a pocket or the edge of its part cuts into.
 
-import { type CodeEntry, finding, type LimitSource } from "../../diagnostics/finding.ts";
+import {
+  type CodeEntry,
+  finding,
+  type LimitSource,
+  type Remedy,
+} from "../../diagnostics/finding.ts";
+import { containsPoint } from "../../geometry/containment.ts";
+import type { Contour, Point } from "../../geometry/contour.ts";
+import { pointToContour } from "../../geometry/distance.ts";
+import { placedContour, placement } from "../../geometry/transform.ts";
 import type { BossFact } from "../../parts/printed/printed-facts.ts";
 import type { PrintedPart } from "../../parts/printed/printed-part.ts";
+import { spacerOutline } from "../../parts/printed/spacer-outline.ts";
 import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
+import { firstMove } from "../move-remedy.ts";
+import { awayWays } from "../move-ways.ts";
+import type { Shift } from "../place-trouble.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { twoLines, twoLinesSource } from "./two-lines.ts";
@@ -39,10 +52,45 @@ export const bossRoom: Rule = {
             measured: measureMm(boss.wall),
             limit: measureMm(needed),
             source,
+            remedies: awayFromBoss(boss, { needed, part, facts }),
           }),
         ];
       }),
     ),
+};
+
+interface Room {
+  readonly needed: number;
+  readonly part: PrintedPart;
+  readonly facts: PanelFacts;
+}
+
+/** Where it is a component's pocket that cuts in, and not the edge. */
+const awayFromBoss = (boss: BossFact, { needed, part, facts }: Room): readonly Remedy[] => {
+  const { layout } = facts;
+  const { at, wall } = boss;
+  const pockets = part.facts.pockets.map((pocket) => ({
+    ...pocket,
+    room: Math.min(...pocket.contours.map((one) => roomBeside(at, one))),
+  }));
+  const [nearest] = pockets.toSorted((a, b) => a.room - b.room);
+  const component = layout.components.find(({ id }) => id === nearest?.owner);
+  const outline = spacerOutline(layout);
+  if (nearest === undefined || component === undefined || outline === null) return [];
+  if (!containsPoint(outline, at) || pointToContour(at, outline).gap <= nearest.room) return [];
+  const wanted = nearest.room + needed - wall;
+  const suits = ({ x, y }: Shift): boolean =>
+    pockets
+      .filter(({ owner }) => owner === component.id)
+      .flatMap(({ contours }) => contours)
+      .every((one) => !isUnder(roomBeside(at, placedContour(one, placement(x, y))), wanted));
+  return firstMove(awayWays(at, component.at), { component, suits }, facts);
+};
+
+/** Negative inside. */
+const roomBeside = (at: Point, pocket: Contour): number => {
+  const { gap } = pointToContour(at, pocket);
+  return containsPoint(pocket, at) ? -gap : gap;
 };
 
 /** A negative wall is how far what cuts in reaches past the hole's own edge. */

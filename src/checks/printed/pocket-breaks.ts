@@ -1,9 +1,16 @@
 // A pocket of an unlit printed part that leaves too little beside it, or breaks out. Lit parts need an opaque wall there,
 // and say so themselves.
 
-import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { type CodeEntry, finding, type Remedy } from "../../diagnostics/finding.ts";
+import { placedContour, placement } from "../../geometry/transform.ts";
+import { plainRegion } from "../../parts/printed/grown-regions.ts";
+import { edgeRoom } from "../../parts/printed/pocket-edge.ts";
+import { spacerOutline } from "../../parts/printed/spacer-outline.ts";
 import { isUnder } from "../limits.ts";
-import type { Rule } from "../rule.ts";
+import { firstMove } from "../move-remedy.ts";
+import { inwardWays } from "../move-ways.ts";
+import type { Shift } from "../place-trouble.ts";
+import type { PanelFacts, Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { spanOfOwner } from "./seen-lamps.ts";
 import { twoLines, twoLinesSource } from "./two-lines.ts";
@@ -39,10 +46,28 @@ export const pocketBreaks: Rule = {
               measured: measureMm(edge),
               limit: measureMm(limit),
               source: twoLinesSource(printer),
+              remedies: inward(owner, limit, facts),
             }),
           ];
         }),
       ),
+};
+
+/** Toward the middle, as far as every pocket of it leaves what is wanted. */
+const inward = (owner: string, limit: number, facts: PanelFacts): readonly Remedy[] => {
+  const component = facts.layout.components.find(({ id }) => id === owner);
+  const outline = spacerOutline(facts.layout);
+  if (component === undefined || outline === null) return [];
+  const pockets = facts.printedParts
+    .filter(({ role }) => role === "spacer")
+    .flatMap(({ facts: of }) => of.pockets)
+    .filter((pocket) => pocket.owner === owner);
+  const suits = ({ x, y }: Shift): boolean =>
+    pockets.every(({ contours }) => {
+      const regions = contours.map((one) => plainRegion(placedContour(one, placement(x, y))));
+      return !isUnder(edgeRoom({ owner, regions }, outline), limit);
+    });
+  return firstMove(inwardWays(component.at, facts.layout), { component, suits }, facts);
 };
 
 const leftOf = (edge: number, limit: number, layer: string): string =>
