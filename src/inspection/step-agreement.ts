@@ -1,14 +1,19 @@
-// Whether the faces and edges of a solid that was read agree with one another: corners lie on their lines, arcs and surfaces, each bound
-// comes back to where it began, and each edge is used by two faces in opposite directions, so that the shell is closed.
+// Whether the faces and edges of a solid that was read agree with one another: corners lie on their lines and arcs, they and the middles
+// between them on their surfaces, each bound comes back to where it began and goes round no cylinder alone, and each edge is used
+// by two faces in opposite directions, so that the shell is closed.
 
+import { radians } from "../geometry/quantity.ts";
 import {
   cross,
   dot,
   minus,
+  plus,
+  scaled,
   spaceDistance,
   type Vector,
   vectorLength,
 } from "../geometry/space/vector.ts";
+import { cosine, sine } from "../geometry/trigonometry.ts";
 import type { StepEdge, StepFace, StepSolid, StepSurface, UsedStepEdge } from "./step-shape.ts";
 
 /** What a STEP file of this trade says of itself as `distance_accuracy_value`: a tenth of a micrometre. In mm. */
@@ -56,11 +61,38 @@ const isOnItsLine = ({ from, to, through, along }: Extract<StepEdge, { kind: "li
   [from, to].every((corner) => vectorLength(cross(minus(corner, through), along)) <= AGREES);
 
 const isOnItsSurface = ({ surface, bounds }: StepFace): boolean =>
-  bounds.flat().every(({ edge }) => [edge.from, edge.to].every((at) => isNear(at, surface)));
+  bounds.flat().every(({ edge }) => placesOf(edge).every((at) => isNear(at, surface))) &&
+  (surface.kind === "plane" || isLedBack(bounds.flat(), surface.at.along));
+
+/** Corners that lie on it say nothing of the way between them: a half circle may stand out of the plane of its face. */
+const placesOf = (edge: StepEdge): readonly Vector[] => [edge.from, edge.to, middleOf(edge)];
+
+const middleOf = (edge: StepEdge): Vector => {
+  if (edge.kind === "line") return scaled(plus(edge.from, edge.to), 1 / 2);
+  const { at, radius, start, sweep } = edge;
+  const angle = radians(start + sweep / 2);
+  const up = cross(at.along, at.right);
+  return plus(
+    at.origin,
+    plus(scaled(at.right, radius * cosine(angle)), scaled(up, radius * sine(angle))),
+  );
+};
+
+/**
+ * Round a cylinder the bounds of a face turn as far one way as the other. An arc that is run round the other side lies on the same
+ * cylinder, but leaves a whole turn or two: half of one tells them apart.
+ */
+const isLedBack = (uses: readonly UsedStepEdge[], axis: Vector): boolean => {
+  const turned = uses.reduce((sum, { edge, isForward }) => {
+    if (edge.kind === "line") return sum;
+    return sum + (isForward ? 1 : -1) * Math.sign(dot(edge.at.along, axis)) * edge.sweep;
+  }, 0);
+  return Math.abs(turned) < Math.PI;
+};
 
 /** Written so that what is no number is not near. */
-const isNear = (corner: Vector, surface: StepSurface): boolean => {
-  const out = minus(corner, surface.at.origin);
+const isNear = (place: Vector, surface: StepSurface): boolean => {
+  const out = minus(place, surface.at.origin);
   return surface.kind === "plane"
     ? Math.abs(dot(out, surface.at.along)) <= AGREES
     : Math.abs(vectorLength(cross(out, surface.at.along)) - surface.radius) <= AGREES;

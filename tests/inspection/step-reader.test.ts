@@ -69,14 +69,41 @@ test("a name with an apostrophe, a backslash and letters beyond ASCII is read as
   expect(readStepFile(textOf(drilledPlate, name)).title).toBe(name);
 });
 
-describe("the reader objects", () => {
-  const sound = textOf(drilledPlate);
-  const strangersOf = (from: string | RegExp, to: string): readonly string[] => {
-    const spoiled = sound.replace(from, to);
-    expect(spoiled).not.toBe(sound);
-    return readStepFile(spoiled).strangers;
-  };
+const sound = textOf(drilledPlate);
 
+const strangersOf = (from: string | RegExp, to: string): readonly string[] => {
+  const spoiled = sound.replace(from, to);
+  expect(spoiled).not.toBe(sound);
+  return readStepFile(spoiled).strangers;
+};
+
+describe("the reader objects where only the way between two sound corners is wrong:", () => {
+  test("to half circles that stand upright on their face, corners and all", () => {
+    const upright = "#32=CIRCLE('',#9999,3.3);\n#9999=AXIS2_PLACEMENT_3D('',#29,#17,#21);";
+    const words = strangersOf("#32=CIRCLE('',#31,3.3);", upright);
+    // The plane, and the two halves of the hole.
+    expect(words).toEqual(["part: 3 faces do not lie in their bounds"]);
+  });
+
+  test("to a straight edge where the half circle between two corners belongs", () => {
+    // From the corner -3.3 beside the hole's middle to the one 3.3 beside it.
+    const words = strangersOf(/(#33=EDGE_CURVE\('',#26,#28,)#32,\.F\./, "$1#23,.T.");
+    expect(words).toContain("part: a face does not lie in its bounds");
+  });
+
+  test("to a half circle that is run round the other half", () => {
+    const words = strangersOf(/(EDGE_CURVE\('',#26,#28,#32,)\.F\./, "$1.T.");
+    expect(words).toEqual(["part: a face does not lie in its bounds"]);
+  });
+
+  test("to a whole circle that is run the other way round", () => {
+    const turned = HAND_CYLINDER.replace("#42,#42,#81,.T.", "#42,#42,#81,.F.");
+    expect(turned).not.toBe(HAND_CYLINDER);
+    expect(readStepFile(turned).strangers.join()).toContain("a face does not lie in its bounds");
+  });
+});
+
+describe("the reader objects", () => {
   test("to nothing in a sound file", () => expect(readStepFile(sound).strangers).toEqual([]));
 
   test("to a corner that is moved by a micrometre", () => {
@@ -89,7 +116,10 @@ describe("the reader objects", () => {
 
   test("to a circle that is a micrometre too wide", () => {
     const words = strangersOf(/(CIRCLE\('',#\d+),3\.3\)/, "$1,3.301)");
-    expect(words).toEqual(["part: 2 edges do not lie between their corners"]);
+    expect(words).toEqual([
+      "part: 2 edges do not lie between their corners",
+      "part: 2 faces do not lie in their bounds",
+    ]);
   });
 
   test("to a cylinder that is a micrometre too wide", () => {
