@@ -142,9 +142,19 @@ describe("a mark", () => {
 test("a component that is placed by the photograph says so, and is asked to be measured", async () => {
   const { page, complaints } = await benchWith(MARKED);
   await openDrawer(page);
-  await page.getByLabel("What I place and move is from the photograph").check();
+  await page.locator(".photo-under").waitFor({ state: "attached" });
+  // Without the tick a move says that it is not marked.
   await sheetOf(page).focus();
   await page.keyboard.press("Tab");
+  await page.keyboard.press("ArrowRight");
+  await expect
+    .poll(() => page.locator(".said").textContent())
+    .toContain("not marked as from the photograph");
+  expect(await textOf(page)).toContain("x: 100.5 mm, y: 30 mm }");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => textOf(page)).toContain("at: { x: 100 mm, y: 30 mm } }");
+  await page.getByLabel("What I place and move is from the photograph").check();
+  await sheetOf(page).focus();
   await page.keyboard.press("ArrowLeft");
   await expect.poll(() => textOf(page)).toMatch(/x: 99\.5 mm, y: 30 mm, residual: 0\.\d mm/);
   await page

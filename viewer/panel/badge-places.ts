@@ -21,7 +21,7 @@ export function badgePlaces({ subjects, seen, radius }: BadgeScene): readonly Po
     let best: { readonly at: Point; readonly cost: number } | null = null;
     for (const at of spotsBeside(subject, radius)) {
       const badge = about(at, radius);
-      const cost = covered(badge, seen) + covered(badge, taken);
+      const cost = covered(badge, seen) + WORSE * covered(badge, taken);
       if (best === null || cost < best.cost - ALIKE) best = { at, cost };
       if (cost === 0) break;
     }
@@ -31,6 +31,8 @@ export function badgePlaces({ subjects, seen, radius }: BadgeScene): readonly Po
   });
 }
 
+/** A badge under another one can't be picked at all. */
+const WORSE = 3;
 /** Square millimetres that nobody sees. */
 const ALIKE = 1e-6;
 

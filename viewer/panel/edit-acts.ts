@@ -11,7 +11,7 @@ import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { lowestCentre } from "../../src/layout/place-moves.ts";
 import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
-import { inHand, offer, say, selectedEntries, unit } from "./board.ts";
+import { inHand, offer, say, unit } from "./board.ts";
 import { componentAdded } from "./component-edits.ts";
 import { lengthTyped } from "./length-typed.ts";
 import { movedWords } from "./moved-words.ts";
@@ -21,8 +21,6 @@ import type { PartCard } from "./panel-messages.ts";
 import { freshNames, named, namesOn, selectEntries } from "./panel-names.ts";
 import type { Shift } from "./snap.ts";
 import { take } from "./told-edit.ts";
-
-export const moveSelection = (shift: Shift): void => moveEntries(selectedEntries.value, shift);
 
 /** `more` is said behind what was done. */
 export function moveEntries(entries: readonly string[], shift: Shift, more = ""): void {
