@@ -120,6 +120,10 @@ test("what stands in the picture is words and a length with its limit, no code",
   expect(findingWords({ ...said, measured: mm(1.25), limit: mm(2) })).toBe(
     "Fault, too near: 1.25 mm, limit 2 mm",
   );
+  // A body 12 mm within another: "-12 mm" is no word of the trade.
+  expect(findingWords({ ...said, code: "fit/clash", measured: mm(-12), limit: mm(0) })).toBe(
+    "Fault, clash",
+  );
   expect(
     findingWords({
       code: "fit/legend-hidden",
