@@ -2,26 +2,37 @@
 // acrylic (common practice; no two cans are alike). A word that is not here has no known look.
 
 export interface NamedColour {
-  readonly name: "black" | "white" | "aluminium" | "opal" | "green" | "blue";
-  readonly word: RegExp;
+  readonly name: ColourName;
   /** `#rrggbb`. */
   readonly looks: string;
 }
 
-const NAMED_COLOURS: readonly NamedColour[] = [
-  { name: "black", word: /black|anthracite/i, looks: "#23262a" },
-  { name: "white", word: /white|cream|ivory/i, looks: "#efede6" },
-  { name: "aluminium", word: /alumin|silver|bare|natural/i, looks: "#c6cace" },
-  { name: "opal", word: /opal|milk|frosted|clear/i, looks: "#f3efe4" },
-  { name: "green", word: /green/i, looks: "#3f5a4a" },
-  { name: "blue", word: /blue/i, looks: "#2f4a63" },
+type ColourName = keyof typeof LOOKS;
+
+const LOOKS = {
+  black: "#23262a",
+  white: "#efede6",
+  aluminium: "#c6cace",
+  opal: "#f3efe4",
+  green: "#3f5a4a",
+  blue: "#2f4a63",
+} as const;
+
+const WORDS: readonly { readonly name: ColourName; readonly word: RegExp }[] = [
+  { name: "black", word: /black|anthracite/i },
+  { name: "white", word: /white|cream|ivory/i },
+  { name: "aluminium", word: /alumin|silver|bare|natural/i },
+  { name: "opal", word: /opal|milk|frosted|clear/i },
+  { name: "green", word: /green/i },
+  { name: "blue", word: /blue/i },
 ];
 
 /** By the first of its words that is known: "black anodised aluminium" is black. null where none is. */
-export const namedColour = (words: string): NamedColour | null =>
-  NAMED_COLOURS.map((colour) => ({ colour, at: words.search(colour.word) }))
+export const namedColour = (words: string): NamedColour | null => {
+  const [first] = WORDS.map(({ name, word }) => ({ name, at: words.search(word) }))
     .filter(({ at }) => at >= 0)
-    .toSorted((a, b) => a.at - b.at)[0]?.colour ?? null;
+    .toSorted((a, b) => a.at - b.at);
+  return first === undefined ? null : { name: first.name, looks: looksOf(first.name) };
+};
 
-export const looksOf = (name: NamedColour["name"]): string =>
-  NAMED_COLOURS.find((colour) => colour.name === name)?.looks ?? "";
+export const looksOf = (name: ColourName): string => LOOKS[name];
