@@ -106,6 +106,7 @@ test("codes whose finding a change of one number mends say so with an edit", () 
     "checks/boss-room",
     "checks/cut-outs-overlap",
     "checks/edge-distance",
+    "checks/frame-bed",
     "checks/frame-knees",
     "checks/frame-lap",
     "checks/frame-rail-fastener",
