@@ -140,7 +140,7 @@ describe("measuring", () => {
     expect(pick(lines, vector(50, 2, 1))).toBe("an edge of “face on winch”");
     expect(pick(lines, vector(50, 20, 1))).toBe("a place on the face of “face on winch”");
     expect(pick(ring(24), vector(208, 0, 10))).toBe(
-      "the axis of a round edge of “face on winch”, 16 mm across",
+      "the axis of a round edge, 16 mm across, of “face on winch”",
     );
   });
 

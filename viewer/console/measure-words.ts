@@ -18,7 +18,7 @@ export const placeWords = (place: Snapped, thing: string): string => {
     case "face":
       return `a place on the face of “${thing}”`;
     case "axis":
-      return `the axis of a round edge of “${thing}”, ${decimal(place.across, PLACES)} mm across`;
+      return `the axis of a round edge, ${decimal(place.across, PLACES)} mm across, of “${thing}”`;
     case "corner":
       return `a corner of “${thing}”`;
     case "edge":
