@@ -190,6 +190,8 @@ export interface FrontEdgeFact {
   readonly component: string;
   readonly isImportant: boolean;
   readonly distance: Mm;
+  /** What is added to it by a millimetre along the panel's rails. */
+  readonly further: number;
   readonly span: Span;
 }
 

@@ -7,7 +7,7 @@
 
 import { type Mm, mm } from "../../geometry/quantity.ts";
 import { pointIn } from "../../geometry/space/frame.ts";
-import { spaceDistance, type Vector } from "../../geometry/space/vector.ts";
+import { plus, spaceDistance, type Vector } from "../../geometry/space/vector.ts";
 import type {
   ConsoleLayout,
   PlacedPanel,
@@ -27,17 +27,23 @@ export const frontEdgeFacts = (
     const way = ways.find(({ surface }) => surface.name === surfaceName(panel));
     if (way === undefined) return [];
     const before = lengthBefore(way, ways);
-    return touchedOf(panel).map((component) => ({
-      panel: panel.name,
-      component: component.id,
-      isImportant: component.common.important,
-      distance: mm(
-        before + way.near.inward(pointIn(way.surface.frame, touchPoint(component, panel))),
-      ),
-      span: component.placeSpan,
-    }));
+    return touchedOf(panel).map((component) => {
+      const at = touchPoint(component, panel);
+      const distance = distanceAt(at, way, before);
+      return {
+        panel: panel.name,
+        component: component.id,
+        isImportant: component.common.important,
+        distance,
+        further: distanceAt(plus(at, panel.frame.y), way, before) - distance,
+        span: component.placeSpan,
+      };
+    });
   });
 };
+
+const distanceAt = (at: Vector, { near, surface }: SurfaceWay, before: Mm): Mm =>
+  mm(before + near.inward(pointIn(surface.frame, at)));
 
 const surfaceName = ({ name, place }: PlacedPanel): string =>
   place.kind === "bay" ? place.bay : name;
