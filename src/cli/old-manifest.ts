@@ -8,12 +8,18 @@ import type { PackForm } from "./made.ts";
 import { ownManifest } from "./pack-folder.ts";
 
 export const oldManifest = (place: string, as: PackForm, disk: Disk): Manifest | null =>
+  oldManifests(place, as, disk)[0] ?? null;
+
+/** Of every pack that lies there: a zip may hold several. */
+export const oldManifests = (place: string, as: PackForm, disk: Disk): readonly Manifest[] =>
   as === "folders" ? inFolder(place, disk) : inZip(place, disk);
 
-const inFolder = (place: string, disk: Disk): Manifest | null =>
-  disk.look(place) === "folder" ? ownManifest(place, disk) : null;
-
-const inZip = (place: string, disk: Disk): Manifest | null => {
-  if (!place.endsWith(".zip") || disk.look(place) !== "file") return null;
-  return [...(zipManifests(disk.read(place)) ?? new Map<string, Manifest>()).values()][0] ?? null;
+const inFolder = (place: string, disk: Disk): readonly Manifest[] => {
+  const manifest = disk.look(place) === "folder" ? ownManifest(place, disk) : null;
+  return manifest === null ? [] : [manifest];
 };
+
+const inZip = (place: string, disk: Disk): readonly Manifest[] =>
+  place.endsWith(".zip") && disk.look(place) === "file"
+    ? [...(zipManifests(disk.read(place))?.values() ?? [])]
+    : [];

@@ -9,23 +9,34 @@ import { safeName } from "../pack/file-name.ts";
 import { PACK_OF_OTHER_FORM } from "./codes.ts";
 import { attempt } from "./disk-trouble.ts";
 import type { LeftOverPack, PackForm } from "./made.ts";
-import { oldManifest } from "./old-manifest.ts";
+import { oldManifests } from "./old-manifest.ts";
 import type { Settling } from "./settle-packs.ts";
 
 /** `drafts`: all that the design has, written or not. */
 export const packsOfOtherForm = (
-  drafts: readonly Pick<PackDraft, "folder">[],
+  drafts: readonly Named[],
   settling: Settling,
 ): readonly LeftOverPack[] => {
   const places = new Map(
     drafts.flatMap((draft) => placesOf(draft, settling)).map((place) => [place.path, place]),
   );
+  const ours = new Set(drafts.flatMap((draft) => namesOf(draft, settling)));
   return [...places.values()].flatMap(({ path, form }) => {
-    const read = attempt(() => oldManifest(path, form, settling.disk));
-    const manifest = read.kind === "done" ? read.result : null;
-    return manifest === null ? [] : [{ name: basename(path), place: path, manifest }];
+    const read = attempt(() => oldManifests(path, form, settling.disk));
+    const found = read.kind === "done" ? read.result : [];
+    // Another design's pack may lie where one of this design would.
+    const manifest = found.find(({ panel }) => ours.has(panel));
+    return manifest === undefined ? [] : [{ name: basename(path), place: path, manifest }];
   });
 };
+
+type Named = Pick<PackDraft, "folder" | "name">;
+
+/** A manifest names its panel as the panel's own file does, whatever its console calls it. */
+const namesOf = ({ name }: Named, { project }: Settling): readonly string[] => [
+  name,
+  ...project.panels.filter((panel) => panel.name === name).map(({ design }) => design.name),
+];
 
 interface PackPlace {
   readonly path: string;
@@ -33,10 +44,7 @@ interface PackPlace {
 }
 
 /** Where `make` puts a pack in the forms that are not made now. */
-const placesOf = (
-  draft: Pick<PackDraft, "folder">,
-  { out, as, project }: Settling,
-): readonly PackPlace[] => {
+const placesOf = (draft: Named, { out, as, project }: Settling): readonly PackPlace[] => {
   const isConsole = project.console !== null;
   const own = safeName(project.name);
   const liesBeside = as === "one-zip" || (as === "zips" && !isConsole);

@@ -277,6 +277,17 @@ describe("what was made before in another form is told of, and left as it is:", 
     expect(stdout).toContain("its old pack in out/desk/other is left as it is");
   });
 
+  test("and not the pack of another design that lies at that place", async () => {
+    const folder = layConsole(SOUND);
+    await make(folder, ["panels/good.yaml"]);
+    const text = panelText("good").replace("name: good", "name: cellar");
+    expect(text).toContain("name: cellar");
+    writeFileSync(join(folder, "panels/good.yaml"), text);
+    await make(folder, ["panels/good.yaml", "--out", "out/good"]);
+    writeFileSync(join(folder, "panels/good.yaml"), panelText("good"));
+    expect(older(await make(folder, ["panels/good.yaml", "--zip"]))).toEqual([]);
+  });
+
   test("and not what anybody else put there", async () => {
     const folder = layConsole(SOUND);
     mkdirSync(join(folder, "out/desk/good"), { recursive: true });
