@@ -2,6 +2,7 @@
 // stand beyond the bays: its slots have wood round them, and everything still goes together.
 
 import { describe, expect, test } from "vitest";
+import type { Finding } from "../../src/diagnostics/finding.ts";
 import { withKept } from "../../src/geometry/solid/kernel.ts";
 import { thinnestWeb } from "../../src/parts/frame/webs.ts";
 import { openKernel } from "../support/kernel.ts";
@@ -100,17 +101,19 @@ test("the slots of a strip in a step lie as far in as those of any other board",
 // the bay takes 164.44 forward and 158.80 up.
 describe("beside a strip that gives way to a bay's room", () => {
   const near = (slope: number): string => (slope === 44 ? "284.44, 0, 778.8" : "295.12, 0, 766.94");
-  const sloped = (slope: number): readonly string[] =>
+  const sloped = (slope: number): readonly Finding[] =>
     framed({
       bays: [bay("low", "0, 0, 620", `, slope: ${slope}`), bay("high", `${near(slope)}`)],
-    })
-      .findings.filter(({ code }) => code === "checks/frame-left-open")
-      .map(({ message }) => message);
+    }).findings.filter(({ code }) => code === "checks/frame-left-open");
 
-  test("a gap that is wider than the sheet is thick is told of, with its width", () => {
-    expect(sloped(44)).toEqual([
-      "Beside top-1 a gap of 12.5 mm stays open, where it gives way to the panels of a bay: light and dust pass. Close it with a batten or foil.",
-    ]);
+  test("a gap that is wider than the sheet is thick is told of, with both widths and who sets the limit", () => {
+    const [found, ...others] = sloped(44);
+    expect(others).toEqual([]);
+    expect(found?.message).toBe(
+      "Beside top-1 a gap of 12.5 mm stays open, where it gives way to the panels of a bay: light and dust pass. Its end, planed to the bay's angle, closes 11.6 mm, 0.9 mm less. Close it with a batten or foil.",
+    );
+    expect([found?.measured?.value, found?.limit?.value]).toEqual([12.5, 11.6]);
+    expect(found?.source?.name).toContain("the sheet's thickness");
   });
 
   test("and a narrower one, which the strip's own end closes once it is planed, is not", () => {
