@@ -79,7 +79,7 @@ const tooLarge = (
     limit: measureMm(most),
     source: {
       kind: "practice",
-      name: "the panel's finished outline less 1 mm on both sides: a narrower web is none",
+      name: `the panel's finished outline less ${millimetres(LEAST_WEB)} on both sides: a narrower web is none`,
     },
     remedies: isEnough ? [sizeRemedy(works, facts)] : [],
   });
