@@ -6,11 +6,17 @@ import { extname, join, normalize } from "node:path";
 
 export interface StaticServer {
   readonly address: string;
-  /** Paths of the files that were given, as they were asked for. */
-  readonly served: readonly string[];
+  /** The files that were given, as they were asked for. */
+  readonly served: readonly ServedFile[];
   /** Paths that were asked for and not there. */
   readonly missing: readonly string[];
   readonly close: () => Promise<void>;
+}
+
+export interface ServedFile {
+  readonly path: string;
+  /** When it was asked for, by the machine's clock, ms. */
+  readonly asked: number;
 }
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -23,16 +29,17 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 
 export async function serveFolder(folder: string): Promise<StaticServer> {
-  const served: string[] = [];
+  const served: ServedFile[] = [];
   const missing: string[] = [];
   const server = createServer(async (request, response) => {
+    const asked = Date.now();
     const { pathname } = new URL(request.url ?? "/", "http://loopback");
     const path = normalize(pathname.endsWith("/") ? `${pathname}index.html` : pathname);
     try {
       const bytes = await readFile(join(folder, path));
       response.writeHead(200, { "content-type": TYPES[extname(path)] ?? "text/plain" });
       response.end(bytes);
-      served.push(path);
+      served.push({ path, asked });
     } catch {
       missing.push(pathname);
       response.writeHead(404).end();
