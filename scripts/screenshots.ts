@@ -35,11 +35,12 @@ async function panelRoom(page: Page): Promise<void> {
 
 /** A panel held over its neighbour: what it meets is marked, and numbered. */
 async function consoleRoom(page: Page): Promise<void> {
+  await page.setViewportSize({ width: 1200, height: 720 });
   await page.getByRole("button", { name: "Console", exact: true }).click();
   await page.getByRole("button", { name: /^Voyage recorder / }).waitFor();
   await page.getByRole("button", { name: "From the seat" }).click();
   await page.locator(".stage").focus();
-  for (let step = 0; step < 2; step += 1) await page.keyboard.press("-");
+  for (let step = 0; step < 4; step += 1) await page.keyboard.press("-");
   await page.getByRole("radio", { name: "Move panels" }).check();
   const row = page.getByRole("button", { name: /^Voyage recorder / });
   await row.click();
