@@ -7,7 +7,7 @@ import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
 import { railHoleSize } from "../../parts/frame/rail-holes.ts";
 import { isUnder } from "../limits.ts";
-import { measureMm, millimetres } from "../words.ts";
+import { atLeast, measureMm, millimetres } from "../words.ts";
 import { fastenerThrough } from "./fastener-through.ts";
 import { frameRemedy } from "./frame-remedy.ts";
 import type { FrameRule, PlanFacts } from "./frame-rule.ts";
@@ -43,16 +43,32 @@ const tooNarrow = (
   if (bay.railHoles.reach === null || fastener === null || !isUnder(hole, fastener.diameter))
     return [];
   const { id, diameter, source } = fastener;
-  const own = `${decimal(bay.railHoles.size, 3)} mm`;
+  const { value, words } = passing(bay.railHoles.size, diameter);
   return [
     finding(entry, {
-      message: `The rails of ${bay.id}: holes of ${millimetres(hole, diameter)} don't let ${id} pass, which is ${millimetres(diameter, hole)} thick, ${millimetres(diameter - hole, 0)} more. hole: ${own}, as wide as the panels' own, does.`,
+      message: `The rails of ${bay.id}: holes of ${millimetres(hole, diameter)} don't let ${id} pass, which is ${millimetres(diameter, hole)} thick, ${millimetres(diameter - hole, 0)} more. ${words}`,
       span: spanOf(design.written, "rails"),
       subjects: [bay.id],
       measured: measureMm(hole),
       limit: measureMm(diameter),
       source,
-      remedies: [frameRemedy(facts, design, { group: "rails", key: "hole", value: own })],
+      remedies: [frameRemedy(facts, design, { group: "rails", key: "hole", value })],
     }),
   ];
+};
+
+/** The panels' own hole where the fastener goes through that; a catalogue may give a mount a fastener that doesn't. */
+const passing = (
+  own: number,
+  diameter: number,
+): { readonly value: string; readonly words: string } => {
+  if (!isUnder(own, diameter)) {
+    const value = `${decimal(own, 3)} mm`;
+    return { value, words: `hole: ${value}, as wide as the panels' own, does.` };
+  }
+  const value = atLeast(diameter);
+  return {
+    value,
+    words: `hole: ${value} does; the panels' own, ${millimetres(own, diameter)}, let it pass no more than these.`,
+  };
 };
