@@ -82,3 +82,17 @@ test("a bay too short for its ribs is told how much it lacks, and a length that 
     [],
   );
 });
+
+// 24 modules are 228.6: forward begins 20 before aft ends. The way on is barred by the third, 12.8 behind it; back before aft it is
+// 208.6 and 228.6.
+test("bays that overlap by 20 mm are told 20 mm, however far one has to go to stand free of a third", () => {
+  const at = (name: string, x: number): string =>
+    `${name}: { mount: console-rail, at: [${x}, -400, 620], along: [1, 0, 0], length: 24 modules, depth: 120 mm }`;
+  const text = consoleText([at("aft", 0), at("forward", 208.6), at("third", 450)]);
+  const [found, ...others] = faultsOf(text);
+  expect(others).toEqual([]);
+  expect(found?.message).toContain("want the same place: 20 mm of it, and 0 mm can be shared.");
+  expect(found?.measured?.value).toBe(20);
+  expect(found?.remedies[0]?.title).toContain("at: [-228.6, -400, 620]");
+  expect(faultsOf(mended(text, found))).toEqual([]);
+});

@@ -18,7 +18,7 @@ import type { FrameSheet } from "../../parts/frame/planned-frame.ts";
 import { keyRemedy } from "../key-remedy.ts";
 import { neededLength } from "../needed-length.ts";
 import { lengthWords, measureMm, millimetres } from "../words.ts";
-import { bayMoveRemedy, movedBay } from "./moved-bay.ts";
+import { type BayMove, bayMoveRemedy, movedBay } from "./moved-bay.ts";
 import { partingMove } from "./parting-move.ts";
 import { raisedBays, raising } from "./raising.ts";
 
@@ -61,26 +61,36 @@ const findingOf = (fault: CarryingFault, scene: NotCarriedScene): Finding => {
   }
 };
 
-/** How much of one place they want is how far the second has to move, the shortest way that was found to part them. */
+/** What is measured is how far the two overlap along the row; the move has to stand free of all others too, and may be farther. */
 const crossingWords = (
   { bay, other }: CarryingFault & { readonly kind: "crossing" },
   scene: NotCarriedScene,
 ): Worded => {
   const { layout, sheet, texts } = scene;
   const want = `${bay.id} and ${other.id}: their ribs, ${decimal(sheet.design.ribs.web, 2)} mm below the room of the panels, want the same place`;
-  const move = partingMove({
-    bay: other,
-    farthest: bay.length + other.length,
-    works: (tried) => triedWith(movedBay(layout, other.id, tried), { bay: other }, scene).works,
-  });
-  if (move === null) return { message: `${want}. Move one of them along, or give it less depth.` };
-  const remedy = bayMoveRemedy(other, move, texts);
-  const shared = Math.abs(move.by);
+  const moveWithin = (bays: readonly BayLayout[]): BayMove | null =>
+    partingMove({
+      bay: other,
+      farthest: bays.reduce((sum, { length }) => sum + length, 0),
+      works: (tried) =>
+        triedWith(movedBay({ ...layout, bays }, other.id, tried), { bay: other }, scene).works,
+    });
+  const pair = layout.bays.filter(({ id }) => id === bay.id || id === other.id);
+  const overlap = moveWithin(pair);
+  const move = moveWithin(layout.bays);
+  const remedy = move === null ? null : bayMoveRemedy(other, move, texts);
+  const advice =
+    remedy === null
+      ? "Move one of them along, or give it less depth."
+      : `${remedy.title} parts them.`;
+  if (overlap === null)
+    return { message: `${want}. ${advice}`, remedies: remedy === null ? [] : [remedy] };
+  const shared = Math.abs(overlap.by);
   return {
-    message: `${want}: ${millimetres(shared, 0)} of it, and 0 mm can be shared. ${remedy.title} parts them.`,
+    message: `${want}: ${millimetres(shared, 0)} of it, and 0 mm can be shared. ${advice}`,
     measured: measureMm(shared),
     limit: measureMm(0),
-    remedies: [remedy],
+    remedies: remedy === null ? [] : [remedy],
   };
 };
 
