@@ -45,13 +45,15 @@ export const stockNames = (context: LayoutContext): readonly string[] => [
   ...context.catalogue.stock.keys(),
 ];
 
-export const finishOf = (context: LayoutContext, id: string): FinishDesign | null =>
+export const finishOf = (context: KnownFinishes, id: string): FinishDesign | null =>
   ownValue(context.workshop?.finishes, id) ?? context.catalogue.finishes.get(id) ?? null;
 
-export const finishNames = (context: LayoutContext): readonly string[] => [
+export const finishNames = (context: KnownFinishes): readonly string[] => [
   ...Object.keys(context.workshop?.finishes ?? {}),
   ...context.catalogue.finishes.keys(),
 ];
+
+type KnownFinishes = Pick<LayoutContext, "workshop" | "catalogue">;
 
 /** The machine that makes a layer: by the layer's id, else the workshop's default. */
 export const machineFor = (context: LayoutContext, layer: string): MachineDesign | null => {

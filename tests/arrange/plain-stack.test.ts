@@ -28,10 +28,11 @@ test("the same panel with white paint is told both ratios and a paint that works
   const white = (arranged(LIST).text ?? "").replace("black-filled", "paint-filled");
   const files = new Map([["panel.yaml", white]]);
   const { panels } = compile({ entry: "panel.yaml", files }, testLibrary());
-  const told = panels[0]?.findings.find(({ code }) => code === "checks/legend-faint")?.message;
-  expect(told).toBe(
-    "Legends filled with white stand out from aluminium by 1.4 to 1 in face; 4.5 to 1 is wanted, 3.1 more. Filled with black it is 9.2 to 1: coats: [black].",
+  const told = panels[0]?.findings.find(({ code }) => code === "checks/legend-faint");
+  expect(told?.message).toBe(
+    "Legends filled with white stand out from aluminium by 1.4 to 1 in face; 4.5 to 1 is wanted, 3.1 more. Filled with black it is 9.2 to 1: finish: black-filled.",
   );
+  expect(told?.measured?.value).toBeCloseTo(0.896 / 0.637, 2);
 });
 
 test("a builder's own finish of the usual name goes before it where it can be read", () => {
