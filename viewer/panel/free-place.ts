@@ -23,6 +23,7 @@ import type {
 import { seatedLayer } from "../../src/layout/seated-layer.ts";
 import type { Shift } from "../../src/layout/separate-moves.ts";
 import { type HandKind, separation } from "../../src/standards/separation.ts";
+import { type Cells, nearestClear } from "./nearest-clear.ts";
 
 export interface FreePlace {
   readonly shift: Shift;
@@ -43,8 +44,7 @@ export function freePlace(
   const solid = own.filter(({ kind }) => kind !== "grasp").map(({ box }) => box);
   if (solid.length === 0) return null;
   const box = solid.reduce(joinedExtent);
-  const range = rangeOf(own, layout, step);
-  const free = nearest(barredIn(range, { own, others: all, step }), range);
+  const free = nearestClear(rangeOf(own, layout, step), barredShifts(own, all, step));
   return free === null
     ? { shift: besideIt(box, layout.nominal, step), isFree: false, box }
     : { shift: { x: free.x * step, y: free.y * step }, isFree: true, box };
@@ -80,7 +80,10 @@ function piecesOf(layout: PanelLayout): readonly Piece[] {
   ];
 }
 
-/** The sheet on the rails has no openings over them. */
+/**
+ * The sheet on the rails has no openings over them. Heights that only touch don't meet, so that a rail is taken to reach into the
+ * sheet: by less than any sheet is thick, mm.
+ */
 const SEAT = 0.1;
 
 const componentPieces = ({
@@ -166,16 +169,8 @@ function apart(a: Piece, b: Piece): number | null {
   return kinds.includes("body") ? BODIES_APART : OPENINGS_APART;
 }
 
-/** Shifts in whole steps, all inclusive. */
-interface Range {
-  readonly minX: number;
-  readonly maxX: number;
-  readonly minY: number;
-  readonly maxY: number;
-}
-
-/** Those that leave everything on the sheet, openings with a rim. */
-function rangeOf(own: readonly Piece[], layout: PanelLayout, step: number): Range {
+/** The shifts, in whole steps, that leave everything on the sheet, openings with a rim. */
+function rangeOf(own: readonly Piece[], layout: PanelLayout, step: number): Cells {
   const sheet = contourExtent(layout.outline);
   const rims = own.filter(({ kind }) => kind !== "grasp");
   const room = (of: (box: Extent, sheet: Extent) => number): number =>
@@ -196,39 +191,29 @@ function rangeOf(own: readonly Piece[], layout: PanelLayout, step: number): Rang
 /** Of a step: what arithmetic may lose of a shift that fits exactly. */
 const SHARE = 1e-6;
 
-/** Of each shift in the range, row by row, how many pairs bar it. */
-function barredIn(
-  range: Range,
-  {
-    own,
-    others,
-    step,
-  }: { readonly own: readonly Piece[]; readonly others: readonly Piece[]; readonly step: number },
-): Int32Array {
-  const [across, up] = [range.maxX - range.minX + 1, range.maxY - range.minY + 1];
-  if (across < 1 || up < 1) return new Int32Array(0);
-  // Differences along both axes, one column and one row more than there are shifts; their running sums are the counts.
-  const wide = across + 1;
-  const counts = new Int32Array(wide * (up + 1));
-  const bar = (box: Extent): void => {
-    // A shift on the rectangle's own edge touches and does not overlap.
-    const minX = Math.max(0, Math.floor(box.minX / step + SHARE) + 1 - range.minX);
-    const maxX = Math.min(across - 1, Math.ceil(box.maxX / step - SHARE) - 1 - range.minX);
-    const minY = Math.max(0, Math.floor(box.minY / step + SHARE) + 1 - range.minY);
-    const maxY = Math.min(up - 1, Math.ceil(box.maxY / step - SHARE) - 1 - range.minY);
-    if (minX > maxX || minY > maxY) return;
-    counts[minY * wide + minX]! += 1;
-    counts[minY * wide + maxX + 1]! -= 1;
-    counts[(maxY + 1) * wide + minX]! -= 1;
-    counts[(maxY + 1) * wide + maxX + 1]! += 1;
-  };
-  for (const piece of own)
-    for (const other of others) {
+/** The shifts that lay one of the pieces on, or too near to, something else. */
+function barredShifts(
+  own: readonly Piece[],
+  others: readonly Piece[],
+  step: number,
+): readonly Cells[] {
+  return own.flatMap((piece) =>
+    others.flatMap((other) => {
       const gap = apart(piece, other);
-      if (gap !== null) bar(shiftsMeeting(piece.box, grownExtent(other.box, gap)));
-    }
-  return summed(counts, wide, up);
+      return gap === null
+        ? []
+        : [inside(shiftsMeeting(piece.box, grownExtent(other.box, gap)), step)];
+    }),
+  );
 }
+
+/** In whole steps. A shift on the rectangle's own edge touches and does not overlap. */
+const inside = (box: Extent, step: number): Cells => ({
+  minX: Math.floor(box.minX / step + SHARE) + 1,
+  maxX: Math.ceil(box.maxX / step - SHARE) - 1,
+  minY: Math.floor(box.minY / step + SHARE) + 1,
+  maxY: Math.ceil(box.maxY / step - SHARE) - 1,
+});
 
 /** The shifts of one box that lay it on another one. */
 const shiftsMeeting = (box: Extent, other: Extent): Extent =>
@@ -238,34 +223,6 @@ const shiftsMeeting = (box: Extent, other: Extent): Extent =>
     other.maxX - box.minX,
     other.maxY - box.minY,
   );
-
-function summed(differences: Int32Array, wide: number, up: number): Int32Array {
-  for (let at = 1; at < differences.length; at += 1)
-    if (at % wide > 0) differences[at]! += differences[at - 1]!;
-  for (let at = wide; at < differences.length; at += 1) differences[at]! += differences[at - wide]!;
-  return differences.filter((_, at) => at % wide < wide - 1 && at < wide * up);
-}
-
-/** Of two as near, the one to the right, then the lower. */
-function nearest(counts: Int32Array, range: Range): Shift | null {
-  const across = range.maxX - range.minX + 1;
-  let best: Shift | null = null;
-  let least = Number.POSITIVE_INFINITY;
-  counts.forEach((count, index) => {
-    if (count > 0) return;
-    const x = range.minX + (index % across);
-    const y = range.minY + Math.floor(index / across);
-    const far = x * x + y * y;
-    const isNearer = far < least || (far === least && best !== null && comesFirst(x, y, best));
-    if (!isNearer) return;
-    least = far;
-    best = { x, y };
-  });
-  return best;
-}
-
-const comesFirst = (x: number, y: number, than: Shift): boolean =>
-  x > than.x || (x === than.x && y < than.y);
 
 /** Between what is copied and its copy where neither is clear of all else, mm. */
 const BESIDE = 5;
