@@ -15,6 +15,7 @@ vi.stubGlobal(
 const { edit, openDesign, redo, selection, texts, undo } = await import("../../viewer/desk.ts");
 const { said } = await import("../../viewer/panel/board.ts");
 const { pickByLastStep } = await import("../../viewer/panel/picked-again.ts");
+const { take } = await import("../../viewer/panel/told-edit.ts");
 
 const FILE = "a.yaml";
 
@@ -55,6 +56,15 @@ test("a step that has picked nothing leaves the picks alone", () => {
   edit([{ file: FILE, baseHash: textHash(text), start: 0, end: 4, text: "fan" }], "rename");
   undo();
   expect(selection.value).toEqual(["pump-2"]);
+});
+
+test("a deed that changes nothing leaves the step before it what that one has picked", () => {
+  copied("pump-2");
+  const text = texts.value.get(FILE) ?? "";
+  const same = { file: FILE, baseHash: textHash(text), start: 0, end: 4, text: "pump" };
+  if (take([same], "rename pump to pump")) pickByLastStep(["lamp"]);
+  undo();
+  expect(selection.value).toEqual(["pump"]);
 });
 
 test("however a step is taken back or done again, it is said under the sheet", () => {

@@ -2,7 +2,7 @@
 
 import type { Edit } from "../../src/design/edit.ts";
 import type { TextEdit } from "../../src/diagnostics/text-edit.ts";
-import { edit } from "../desk.ts";
+import { edit, texts } from "../desk.ts";
 import { say } from "./board.ts";
 
 /** What is said while the person is asked. */
@@ -10,11 +10,13 @@ export const ASKED = "Not done yet: the file stands more than once. Choose what 
 
 /** As one step, called `what`; `words` are what is said once it is done. False where nothing has changed. */
 export function take(edits: readonly TextEdit[], what: string, words: string = what): boolean {
+  const before = texts.value;
   const outcome = edit(edits, what);
   switch (outcome.kind) {
     case "done":
       say(sentence(words));
-      return true;
+      // An edit to what is written already makes no step: whoever picks what a step has made would pick by the one before.
+      return texts.value !== before;
     case "asked":
       say(ASKED);
       return false;
