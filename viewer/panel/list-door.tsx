@@ -19,6 +19,8 @@ const mount = signal("console-rail");
 const width = signal("");
 const trouble = signal("");
 const isArranging = signal(false);
+/** By the person, here: the answer itself says no more than that nobody waits for it. */
+let isGivenUp = false;
 
 /** A few lines that show the columns. */
 const SAMPLE =
@@ -147,6 +149,8 @@ function Outcome(): JSX.Element {
   );
 }
 
+const GIVEN_UP = "Arranging the list was given up: no panel was made, and the list is as it was.";
+
 /** Less than this nobody waits for, ms. */
 const PATIENCE = 500;
 
@@ -164,11 +168,16 @@ function Arranging(): JSX.Element | null {
   return (
     <p>
       <progress aria-label="Arranging the list" />{" "}
-      <button type="button" onClick={giveUpQuestions}>
+      <button type="button" onClick={giveUp}>
         Give it up
       </button>
     </p>
   );
+}
+
+function giveUp(): void {
+  isGivenUp = true;
+  giveUpQuestions();
 }
 
 /** How the panel is held, and how wide it is where that leaves it open. */
@@ -239,6 +248,7 @@ async function arrange(): Promise<void> {
   }
   if (isArranging.value) return;
   isArranging.value = true;
+  isGivenUp = false;
   const answer = await askPanel({
     kind: "arrange",
     list: list.value,
@@ -248,7 +258,7 @@ async function arrange(): Promise<void> {
     isLit: isLit.value,
   });
   isArranging.value = false;
-  if (answer.kind === "failed") trouble.value = answer.why;
+  if (answer.kind === "failed") trouble.value = isGivenUp ? GIVEN_UP : answer.why;
   if (answer.kind !== "arranged") return;
   if (answer.text === null) {
     found.value = answer.findings;
