@@ -208,3 +208,22 @@ test("a snapshot of an earlier version of the page brings its texts back", async
   expect(texts.value.get("console.yaml")).toBe(`${TEXT}revision: B\n`);
   expect(fileNews.value?.words).toBe('Brought back "old": console.yaml');
 });
+
+const whole = crypto;
+
+test.each([
+  ["a name of its own", { randomUUID: undefined, subtle: crypto.subtle }],
+  ["a way to tell contents apart", { randomUUID: () => "1", subtle: undefined }],
+])(
+  "where the browser gives a page no %s, as on plain http from afar, why is said plainly",
+  async (_what, given) => {
+    vi.stubGlobal("crypto", given);
+    await takeSnapshot("whole");
+    vi.stubGlobal("crypto", whole);
+    expect(room("snapshots").size).toBe(0);
+    expect(fileNews.value?.words).toMatch(
+      /^"whole" was not kept: .*plain http from another machine/,
+    );
+    expect(fileNews.value?.words).not.toMatch(/randomUUID|subtle|digest|undefined/);
+  },
+);

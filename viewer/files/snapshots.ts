@@ -38,6 +38,10 @@ const allSnapshots = async (): Promise<readonly Snapshot[]> =>
 export async function takeSnapshot(name: string): Promise<void> {
   const design = store.value?.id;
   if (design === undefined) return;
+  if (!canKeep()) {
+    refuse(`"${name}" was not kept: ${FROM_AFAR}`);
+    return;
+  }
   // As it is now: keeping the files takes its time.
   const now = { when: Date.now(), texts: texts.value };
   const held = binaries.value;
@@ -53,6 +57,12 @@ export async function takeSnapshot(name: string): Promise<void> {
   }
   await findSnapshots();
 }
+
+/** A browser numbers keys and tells contents apart for pages that come over https or from its own machine, and for no others. */
+const canKeep = (): boolean => crypto.randomUUID !== undefined && crypto.subtle !== undefined;
+
+const FROM_AFAR =
+  "this page came over plain http from another machine, and a browser keeps no snapshots for such a page. Over https, or on the machine that serves it, it does.";
 
 const wordsOf = (reason: unknown): string =>
   reason instanceof Error ? reason.message : `${reason}`;
@@ -122,7 +132,10 @@ export async function removeSnapshot({ key, name }: Snapshot): Promise<void> {
   await findSnapshots();
 }
 
-/** One window at a time: none takes out a content that another is about to count on. Not on plain http from afar. */
+/**
+ * One window at a time: none takes out a content that another is about to count on. Browsers that are too old for locks do without;
+ * on plain http from afar there are none either, and nothing is kept.
+ */
 const alone = async (work: () => Promise<void>): Promise<void> => {
   if (navigator.locks === undefined) await work();
   else await navigator.locks.request("consolewright snapshots", work);
