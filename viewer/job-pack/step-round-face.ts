@@ -49,7 +49,10 @@ interface Strip {
 
 const TURN = 2 * Math.PI;
 
-/** Directions are written to twelve decimals; what is farther off is no line along the axis. */
+/**
+ * Sine squared of 3e-5 radians. Far more than rounding turns a way by: directions are written to twelve decimals, places to nine.
+ * What is farther off is no line along the axis.
+ */
 const PARALLEL = 1e-9;
 
 const isAlong = (way: Vector, { along }: StepPlacement): boolean => {
