@@ -34,6 +34,8 @@ export interface ConsoleBody {
   readonly role: ConsoleBodyRole;
   /** The panel that carries it; null for what is the console's own. */
   readonly panel: string | null;
+  /** The bay that it belongs to, as a rail or with its panel; null where it is of none. */
+  readonly bay: string | null;
   /** Component, layer, printed part, frame part or obstacle, in the user's own words. */
   readonly thing: string;
   /** What of it: "lever", "case", "plug of x", "spacer"; empty where it is the whole thing. */

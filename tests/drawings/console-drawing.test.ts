@@ -209,6 +209,7 @@ const body = (solid: Solid, frame = WORLD): ConsoleBody => ({
   id: "block",
   role: "obstacle",
   panel: null,
+  bay: null,
   thing: "block",
   what: "block",
   shape: { kind: "recipe", solid },

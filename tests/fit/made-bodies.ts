@@ -57,6 +57,7 @@ export const madeBody = (
     id,
     role: of.role ?? "rear",
     panel: of.panel === undefined ? id : of.panel,
+    bay: null,
     thing: id,
     what: "case",
     shape: { kind: "recipe", solid },

@@ -6,7 +6,6 @@ import {
   finding,
   type LimitSource,
 } from "../../diagnostics/finding.ts";
-import type { ConsoleBody } from "../../fit/console-body.ts";
 import type { KneeRoom } from "../../fit/fit-facts.ts";
 import { kneeFact } from "../../fit/operator/knees.ts";
 import type { PosedOperator } from "../../layout/console/console-layout.ts";
@@ -86,9 +85,9 @@ const higherBay = (
   facts: ConsoleFacts,
 ): MoreRoom => {
   const [over] = room.by;
-  const bay = over === undefined || side !== "height" ? undefined : bayUnder(over, facts);
+  const bay = side === "height" ? (over?.bay ?? null) : null;
   const remedies =
-    bay === undefined
+    bay === null
       ? []
       : raisedBayRemedies(bay, needs - room.has, facts, ({ layout, bodies }) => {
           const has = kneeFact(operator, layout, bodies)?.height.has ?? needs;
@@ -96,13 +95,6 @@ const higherBay = (
         });
   const [first] = remedies;
   return { advice: first === undefined ? "" : ` ${first.title} leaves it.`, remedies };
-};
-
-const bayUnder = (body: ConsoleBody, { layout }: ConsoleFacts): string | undefined => {
-  const place = layout.panels.find(({ name }) => name === body.panel)?.place;
-  return place?.kind === "bay"
-    ? place.bay
-    : layout.bays.find(({ id }) => body.thing.endsWith(` rail of ${id}`))?.id;
 };
 
 const tooLittle = (

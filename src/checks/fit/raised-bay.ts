@@ -31,24 +31,14 @@ export const raisedBayRemedies = (
   if (bay === undefined || layout.design.frame !== null) return [];
   const raise = raising([bay], by, texts);
   const up = vector(0, 0, raise.by);
-  const isRaised = ofBay(bay, layout);
+  // Its panels' own, and its rails.
+  const isRaised = (body: ConsoleBody): boolean => body.bay === id;
   const bodies = fit.bodies.map((body) => (isRaised(body) ? raisedBody(body, raise.by) : body));
   const works =
     meetsNothingNew(fit.bodies, bodies, isRaised) &&
     isWithin(bay, up, facts) &&
     suits({ layout: raisedBays(layout, [id], raise.by), bodies });
   return works ? [raise.remedy] : [];
-};
-
-/** Of its panels, and its rails. */
-const ofBay = (bay: BayLayout, { panels }: ConsoleLayout): ((body: ConsoleBody) => boolean) => {
-  const names = new Set(
-    panels.flatMap(({ name, place }) =>
-      place.kind === "bay" && place.bay === bay.id ? [name] : [],
-    ),
-  );
-  return ({ panel, role, thing }) =>
-    panel === null ? role === "rail" && thing.endsWith(` rail of ${bay.id}`) : names.has(panel);
 };
 
 const raisedBody = (body: ConsoleBody, by: number): ConsoleBody => ({

@@ -30,16 +30,19 @@ export const consoleBodies = ({
   frame,
 }: BodySources): readonly ConsoleBody[] => [
   ...layout.panels.flatMap((panel) => panelBodies(panel, printedParts.get(panel.name) ?? [])),
-  ...ownBodies(layout, frame).map((body) => stoodBody(body, { panel: null, frame: WORLD })),
+  ...ownBodies(layout, frame),
   ...obstacleBodies(layout.obstacles),
 ];
 
 const panelBodies = (
-  { name, layout, frame }: PlacedPanel,
+  { name, layout, frame, place }: PlacedPanel,
   parts: readonly PrintedPart[],
 ): readonly ConsoleBody[] =>
   keptBodies(layout, parts).map((body) =>
-    stoodBody({ ...body, id: `${name}/${body.id}` }, { panel: name, frame }),
+    stoodBody(
+      { ...body, id: `${name}/${body.id}` },
+      { panel: name, bay: place.kind === "bay" ? place.bay : null, frame },
+    ),
   );
 
 interface Kept {
@@ -71,7 +74,12 @@ const areSame = (a: readonly PrintedPart[], b: readonly PrintedPart[]): boolean 
 const ownBodies = (
   { bays, design }: ConsoleLayout,
   frame: ConsoleFrame | null,
-): readonly StandingBody[] =>
+): readonly ConsoleBody[] =>
   frame === null
-    ? bays.flatMap(railBodies)
-    : frameBodies(frame, design.frame?.written.span ?? design.written.span);
+    ? bays.flatMap((bay) => railBodies(bay).map(stoodIn(bay.id)))
+    : frameBodies(frame, design.frame?.written.span ?? design.written.span).map(stoodIn(null));
+
+const stoodIn =
+  (bay: string | null) =>
+  (body: StandingBody): ConsoleBody =>
+    stoodBody(body, { panel: null, bay, frame: WORLD });

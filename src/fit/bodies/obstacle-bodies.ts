@@ -22,5 +22,5 @@ const obstacleBody = (obstacle: ObstacleLayout, id: string): ConsoleBody => {
   const extent = shape.kind === "recipe" ? recipeExtent(shape.solid) : meshExtent(shape.mesh);
   const box = boxOut(frame, extent);
   const thing = role === "obstacle" || name.startsWith(role) ? name : `${role} ${name}`;
-  return { id, role, panel: null, thing, what: "", shape, frame, box, span };
+  return { id, role, panel: null, bay: null, thing, what: "", shape, frame, box, span };
 };

@@ -45,13 +45,14 @@ export const prismBody = (
 /** Stood in the console with what carries it: a panel's frame, or the console itself. */
 export const stoodBody = (
   body: StandingBody,
-  on: { readonly panel: string | null; readonly frame: Frame },
+  on: Pick<ConsoleBody, "panel" | "bay" | "frame">,
 ): ConsoleBody => {
   const frame = frameWithin(on.frame, body.frame);
   return {
     id: body.id,
     role: body.role,
     panel: on.panel,
+    bay: on.bay,
     thing: body.thing,
     what: body.what,
     shape: { kind: "recipe", solid: body.solid },
