@@ -1,10 +1,10 @@
-// Components added, copied, turned, taken off and set out as changes of text. What comes out is laid out by the
+// Components added, turned, taken off and set out as changes of text. What comes out is laid out by the
 // program, and every component must stand where the hand-worked place says.
 
 import { describe, expect, test } from "vitest";
 import { namer } from "../../src/arrange/unit-names.ts";
 import { source } from "../../src/design/source.ts";
-import { componentAdded, componentCopied, turned } from "../../viewer/panel/component-edits.ts";
+import { componentAdded, turned } from "../../viewer/panel/component-edits.ts";
 import { patternOf } from "../../viewer/panel/pattern-edits.ts";
 import { thingsRemoved } from "../../viewer/panel/removal-edits.ts";
 import { layoutOf, panelText } from "../layout/bench-panel.ts";
@@ -52,42 +52,6 @@ describe("added", () => {
   ])("to a panel with %s", (_name, text) => {
     const made = componentAdded(panelFrom(text), { name: "b", part: "led-5-bezel", x: 40, y: 50 });
     expect(places(changedText(text, made))).toEqual({ b: "40, 50" });
-  });
-});
-
-describe("copied", () => {
-  const block = [
-    "a:",
-    `  ${LAMP}`,
-    "  at: { right-of: b, centres: 20 mm }",
-    "  legend: ONE   # said once",
-    "# what follows",
-    `b: { ${LAMP}, at: { x: 40 mm, y: 50 mm } }`,
-  ];
-  test("in the style of the original, at a place of its own, comments left alone", () => {
-    const text = textOf(...block);
-    const next = changedText(
-      text,
-      componentCopied(panelFrom(text), "a", { name: "c", x: 80, y: 60 }),
-    );
-    expect(next).toContain(
-      "  legend: ONE   # said once\n  c:\n    part: led-5-bezel\n    at: { x: 80 mm, y: 60 mm }\n    legend: ONE\n  # what follows\n",
-    );
-    expect(places(next)).toEqual({ a: "60, 50", b: "40, 50", c: "80, 60" });
-  });
-
-  test("of a row, the whole row", () => {
-    const text = textOf(`w: { row: { ${LAMP}, count: 2, pitch: 20 mm, x: 30 mm, y: 40 mm } }`);
-    const next = changedText(
-      text,
-      componentCopied(panelFrom(text), "w", { name: "v", x: 30, y: 80 }),
-    );
-    expect(places(next)).toEqual({
-      "w.1": "30, 40",
-      "w.2": "50, 40",
-      "v.1": "30, 80",
-      "v.2": "50, 80",
-    });
   });
 });
 

@@ -39,6 +39,31 @@ function added(text: string, made: Copied): { text: string; places: Record<strin
   return { text: next, places: Object.fromEntries([...now].filter(([id]) => !before.has(id))) };
 }
 
+describe("a copy of components", () => {
+  test("in lines of its own: in the same style, comments left alone", () => {
+    const text = textOf([
+      "a:",
+      `  ${LAMP}`,
+      "  at: { right-of: b, centres: 20 mm }",
+      "  legend: ONE   # said once",
+      "# what follows",
+      `b: { ${LAMP}, at: { x: 40 mm, y: 50 mm } }`,
+    ]);
+    const { text: next, places } = added(text, copied(text, ["a"]));
+    // 40 + 20 = 60, and 40 to the right and 10 lower.
+    expect(places).toMatchObject({ "a-2": "100, 40" });
+    expect(next).toContain(
+      "  legend: ONE   # said once\n  a-2:\n    part: led-5-bezel\n    at: { x: 100 mm, y: 40 mm }\n    legend: ONE\n  # what follows\n",
+    );
+  });
+
+  test("of a row is the whole row", () => {
+    const text = textOf([`w: { row: { ${LAMP}, count: 2, pitch: 20 mm, x: 30 mm, y: 60 mm } }`]);
+    const { places } = added(text, copied(text, ["w"]));
+    expect(places).toMatchObject({ "w-2.1": "70, 50", "w-2.2": "90, 50" });
+  });
+});
+
 describe("a copy", () => {
   test("of a window, a line and a legend: words, names and comments as the author writes them", () => {
     const text = panelText({

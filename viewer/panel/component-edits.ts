@@ -1,4 +1,4 @@
-// Components put on, copied and turned as changes of the panel's text. Pure: the text in, an edit out.
+// Components put on, doubled and turned as changes of the panel's text. Pure: the text in, an edit out.
 
 import {
   contentEnd,
@@ -10,8 +10,6 @@ import {
   setKey,
 } from "../../src/design/edit.ts";
 import { lengthIn, usualUnit } from "../../src/design/length-text.ts";
-import { placePath, setFree } from "../../src/design/place-edit.ts";
-import { rewritten } from "../../src/design/rewriting.ts";
 import { type Source, spanIn } from "../../src/design/source.ts";
 import { decimal } from "../../src/geometry/number.ts";
 
@@ -46,23 +44,7 @@ export function turned(from: Source, path: Path, degrees: number): Edit {
 
 const FULL_TURN = 360;
 
-/** The entry's own lines under a new name, right below them, at a place of its own. */
-export function componentCopied(
-  from: Source,
-  entry: string,
-  as: { readonly name: string; readonly x: number; readonly y: number },
-): Edit {
-  const unit = usualUnit(from.text);
-  return rewritten(from, [
-    (now) => componentDoubled(now, entry, as.name),
-    (now) =>
-      placePath(now, as.name) === null
-        ? { kind: "refused", why: `${entry} has no place` }
-        : setFree(now, as.name, { x: lengthIn(unit, as.x), y: lengthIn(unit, as.y) }),
-  ]);
-}
-
-/** The same at the place of the first one: what must differ is changed by a further edit. */
+/** The entry's own lines under a new name, right below them. They lie at the same place: what must differ is changed by a further edit. */
 export function componentDoubled(from: Source, entry: string, name: string): Edit {
   const components = nodeAt(from, ["components"]);
   const found =
