@@ -15,6 +15,7 @@ import { arcTangent2 } from "../geometry/trigonometry.ts";
 import type { StepEntity } from "./step-instances.ts";
 import type { StepEdge, StepPlacement, StepSurface } from "./step-shape.ts";
 import type { StepLookUp } from "./step-values.ts";
+import { TURN } from "./turn.ts";
 
 export interface EdgeWritten {
   readonly number: number;
@@ -89,8 +90,6 @@ const lineOf = (
   const along = way === null ? null : directionOf(look.reference(way, 1), look);
   return through === null || along === null ? null : { through, along };
 };
-
-const TURN = 2 * Math.PI;
 
 const positive = (angle: number): number => (angle > 0 ? angle : angle + TURN);
 

@@ -6,6 +6,7 @@ import { cross, dot, minus, plus, scaled, type Vector, vector } from "../geometr
 import { arcTangent2, cosine, sine } from "../geometry/trigonometry.ts";
 import type { MeasuredBox } from "./box-readings.ts";
 import type { StepEdge, StepFace, StepPlacement, StepSolid, UsedStepEdge } from "./step-shape.ts";
+import { TURN } from "./turn.ts";
 
 export interface StepMeasures extends MeasuredBox {
   /** mm², of all faces. */
@@ -147,8 +148,6 @@ const turningPlaces = (edge: StepEdge, axis: Vector): readonly Vector[] => {
       return plus(at.origin, plus(scaled(at.right, radius * right), scaled(up, radius * over)));
     });
 };
-
-const TURN = 2 * Math.PI;
 
 const isWithin = (angle: number, start: number, sweep: number): boolean => {
   const turned = (((sweep > 0 ? angle - start : start - angle) % TURN) + TURN) % TURN;
