@@ -27,14 +27,7 @@ export const placePath = (from: Source, entry: string): Path | null => {
   return pattern === undefined ? null : [...own, pattern];
 };
 
-export const setFree = (from: Source, entry: string, place: FreePlace): Edit => {
-  const path = placePath(from, entry);
-  return path === null
-    ? { kind: "refused", why: `${entry} has no place` }
-    : setPlaceFree(from, path, place);
-};
-
-/** The same for the place at a path, whatever it belongs to. */
+/** The place at a path, whatever it belongs to, at coordinates of its own. */
 export const setPlaceFree = (from: Source, path: Path, place: FreePlace): Edit => {
   const node = nodeAt(from, path);
   if (node === null) return { kind: "refused", why: `there is no place at ${path.join(".")}` };
