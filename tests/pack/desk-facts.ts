@@ -129,5 +129,7 @@ const operatorFacts = ({
     depthAtFoot: { has: mm(600), by: [] },
     height: { has: mm(650), by: [a, b] },
   },
-  frontEdges: [{ panel: "one", component: name, isImportant: true, distance: mm(88), further: 0, span }],
+  frontEdges: [
+    { panel: "one", component: name, isImportant: true, distance: mm(88), further: 0, span },
+  ],
 });
