@@ -105,7 +105,7 @@ test("panels that overlap in part are told how far apart their holes are, and ho
   );
   expect(found?.source).toEqual({
     kind: "geometry",
-    name: "where mount.1.left of one and mount.1.left of other come",
+    name: "the places of mount.1.left of one and mount.1.left of other",
   });
   expect([found?.measured?.value, found?.limit?.value]).toEqual([2, 3.4]);
 });
