@@ -253,6 +253,18 @@ describe.each([
     expect(await page.evaluate(smallTargets)).not.toEqual([]);
     await page.close();
   });
+
+  test("drawer and section leave the sheet in sight", async () => {
+    const page = await openedAt(width, height);
+    await page.getByRole("button", { name: /Parts drawer/ }).click();
+    await page.getByLabel("Section").check();
+    await page.locator(".drawer li").first().waitFor();
+    await page.locator(".section-pane svg").waitFor();
+    const board = (await page.getByRole("application").boundingBox())!;
+    expect(board.height).toBeGreaterThan(height / 4);
+    expect(board.y + board.height).toBeLessThan(height);
+    await page.close();
+  });
 });
 
 /** Under 24 by 24 CSS pixels (WCAG 2.2, 2.5.8); numbers in the gutter have the same in the list, which the rule allows. */
