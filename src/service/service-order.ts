@@ -5,6 +5,7 @@ import { containsContour, containsPoint } from "../geometry/containment.ts";
 import type { Contour, Region } from "../geometry/contour.ts";
 import { contoursOverlap } from "../geometry/distance.ts";
 import { extentsOverlap } from "../geometry/extent.ts";
+import { isHeldByOne } from "../geometry/held-by-one.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { samePlace } from "../geometry/tolerance.ts";
 import type { LayerLayout } from "../layout/panel-layout.ts";
@@ -263,7 +264,7 @@ const isBeyond = (
 
 /** Holes first, then the middle: each says most of the time what the distance from the outline would say more slowly. */
 const meets = ({ outline, holes }: Region, { contour }: Column): boolean => {
-  if (holes.some((hole) => containsContour(hole, contour))) return false;
+  if (isHeldByOne(holes, contour)) return false;
   const isMiddleIn = contour.kind === "circle" && containsPoint(outline, contour.centre);
   return isMiddleIn || contoursOverlap(outline, contour);
 };

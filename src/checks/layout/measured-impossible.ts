@@ -63,8 +63,18 @@ const wrongSide = (part: Part, record: Part, path: string): readonly Slip[] => {
   return [{ path, measured, limit: 0, must, source: recordOf(record) }];
 };
 
-/** What a catalogue file measured has gone into the record itself. */
-const aboveNothing = (part: Part): readonly Slip[] =>
+/** What a catalogue file measured has gone into the record itself. Asked once a part: a panel has many of each. */
+const aboveNothing = (part: Part): readonly Slip[] => {
+  const known = ABOVE_NOTHING.get(part);
+  if (known !== undefined) return known;
+  const slips = slipsBelowNothing(part);
+  ABOVE_NOTHING.set(part, slips);
+  return slips;
+};
+
+const ABOVE_NOTHING = new WeakMap<Part, readonly Slip[]>();
+
+const slipsBelowNothing = (part: Part): readonly Slip[] =>
   LENGTHS.flatMap((path) => {
     const measured = fieldAt(part, path);
     return typeof measured !== "number" || measured > 0
