@@ -65,7 +65,7 @@ interface Taken {
 
 /** Taking things away only ever opens ways: the first that is free may always go. */
 const takenApart = (items: readonly ServiceItem[]): readonly Taken[] => {
-  const waiting = items.map((item): Waiting => ({ item, passed: 0 }));
+  const waiting = items.map((item): Waiting => ({ item, passed: 0, isHeld: false }));
   const gone = new Set<ServiceItem>();
   const taken: Taken[] = [];
   while (waiting.length > 0) {
@@ -84,6 +84,8 @@ interface Waiting {
   readonly item: ServiceItem;
   /** So many of all items, from the first, are gone or never were in its way: no two are held together twice. */
   passed: number;
+  /** The one that comes then holds it, as long as it is not gone. */
+  isHeld: boolean;
 }
 
 const isFree = (
@@ -102,7 +104,11 @@ const isFree = (
     );
   for (; waiting.passed < items.length; waiting.passed += 1) {
     const other = items[waiting.passed]!;
-    if (!gone.has(other) && holdsBack(other, item)) return false;
+    if (gone.has(other)) waiting.isHeld = false;
+    else {
+      waiting.isHeld ||= holdsBack(other, item);
+      if (waiting.isHeld) return false;
+    }
   }
   return true;
 };
