@@ -28,7 +28,7 @@ import { FindingMarks } from "./finding-marks.tsx";
 import { Handles } from "./handles.tsx";
 import { Guides, HeldPart, Selected } from "./overlays.tsx";
 import type { PanelPicture } from "./panel-picture.ts";
-import { pieceElement } from "./picture-pieces.tsx";
+import { Piece } from "./picture-pieces.tsx";
 import { Rulers } from "./rulers.tsx";
 import type { SheetThing } from "./sheet-things.ts";
 
@@ -152,7 +152,9 @@ function Sheet(props: {
         ))}
       {picture.pieces
         .filter(({ kind }) => isShown(kind === "component" ? ":components" : ":markings"))
-        .map(pieceElement)}
+        .map((piece) => (
+          <Piece key={`${piece.kind} ${piece.id}`} piece={piece} />
+        ))}
     </>
   );
 }

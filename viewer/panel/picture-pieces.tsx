@@ -1,26 +1,24 @@
 // The picture's pieces as elements: sheets, components and markings, each drawn again only where its data has changed. Built
 // as elements, never as markup text, so that nothing in a design can become part of the page.
 
-import type { JSX } from "preact";
+import type { Component, JSX } from "preact";
 import { DASHES, INK_COLOURS } from "../../src/export/ink-colours.ts";
 import type { PicturePiece, PictureShape } from "./panel-picture.ts";
 
-/**
- * What a reading leaves as it was is the same object, and gives the very element that is drawn already: neither its letters nor
- * its props are looked at again.
- */
-export function pieceElement(piece: PicturePiece): JSX.Element {
-  const element = elements.get(piece) ?? drawn(piece);
-  elements.set(piece, element);
-  return element;
+interface PieceProps {
+  readonly piece: PicturePiece;
 }
 
-const elements = new WeakMap<PicturePiece, JSX.Element>();
-
-function drawn({ kind, id, owner, shapes }: PicturePiece): JSX.Element {
+/**
+ * What a reading leaves as it was is the same object, and is not drawn again: its letters are not looked at. Elements are not
+ * kept for that: each holds on to the page that it was first drawn in, and with it to every reading since.
+ */
+export function Piece(this: Component<PieceProps>, { piece }: PieceProps): JSX.Element {
+  this.shouldComponentUpdate = (next) => next.piece !== this.props.piece;
+  const { kind, id, owner, shapes } = piece;
   const name = kind === "component" ? { "data-component": id } : { "data-marking": id };
   return (
-    <g key={`${kind} ${id}`} class={kind} data-owner={owner} {...name}>
+    <g class={kind} data-owner={owner} {...name}>
       <Shapes shapes={shapes} />
     </g>
   );

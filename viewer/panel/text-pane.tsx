@@ -180,13 +180,8 @@ function MarkedLine(props: {
   );
 }
 
-/** Of lines without a mark each is made once: there are hundreds, and every edit goes through them. */
-function plainLine(index: number): JSX.Element {
-  plainLines[index] ??= <li key={index}>{index + 1}</li>;
-  return plainLines[index];
-}
-
-const plainLines: JSX.Element[] = [];
+/** Not kept from drawing to drawing: an element holds on to the page that it was first drawn in. */
+const plainLine = (index: number): JSX.Element => <li key={index}>{index + 1}</li>;
 
 /** Behind the text: the lines of what is selected. */
 function Bands(props: { readonly file: string; readonly text: string }): JSX.Element {
