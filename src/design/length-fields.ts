@@ -1,5 +1,4 @@
-// Fields for lengths. A length is an exact fraction until it is rounded, once, to a nanometre,
-// so that 5 3/4 in and 146.05 mm are the same number.
+// Fields for lengths, of whatever bounds and in whatever place.
 
 import type { CodeEntry } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
@@ -8,11 +7,12 @@ import { VALUE_CODES } from "./codes-of-values.ts";
 import { type Field, mapped, type Reading, unread } from "./field.ts";
 import { lookAlike } from "./look-alikes.ts";
 import { type Bounds, bounded, numberReading, refused, schemaBounds } from "./number-reading.ts";
-import { numberText, type Rational, roundedTo } from "./number-text.ts";
+import type { Rational } from "./number-text.ts";
 import { scalarField } from "./scalar-field.ts";
 import { replacement, type Source, shortened } from "./source.ts";
 import type { ScalarNode } from "./text-node.ts";
 import type { Length } from "./written.ts";
+import { inMillimetres, type LengthUnit, lengthParts, lengthUnit } from "./written-length.ts";
 
 /** A length with the unit that it was written in; of any sign where no bounds are given. */
 export const length = (what: string, bounds: Bounds = {}): Field<Length> =>
@@ -52,8 +52,8 @@ export const lengthReading = (
   source: Source,
   { bounds, code }: LengthRules,
 ): Reading<Length> => {
-  const { figures, unit } = parts(node.text.trim());
-  const known = UNITS[unit];
+  const { figures, unit } = lengthParts(node.text.trim());
+  const known = lengthUnit(unit);
   if (known === undefined) {
     return unknownUnit(node, source, unit);
   }
@@ -73,53 +73,15 @@ const EXPECTED: Readonly<Record<string, string>> = {
   [VALUE_CODES.notAPlace.code]: "a length or a word like centre",
 };
 
-interface Unit {
-  readonly unit: Length["unit"];
-  /** Millimetres in it, as numerator and denominator. */
-  readonly mm: readonly [bigint, bigint];
-}
-
-/** Asked only for what `parts` gives, a unit of this list or one that is not known. */
-const UNITS: Readonly<Partial<Record<string, Unit>>> = Object.assign(Object.create(null), {
-  "": { unit: "mm", mm: [1n, 1n] },
-  mm: { unit: "mm", mm: [1n, 1n] },
-  cm: { unit: "cm", mm: [10n, 1n] },
-  m: { unit: "m", mm: [1000n, 1n] },
-  // The inch is 25.4 mm exactly (ISO 80000-3:2019, Annex; international yard and pound agreement of 1959).
-  in: { unit: "in", mm: [127n, 5n] },
-  '"': { unit: "in", mm: [127n, 5n] },
-});
-
-/** Splits the unit off a number; a text that is no number with a unit stays whole. */
-const parts = (text: string): { readonly figures: string; readonly unit: string } => {
-  const split =
-    text.length > LONGEST_WRITTEN ? null : /^(.*?[\d.,])\s*([a-zA-Z"'µμ%]+)$/s.exec(text);
-  const [, figures = text, unit = ""] = split ?? [];
-  return numberText(figures).kind === "number" || Object.hasOwn(UNITS, unit)
-    ? { figures, unit }
-    : { figures: text, unit: "" };
-};
-
-/** A longer text is no length; taking it apart would only cost time. */
-const LONGEST_WRITTEN = 60;
-
-/** Whole units of 1 nm in a millimetre: the one rounding of the program. */
-const NANOMETRES = 1_000_000n;
-
 /** Nothing in a console is longer than 100 m; larger numbers are slips of the decimal point. */
 const LONGEST = 100_000;
 
 const builtLength = (
   node: ScalarNode,
   value: Rational,
-  { bounds, known }: { readonly bounds: Bounds; readonly known: Unit },
+  { bounds, known }: { readonly bounds: Bounds; readonly known: LengthUnit },
 ): Reading<Length> => {
-  const exact = {
-    ...value,
-    numerator: value.numerator * known.mm[0],
-    denominator: value.denominator * known.mm[1],
-  };
-  const within = bounded(node, roundedTo(exact, NANOMETRES), {
+  const within = bounded(node, inMillimetres(value, known), {
     bounds: { least: -LONGEST, most: LONGEST, ...bounds },
     unit: " mm",
   });
@@ -142,7 +104,7 @@ const unknownUnit = (node: ScalarNode, source: Source, unit: string): Reading<ne
 };
 
 const fractionAlone = (node: ScalarNode, source: Source, value: Rational): Reading<never> => {
-  const metric = `${decimal(roundedTo(value, NANOMETRES), 6)} mm`;
+  const metric = `${decimal(inMillimetres(value, { mm: [1n, 1n] }), 6)} mm`;
   const inches = `${node.text.trim()} in`;
   return refused(node, VALUE_CODES.fractionWithoutUnit, {
     said: `${shortened(node.text)} has no unit; write ${metric} or ${inches}`,
