@@ -1,6 +1,7 @@
 // Things sorted into clusters whose bounding boxes hang together, found by sweeping along x.
 
 import { type Extent, extentGap } from "./extent.ts";
+import { joinGroups, leaderOf, ownLeaders } from "./leaders.ts";
 import { samePlace } from "./tolerance.ts";
 
 /** Each cluster, and the clusters, in the order of the things given. */
@@ -11,12 +12,12 @@ export const clustered = <Thing>(
   const boxes = things.map(boxOf);
   const order = boxes.map((_, index) => index);
   order.sort((a, b) => boxes[a]!.minX - boxes[b]!.minX || a - b);
-  const leaders = boxes.map((_, index) => index);
+  const leaders = ownLeaders(boxes.length);
   for (const [position, one] of order.entries()) {
     const reach = boxes[one]!.maxX + samePlace;
     for (const other of order.slice(position + 1)) {
       if (boxes[other]!.minX > reach) break;
-      if (extentGap(boxes[one]!, boxes[other]!) <= samePlace) join(leaders, one, other);
+      if (extentGap(boxes[one]!, boxes[other]!) <= samePlace) joinGroups(leaders, one, other);
     }
   }
   const clusters = new Map<number, Thing[]>();
@@ -27,17 +28,4 @@ export const clustered = <Thing>(
     else cluster.push(thing);
   }
   return [...clusters.values()];
-};
-
-/** The lower index leads. */
-const join = (leaders: number[], a: number, b: number): void => {
-  const leaderA = leaderOf(leaders, a);
-  const leaderB = leaderOf(leaders, b);
-  leaders[Math.max(leaderA, leaderB)] = Math.min(leaderA, leaderB);
-};
-
-const leaderOf = (leaders: readonly number[], index: number): number => {
-  let leader = index;
-  while (leaders[leader] !== leader) leader = leaders[leader]!;
-  return leader;
 };

@@ -1,6 +1,7 @@
 // Measures a read body: how its edges are used, how many shells it has and which way each faces, flat triangles, volume
 // and box. Facts only; the table says what they should be.
 
+import { joinGroups, leaderOf, ownLeaders } from "../geometry/leaders.ts";
 import { flatHeight } from "./allowance.ts";
 import type { SolidBody } from "./solid-file.ts";
 import { heightOf, sixfoldVolume, trianglePoints } from "./solid-triangle.ts";
@@ -74,11 +75,11 @@ const edgeFaults = (uses: EdgeUses): { readonly open: number; readonly crowded: 
 
 /** Triangles that hang together by their edges, whichever way they run along them. */
 const shellVolumes = (body: SolidBody, uses: EdgeUses): readonly number[] => {
-  const leaders = Array.from({ length: body.triangles.length / 3 }, (_, index) => index);
+  const leaders = ownLeaders(body.triangles.length / 3);
   for (const [edge, along] of uses.byEdge) {
     const first = along[0]! / 3;
     for (const at of [...along, ...(uses.byEdge.get(oppositeOf(edge, uses)) ?? [])])
-      leaders[leaderOf(leaders, at / 3)] = leaderOf(leaders, first);
+      joinGroups(leaders, first, at / 3);
   }
   const volumes = new Map<number, number>();
   for (let index = 0; index < leaders.length; index += 1) {
@@ -87,16 +88,6 @@ const shellVolumes = (body: SolidBody, uses: EdgeUses): readonly number[] => {
     volumes.set(leader, (volumes.get(leader) ?? 0) + six / 6);
   }
   return [...volumes.values()].sort((a, b) => Math.abs(b) - Math.abs(a));
-};
-
-/** Halves the way at each step, so that long chains are short the next time. */
-const leaderOf = (leaders: number[], of: number): number => {
-  let index = of;
-  while (leaders[index] !== index) {
-    leaders[index] = leaders[leaders[index]!]!;
-    index = leaders[index]!;
-  }
-  return index;
 };
 
 const flatTriangles = (body: SolidBody): number => {

@@ -1,6 +1,7 @@
 // Measures a solid that was read from a STEP file, exactly for its planes, cylinders and true arcs: surface, volume, box, how many
 // shells hang together, and faces that look the wrong way. Facts only; the table says what they should be.
 
+import { joinGroups, ownLeaders } from "../geometry/leaders.ts";
 import { radians } from "../geometry/quantity.ts";
 import { cross, dot, minus, plus, scaled, type Vector, vector } from "../geometry/space/vector.ts";
 import { arcTangent2, cosine, sine } from "../geometry/trigonometry.ts";
@@ -93,25 +94,15 @@ const startOf = ({ edge, isForward }: UsedStepEdge): Vector => (isForward ? edge
 const endOf = ({ edge, isForward }: UsedStepEdge): Vector => (isForward ? edge.to : edge.from);
 
 const shellCount = (faces: readonly StepFace[]): number => {
-  const leaders = faces.map((_, index) => index);
+  const leaders = ownLeaders(faces.length);
   const firstFace = new Map<StepEdge, number>();
   for (const [index, { bounds }] of faces.entries())
     for (const { edge } of bounds.flat()) {
       const first = firstFace.get(edge);
       if (first === undefined) firstFace.set(edge, index);
-      else leaders[leaderOf(leaders, index)] = leaderOf(leaders, first);
+      else joinGroups(leaders, first, index);
     }
   return leaders.filter((leader, index) => leader === index).length;
-};
-
-/** Halves the way at each step, so that long chains are short the next time. */
-const leaderOf = (leaders: number[], of: number): number => {
-  let index = of;
-  while (leaders[index] !== index) {
-    leaders[index] = leaders[leaders[index]!]!;
-    index = leaders[index]!;
-  }
-  return index;
 };
 
 const AXES = [vector(1, 0, 0), vector(0, 1, 0), vector(0, 0, 1)] as const;
