@@ -268,7 +268,7 @@ const blankingPanels = (
   const blankings = asked.requests.map((request) => {
     const blank = blankingDesign(request);
     const read = { name: blank.name, design: blank, workshop, findings: [] };
-    const panel = compilePanel(read, context);
+    const panel = judgedPanel(read, laidOut(read, context), context);
     const { print } = request.use;
     if (print === null || panel.layout === null) return { use: request.use, panel };
     const { catalogue, lettering } = context;
@@ -357,9 +357,6 @@ const begunPanel = (panel: ReadPanel, context: PanelContext, before: PanelMemory
   const finished = () => judgedPanel(panel, laid, context);
   return { key, panel: { name, design, layout: laid.layout }, finished };
 };
-
-const compilePanel = (panel: ReadPanel, context: PanelContext): PanelProject =>
-  judgedPanel(panel, laidOut(panel, context), context);
 
 const laidOut = (
   { design, workshop }: ReadPanel,
