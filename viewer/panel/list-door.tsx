@@ -1,10 +1,11 @@
 // The other door: a component list, pasted or dropped as CSV, becomes a panel text that is opened in the page.
 
-import { signal, useSignal, useSignalEffect } from "@preact/signals";
+import { signal } from "@preact/signals";
 import type { JSX, RefObject } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { askPanel, giveUpQuestions } from "../core-client.ts";
 import { openMade } from "../files/opening.ts";
+import { useTakesLong } from "../takes-long.ts";
 import { FoundLines } from "./list-found.tsx";
 import { RestOfList } from "./list-rest.tsx";
 import { found, isListOpen, list, madeOfList, restOfList, takeList } from "./list-state.ts";
@@ -151,20 +152,8 @@ function Outcome(): JSX.Element {
 
 const GIVEN_UP = "Arranging the list was given up: no panel was made, and the list is as it was.";
 
-/** Less than this nobody waits for, ms. */
-const PATIENCE = 500;
-
 function Arranging(): JSX.Element | null {
-  const isLong = useSignal(false);
-  useSignalEffect(() => {
-    isLong.value = false;
-    if (!isArranging.value) return;
-    const timer = setTimeout(() => {
-      isLong.value = true;
-    }, PATIENCE);
-    return () => clearTimeout(timer);
-  });
-  if (!isLong.value) return null;
+  if (!useTakesLong(isArranging)) return null;
   return (
     <p>
       <progress aria-label="Arranging the list" />{" "}
