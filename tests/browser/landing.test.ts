@@ -2,7 +2,10 @@
 
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
-import { benchWith, restingBox, textHas } from "../support/panel-bench.ts";
+import { benchWith, restingBox, PANEL as TWO, textHas } from "../support/panel-bench.ts";
+
+/** One of the two, by itself. */
+const PANEL = TWO.replace(/ {2}aux:.*\n/, "");
 
 let stand: PageStand;
 
@@ -80,17 +83,6 @@ test("a finding's mark goes along with what is dragged", async () => {
   expect(markTo.x - markFrom.x).toBeCloseTo(to.x - from.x, 0);
   await page.close();
 }, 60_000);
-
-const PANEL = `consolewright: 1
-kind: panel
-name: pumps
-title: Pumps
-mount: console-rail
-height: 10 modules
-stack: [{ layer: face, sheet: aluminium-2 }]
-components:
-  main: { part: toggle-6, at: { x: 40 mm, y: 50 mm }, legend: MAIN }
-`;
 
 declare global {
   interface Window {

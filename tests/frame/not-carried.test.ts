@@ -5,16 +5,7 @@ import type { Finding } from "../../src/diagnostics/finding.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { compile } from "../../src/project.ts";
 import { testLibrary } from "../support/test-library.ts";
-
-const WORKSHOP = `consolewright: 1
-kind: workshop
-name: shed
-stock:
-  ply: { material: plywood, colour: birch, light: opaque, nominal: 12 mm, measured: 11.6 mm, dated: 2026-01-31 }
-machines:
-  router: { type: router, bed: [1500, 1500], tools: [{ diameter: 3.175 mm }] }
-use: { frame: router }
-`;
+import { PLY_SHED } from "./ply-shed.ts";
 
 const consoleText = (bays: readonly string[]): string =>
   `consolewright: 1\nkind: console\nname: stand\nworkshop: shed.yaml\nbays:\n${bays.map((bay) => `  ${bay}\n`).join("")}frame: { type: side-console, sheet: ply }\n`;
@@ -25,7 +16,7 @@ const faultsOf = (text: string): readonly Finding[] =>
       entry: "console.yaml",
       files: new Map([
         ["console.yaml", text],
-        ["shed.yaml", WORKSHOP],
+        ["shed.yaml", PLY_SHED],
       ]),
       binaries: new Map(),
     },

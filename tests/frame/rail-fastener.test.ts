@@ -5,16 +5,7 @@ import type { Finding } from "../../src/diagnostics/finding.ts";
 import { mm } from "../../src/geometry/quantity.ts";
 import { compile } from "../../src/project.ts";
 import { testLibrary } from "../support/test-library.ts";
-
-const WORKSHOP = `consolewright: 1
-kind: workshop
-name: shed
-stock:
-  ply: { material: plywood, colour: birch, light: opaque, nominal: 12 mm, measured: 11.6 mm, dated: 2026-01-31 }
-machines:
-  router: { type: router, bed: [1500, 1500], tools: [{ diameter: 3.175 mm }] }
-use: { frame: router }
-`;
+import { PLY_SHED } from "./ply-shed.ts";
 
 const consoleText = (hole: string): string => `consolewright: 1
 kind: console
@@ -34,7 +25,7 @@ const foundWith = (body: number, hole: string): readonly Finding[] => {
   const thick = new Map([...hardware, ["stud-console", { ...stud, body: mm(body) }] as const]);
   const files = new Map([
     ["console.yaml", consoleText(hole)],
-    ["shed.yaml", WORKSHOP],
+    ["shed.yaml", PLY_SHED],
   ]);
   return compile(
     { entry: "console.yaml", files, binaries: new Map() },

@@ -5,17 +5,7 @@ import { expect, test } from "vitest";
 import type { Finding } from "../../src/diagnostics/finding.ts";
 import { compile } from "../../src/project.ts";
 import { testLibrary } from "../support/test-library.ts";
-
-const WORKSHOP = `consolewright: 1
-kind: workshop
-name: shed
-stock:
-  plate: { material: aluminium, colour: aluminium, nominal: 2 mm, measured: 2 mm, dated: 2026-01-31 }
-  ply: { material: plywood, colour: birch, light: opaque, nominal: 12 mm, measured: 11.6 mm, dated: 2026-01-31 }
-machines:
-  router: { type: router, bed: [1500, 1500], tools: [{ diameter: 3.175 mm }] }
-use: { frame: router }
-`;
+import { PLY_SHED } from "./ply-shed.ts";
 
 const panel = (name: string, size: string): string =>
   `consolewright: 1\nkind: panel\nname: ${name}\nworkshop: shed.yaml\n${size}\nstack: [{ layer: face, sheet: plate }]\n`;
@@ -39,7 +29,7 @@ const railHolesOf = ({
   const text = `consolewright: 1\nkind: console\nname: stand\nworkshop: shed.yaml\nbays:\n  ${bay}\nframe: ${frame}\npanels:\n${uses.join("")}`;
   const files = new Map([
     ["console.yaml", text],
-    ["shed.yaml", WORKSHOP],
+    ["shed.yaml", PLY_SHED],
     ...all.map(([name, { size }]) => [`${name}.yaml`, panel(name, size)] as const),
   ]);
   const project = compile({ entry: "console.yaml", files, binaries: new Map() }, testLibrary());

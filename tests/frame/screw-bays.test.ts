@@ -11,20 +11,10 @@ import type { ConsoleFrame, FramePart } from "../../src/parts/frame/frame-part.t
 import { compile, fitOfProject, type Project } from "../../src/project.ts";
 import { openKernel } from "../support/kernel.ts";
 import { testLibrary } from "../support/test-library.ts";
+import { PLY_SHED } from "./ply-shed.ts";
 import { blockedSteps, clashes, inRoomOf, looseSlots, piecesOf, standing } from "./put-together.ts";
 
 const kernel = await openKernel();
-
-const WORKSHOP = `consolewright: 1
-kind: workshop
-name: shed
-stock:
-  plate: { material: aluminium, colour: aluminium, nominal: 2 mm, measured: 2 mm, dated: 2026-01-31 }
-  ply: { material: plywood, colour: birch, light: opaque, nominal: 12 mm, measured: 11.6 mm, dated: 2026-01-31 }
-machines:
-  router: { type: router, bed: [1500, 1500], tools: [{ diameter: 3.175 mm }] }
-use: { frame: router }
-`;
 
 interface Sized {
   readonly mount: string;
@@ -50,7 +40,7 @@ const projectOf = ({
   const text = `consolewright: 1\nkind: console\nname: stand\nworkshop: shed.yaml\nbays:\n  ${bay}\nframe: ${frame}\npanels:\n${names.map((name) => `  - { file: ${name}.yaml, as: ${name}, bay: desk }\n`).join("")}`;
   const files = new Map([
     ["console.yaml", text],
-    ["shed.yaml", WORKSHOP],
+    ["shed.yaml", PLY_SHED],
     ...names.map((name) => [`${name}.yaml`, panelText(name, panels[name]!)] as const),
   ]);
   return compile({ entry: "console.yaml", files, binaries: new Map() }, testLibrary());

@@ -3,24 +3,18 @@
 
 import type { OpenCascadeInstance } from "replicad-opencascadejs";
 import { beforeAll, describe, expect, test } from "vitest";
-import { stepFile } from "../../src/export/step.ts";
 import type { LayeredSolid } from "../../src/geometry/solid/solid.ts";
 import { readStepFile } from "../../src/inspection/step-reader.ts";
 import { randomLayeredSolid } from "../solids/random-solids.ts";
 import { drilledPlate } from "../solids/sample-solids.ts";
 import { HAND_CYLINDER } from "../support/hand-step.ts";
 import { openStepReader, readStep } from "../support/step-reader.ts";
+import { stepTextOf } from "../support/step-text.ts";
 
 let kernel: OpenCascadeInstance;
 beforeAll(async () => {
   kernel = await openStepReader();
 });
-
-const textOf = (solid: LayeredSolid, name = "part"): string => {
-  const file = stepFile(solid, name);
-  if (file.kind === "refused") throw new Error(file.why);
-  return file.text;
-};
 
 describe("a cylinder written by hand", () => {
   test("is one valid solid of 500 pi mm³ to OpenCASCADE", () => {
@@ -51,7 +45,7 @@ describe("as many solids, faces and cylinders as OpenCASCADE finds", () => {
     ...seeds.map((seed) => [`random solid ${seed}`, randomLayeredSolid(seed)] as const),
   ];
   test.each(solids)("%s", (_name, solid) => {
-    const text = textOf(solid);
+    const text = stepTextOf(solid);
     const [theirs, ours] = [readStep(text, kernel), readStepFile(text)];
     const faces = ours.solids.flatMap((each) => each.faces);
     const cylinders = faces.filter(({ surface }) => surface.kind === "cylinder");
@@ -66,10 +60,10 @@ describe("as many solids, faces and cylinders as OpenCASCADE finds", () => {
 
 test("a name with an apostrophe, a backslash and letters beyond ASCII is read as it was given", () => {
   const name = "winch's Ø 12 \\ spacer 𝄞";
-  expect(readStepFile(textOf(drilledPlate, name)).title).toBe(name);
+  expect(readStepFile(stepTextOf(drilledPlate, name)).title).toBe(name);
 });
 
-const sound = textOf(drilledPlate);
+const sound = stepTextOf(drilledPlate);
 
 const strangersOf = (from: string | RegExp, to: string): readonly string[] => {
   const spoiled = sound.replace(from, to);
@@ -173,7 +167,7 @@ describe("the reader objects", () => {
     ],
     ["entities in entities by the hundred thousand", `ISO-10303-21;DATA;#1=${"A(".repeat(1e5)};`],
     ["a name of twenty million letters without an end", `ISO-10303-21;#1=A('${"x".repeat(2e7)}`],
-    ["half a file", textOf(drilledPlate).slice(0, 9000)],
+    ["half a file", stepTextOf(drilledPlate).slice(0, 9000)],
   ])("to %s, and does not throw", (_what, text) => {
     expect(readStepFile(text).strangers.length).toBeGreaterThan(0);
   });

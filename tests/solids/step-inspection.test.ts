@@ -3,7 +3,6 @@
 
 import type { OpenCascadeInstance } from "replicad-opencascadejs";
 import { beforeAll, describe, expect, test } from "vitest";
-import { stepFile } from "../../src/export/step.ts";
 import { extent } from "../../src/geometry/extent.ts";
 import type { LayeredSolid } from "../../src/geometry/solid/solid.ts";
 import { inspectStep, type StepInspection } from "../../src/inspection/inspect-step.ts";
@@ -15,6 +14,7 @@ import { printed, soundPart } from "../printed/printed-panel.ts";
 import { HAND_CYLINDER } from "../support/hand-step.ts";
 import { openKernel } from "../support/kernel.ts";
 import { openStepReader, readStep } from "../support/step-reader.ts";
+import { stepTextOf } from "../support/step-text.ts";
 import { randomLayeredSolid } from "./random-solids.ts";
 import { drilledPlate, plainBlock } from "./sample-solids.ts";
 
@@ -23,11 +23,7 @@ beforeAll(async () => {
   kernel = await openStepReader();
 });
 
-const textOf = (solid: LayeredSolid): string => {
-  const file = stepFile(solid, "part plate");
-  if (file.kind === "refused") throw new Error(file.why);
-  return file.text;
-};
+const textOf = (solid: LayeredSolid): string => stepTextOf(solid, "part plate");
 
 const measuresOf = (text: string): StepMeasures => {
   const [solid] = readStepFile(text).solids;

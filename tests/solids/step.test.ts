@@ -15,6 +15,7 @@ import {
   solidRegion,
 } from "../../src/geometry/solid/solid.ts";
 import { openStepReader, readStep } from "../support/step-reader.ts";
+import { stepTextOf } from "../support/step-text.ts";
 import { randomLayeredSolid } from "./random-solids.ts";
 import { drilledPlate, plainBlock } from "./sample-solids.ts";
 import { box, disc, touchingLayers } from "./touching-layers.ts";
@@ -24,14 +25,8 @@ beforeAll(async () => {
   kernel = await openStepReader();
 });
 
-const textOf = (solid: LayeredSolid): string => {
-  const file = stepFile(solid, "part");
-  if (file.kind === "refused") throw new Error(file.why);
-  return file.text;
-};
-
 function expectExact(solid: LayeredSolid): void {
-  const read = readStep(textOf(solid), kernel);
+  const read = readStep(stepTextOf(solid), kernel);
   expect(read.solids).toBe(1);
   expect(read.isValid).toBe(true);
   expect(read.looseness).toBeLessThan(1e-5);
@@ -39,7 +34,7 @@ function expectExact(solid: LayeredSolid): void {
 }
 
 test("the plate reads back as 24629.73 mm³ with eight half cylinders", () => {
-  const read = readStep(textOf(drilledPlate), kernel);
+  const read = readStep(stepTextOf(drilledPlate), kernel);
   expect(read.volume).toBeCloseTo(24629.73, 2);
   expect(read.cylinders).toBe(8);
   expect(read.faces).toBe(2 + 4 + 8);
@@ -90,7 +85,7 @@ describe("what has no STEP file is refused with its reason", () => {
 });
 
 test("the same solid gives the same text, whatever it is called", () => {
-  expect(textOf(randomLayeredSolid(5))).toBe(textOf(randomLayeredSolid(5)));
+  expect(stepTextOf(randomLayeredSolid(5))).toBe(stepTextOf(randomLayeredSolid(5)));
   const named = stepFile(drilledPlate, "winch's Ø 12 \\ spacer");
   expect(named.kind === "written" && readStep(named.text, kernel).isValid).toBe(true);
   expect(named.kind === "written" && named.text).toContain(
@@ -105,10 +100,10 @@ describe("the reader objects", () => {
     return read.isValid && read.looseness < 1e-5 && Math.abs(read.volume / volume - 1) < 1e-6;
   };
 
-  test("to nothing in a sound file", () => expect(isSound(textOf(block), 3600)).toBe(true));
+  test("to nothing in a sound file", () => expect(isSound(stepTextOf(block), 3600)).toBe(true));
 
   test("to a corner that is moved", () => {
-    const text = textOf(block);
+    const text = stepTextOf(block);
     const moved = text.replace(
       "CARTESIAN_POINT('',(40.,30.,3.))",
       "CARTESIAN_POINT('',(41.,30.,3.))",
@@ -118,19 +113,19 @@ describe("the reader objects", () => {
   });
 
   test("to a face that is left out", () => {
-    const text = textOf(block);
+    const text = stepTextOf(block);
     const less = text.replace(/CLOSED_SHELL\('',\(#\d+,/, "CLOSED_SHELL('',(");
     expect(less).not.toBe(text);
     expect(isSound(less, 3600)).toBe(false);
   });
 
   test("to a radius that is changed", () => {
-    const text = textOf(drilledPlate);
+    const text = stepTextOf(drilledPlate);
     const wide = text.replaceAll(/,3\.3\)/g, ",3.4)");
     expect(wide).not.toBe(text);
     expect(isSound(wide, recipeVolume(drilledPlate))).toBe(false);
   });
 
   test("to a file that is cut off", () =>
-    expect(() => readStep(textOf(block).slice(0, 900), kernel)).toThrow());
+    expect(() => readStep(stepTextOf(block).slice(0, 900), kernel)).toThrow());
 });

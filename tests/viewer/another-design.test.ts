@@ -1,15 +1,7 @@
 // Another design that is opened is first seen whole, in the panel's room and in the console's. Read by nobody.
 
-import { expect, test, vi } from "vitest";
-
-vi.stubGlobal(
-  "Worker",
-  class {
-    readonly postMessage = (): void => undefined;
-    readonly terminate = (): void => undefined;
-    readonly addEventListener = (): void => undefined;
-  },
-);
+import { expect, test } from "vitest";
+import "../support/still-worker.ts";
 
 const { looseStore } = await import("../../viewer/files/loose-store.ts");
 const { openStore } = await import("../../viewer/files/saving.ts");

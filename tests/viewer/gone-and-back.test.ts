@@ -1,17 +1,9 @@
 // A file that somebody deletes outside and brings back: no step takes away again what stands there. The store is the test's;
 // the design is read by nobody.
 
-import { beforeEach, expect, test, vi } from "vitest";
-import type { Following, SaveOutcome, Store } from "../../viewer/files/store.ts";
-
-vi.stubGlobal(
-  "Worker",
-  class {
-    readonly postMessage = (): void => undefined;
-    readonly terminate = (): void => undefined;
-    readonly addEventListener = (): void => undefined;
-  },
-);
+import { beforeEach, expect, test } from "vitest";
+import { benchStore } from "../support/bench-store.ts";
+import "../support/still-worker.ts";
 
 const { edit, nextRedo, nextUndo, redo, texts, undo } = await import("../../viewer/desk.ts");
 const { openStore, save } = await import("../../viewer/files/saving.ts");
@@ -22,33 +14,7 @@ const PANEL = "panel.yaml";
 const SHED = "shed.yaml";
 const TEXT = "kind: panel\n";
 const MINE = `# mine\n${TEXT}`;
-let held = new Map<string, string>();
-let following: Following | null = null;
-
-const bench: Store = {
-  id: "bench",
-  name: "bench",
-  saving: "Save",
-  load: async () => ({
-    kind: "loaded",
-    design: {
-      texts: new Map(held),
-      binaries: new Map(),
-      locked: new Map(),
-      isReadOnly: false,
-      troubles: [],
-    },
-  }),
-  save: async (changes): Promise<SaveOutcome> => {
-    for (const { file, after } of changes) held.set(file, after);
-    return { kind: "saved", how: "Saved" };
-  },
-  keepPicture: async () => ({ kind: "kept" }),
-  follow: (by) => {
-    following = by;
-    return () => undefined;
-  },
-};
+const { store, files: held, tell } = benchStore();
 
 const write = (file: string, before: string, words: string): unknown =>
   edit(
@@ -59,16 +25,15 @@ const write = (file: string, before: string, words: string): unknown =>
 const outside = async (file: string, text: string | null): Promise<void> => {
   if (text === null) held.delete(file);
   else held.set(file, text);
-  following?.changed();
+  tell();
   await expect.poll(() => texts.value.get(file) ?? null).toBe(text);
 };
 
 beforeEach(async () => {
-  held = new Map([
-    [PANEL, TEXT],
-    [SHED, "kind: workshop\n"],
-  ]);
-  await openStore(bench);
+  held.clear();
+  held.set(PANEL, TEXT);
+  held.set(SHED, "kind: workshop\n");
+  await openStore(store);
   write(PANEL, TEXT, "mine");
   await save();
 });
@@ -114,7 +79,7 @@ test("back with another text it is one change of that text", async () => {
 
 test("two that went at once come back one by one", async () => {
   held.clear();
-  following?.changed();
+  tell();
   await expect.poll(() => texts.value.size).toBe(0);
   await outside(PANEL, MINE);
   expect(nextUndo.value).toBe(`take away ${SHED}, deleted outside`);

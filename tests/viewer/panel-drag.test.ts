@@ -1,16 +1,8 @@
 // A panel moved along its rail by an edit that the person is asked about first: it is not called written.
 
-import { beforeEach, expect, test, vi } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { textHash } from "../../src/diagnostics/text-edit.ts";
-
-vi.stubGlobal(
-  "Worker",
-  class {
-    readonly postMessage = (): void => undefined;
-    readonly terminate = (): void => undefined;
-    readonly addEventListener = (): void => undefined;
-  },
-);
+import "../support/still-worker.ts";
 
 const { askBefore, openDesign, texts } = await import("../../viewer/desk.ts");
 const { drag, offer, takeOption } = await import("../../viewer/console/panel-drag.ts");

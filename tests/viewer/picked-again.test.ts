@@ -1,16 +1,8 @@
 // What is picked when a deed that picks something else is taken back and done again.
 
-import { beforeEach, expect, test, vi } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { textHash } from "../../src/diagnostics/text-edit.ts";
-
-vi.stubGlobal(
-  "Worker",
-  class {
-    readonly postMessage = (): void => undefined;
-    readonly terminate = (): void => undefined;
-    readonly addEventListener = (): void => undefined;
-  },
-);
+import "../support/still-worker.ts";
 
 const { edit, openDesign, redo, selection, texts, undo } = await import("../../viewer/desk.ts");
 const { said } = await import("../../viewer/panel/board.ts");

@@ -2,18 +2,11 @@
 // keep is the test's; the design is read by nobody.
 
 import { expect, test, vi } from "vitest";
+import "../support/still-worker.ts";
 
 const records = new Map<string, object>();
 let isFull = false;
 
-vi.stubGlobal(
-  "Worker",
-  class {
-    readonly postMessage = (): void => undefined;
-    readonly terminate = (): void => undefined;
-    readonly addEventListener = (): void => undefined;
-  },
-);
 // On plain http from afar a browser has no locks: every copy is taken for one that was left over.
 vi.stubGlobal("navigator", {});
 vi.mock("../../viewer/files/browser-keep.ts", () => ({

@@ -3,25 +3,18 @@
 
 import type { OpenCascadeInstance } from "replicad-opencascadejs";
 import { beforeAll, describe, expect, test } from "vitest";
-import { stepFile } from "../../src/export/step.ts";
-import type { LayeredSolid } from "../../src/geometry/solid/solid.ts";
 import { readStepFile } from "../../src/inspection/step-reader.ts";
 import { type DrawnStep, drawnStep } from "../../viewer/job-pack/step-triangles.ts";
 import { randomLayeredSolid } from "../solids/random-solids.ts";
 import { drilledPlate } from "../solids/sample-solids.ts";
 import { HAND_CYLINDER } from "../support/hand-step.ts";
 import { openStepReader, readStep } from "../support/step-reader.ts";
+import { stepTextOf } from "../support/step-text.ts";
 
 let kernel: OpenCascadeInstance;
 beforeAll(async () => {
   kernel = await openStepReader();
 });
-
-const textOf = (solid: LayeredSolid): string => {
-  const file = stepFile(solid, "part");
-  if (file.kind === "refused") throw new Error(file.why);
-  return file.text;
-};
 
 const drawnOf = (text: string): DrawnStep => {
   const [solid, ...others] = readStepFile(text).solids;
@@ -52,7 +45,7 @@ test("a cylinder of whole circles closes round 500 pi mm³ less what its chords 
 });
 
 test("the drilled plate closes round its volume, its holes by chords", () => {
-  const drawn = drawnOf(textOf(drilledPlate));
+  const drawn = drawnOf(stepTextOf(drilledPlate));
   expect(drawn.undrawn).toBe(0);
   const holes = 4 * Math.PI * 3.3 * 3.3 * CHORDED;
   expect(volumeOf(drawn)).toBeCloseTo(3 * (146.05 * 57.15 - holes), 1);
@@ -65,7 +58,7 @@ const middleOf = (x: number, y: number): readonly [number, number] => [
 ];
 
 test("every normal within the plate's holes looks to the middle of its hole", () => {
-  const { corners, normals } = drawnOf(textOf(drilledPlate));
+  const { corners, normals } = drawnOf(stepTextOf(drilledPlate));
   let round = 0;
   for (let at = 0; at < corners.length; at += 3) {
     const [x = 0, y = 0] = corners.subarray(at, at + 2);
@@ -83,7 +76,7 @@ test("every normal within the plate's holes looks to the middle of its hole", ()
 describe("random layered solids close round the volume that OpenCASCADE measures", () => {
   const seeds = Array.from({ length: 8 }, (_, index) => 1 + index);
   test.each(seeds)("seed %d", (seed) => {
-    const text = textOf(randomLayeredSolid(seed));
+    const text = stepTextOf(randomLayeredSolid(seed));
     const drawn = drawnOf(text);
     expect(drawn.undrawn).toBe(0);
     // Chords of 5 degrees leave out or add a thousandth of a disc.
@@ -92,7 +85,7 @@ describe("random layered solids close round the volume that OpenCASCADE measures
 });
 
 test("every end of a chord of the plate's holes lies on its true circle", () => {
-  const { lines } = drawnOf(textOf(drilledPlate));
+  const { lines } = drawnOf(stepTextOf(drilledPlate));
   let onCircle = 0;
   for (let at = 0; at < lines.length; at += 3) {
     const [x = 0, y = 0] = lines.subarray(at, at + 2);
@@ -107,7 +100,7 @@ test("every end of a chord of the plate's holes lies on its true circle", () => 
 });
 
 test("a face whose bound is spoiled is left to its edges and counted", () => {
-  const text = textOf(drilledPlate);
+  const text = stepTextOf(drilledPlate);
   // A half cylinder's bound without its second arc: nothing says how far up it reaches.
   const [, bound] = /CYLINDRICAL_SURFACE[\s\S]*?EDGE_LOOP\('',\((#\d+,#\d+,#\d+,#\d+)\)/.exec(
     text,
