@@ -1,5 +1,7 @@
 // What a body looks made of, and at which level of its panel's stack it stands. Takes a body and its panel's layout.
 
+import type { Ink } from "../../src/drawings/drawing.ts";
+import { faceLook } from "../../src/drawings/face-look.ts";
 import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import type { LayerLayout, PanelLayout } from "../../src/layout/panel-layout.ts";
 import type { Tone } from "./console-messages.ts";
@@ -33,8 +35,8 @@ export const toneOf = (body: ConsoleBody, layout: PanelLayout | null): Tone => {
   }
 };
 
-const sheetTone = (layer: LayerLayout | undefined): Tone => {
-  if (layer?.finish != null) return "painted";
+export const sheetTone = (layer: LayerLayout | undefined): Tone => {
+  if (layer?.finish != null) return FACE_TONES.get(faceLook(layer).face) ?? "painted";
   switch (layer?.stock?.light) {
     case "clear":
       return "clear";
@@ -45,6 +47,17 @@ const sheetTone = (layer: LayerLayout | undefined): Tone => {
       return "opaque";
   }
 };
+
+/** Light faces; all others are painted dark enough for light words. */
+const FACE_TONES: ReadonlyMap<Ink, Tone> = new Map([
+  ["face-aluminium", "metal"],
+  ["face-white", "pale"],
+  ["face-opal", "pale"],
+]);
+
+/** As the panel's own picture has its words: dark on a light face. */
+export const markingTone = (carrier: LayerLayout): Tone =>
+  faceLook(carrier).legend === "legend" ? "dark-marking" : "marking";
 
 const PART_TONES: ReadonlyMap<string, Tone> = new Map([
   ["flange", "metal"],

@@ -14,7 +14,7 @@ import { type CutPlane, cutCaps } from "./cut-caps.ts";
 import { cutPlanes, facePlane } from "./cut-planes.ts";
 import type { Look } from "./look.ts";
 import type { ShownGroup, ShownLot } from "./picture-groups.ts";
-import type { Materials } from "./tone-materials.ts";
+import { isMarking, type Materials } from "./tone-materials.ts";
 
 export interface PictureCaps {
   readonly show: (groups: Iterable<ShownGroup>, look: Look) => void;
@@ -50,7 +50,7 @@ export const pictureCaps = (materials: Materials): PictureCaps => {
 };
 
 const isCut = (tone: Tone, showSweeps: boolean): boolean =>
-  tone !== "marking" && (tone !== "sweep" || showSweeps);
+  !isMarking(tone) && (tone !== "sweep" || showSweeps);
 
 const lotCaps = (shown: ShownLot, plane: Plane, materials: Materials): Group | null => {
   const { lot, mesh, holder } = shown;

@@ -7,7 +7,7 @@ import type { Mesh } from "../../src/geometry/solid/mesh.ts";
 import { prism, solidRegion } from "../../src/geometry/solid/solid.ts";
 import { type Frame, WORLD } from "../../src/geometry/space/frame.ts";
 import type { ConsoleLayout, PlacedPanel } from "../../src/layout/console/console-layout.ts";
-import { levelOf, toneOf } from "./body-tone.ts";
+import { levelOf, markingTone, toneOf } from "./body-tone.ts";
 import type { LotRange, SceneBody, SceneGroup, SceneLot, Tone } from "./console-messages.ts";
 import { addFlat, addMesh, addSolid, type GrowingLot } from "./low-mesh.ts";
 import { addStroke } from "./stroke-mesh.ts";
@@ -104,7 +104,7 @@ const markings = ({ name, layout }: PlacedPanel): readonly Piece[] =>
     return [
       {
         body: { id: `${name}/${id}`, role: "marking" as const, thing: owner, what: id },
-        tone: "marking" as const,
+        tone: markingTone(carrier),
         level: index + 1,
         add: (lot: GrowingLot) => {
           for (const region of fills) addFlat(lot, region, height);

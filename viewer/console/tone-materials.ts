@@ -24,6 +24,7 @@ const WASHES: Readonly<Record<Tone, Wash>> = {
   opal: { day: "#fbfaf4", night: "#cfcdc4", body: 0.85 },
   opaque: { day: "#c9c4b8", night: "#8b877d", body: 1 },
   painted: { day: "#3d4145", night: "#4a4f54", body: 1 },
+  pale: { day: "#efede6", night: "#c9c6bc", body: 1 },
   print: { day: "#7d8a86", night: "#5d6b67", body: 1 },
   metal: { day: "#b4b9bd", night: "#9ba2a8", body: 1 },
   case: { day: "#5a5148", night: "#6b6055", body: 1 },
@@ -36,6 +37,7 @@ const WASHES: Readonly<Record<Tone, Wash>> = {
   lamp: { day: "#e0a93c", night: "#eebb55", body: 1 },
   display: { day: "#1d3f46", night: "#123138", body: 1 },
   marking: { day: "#f3ead2", night: "#f3ead2", body: 1 },
+  "dark-marking": { day: "#111111", night: "#111111", body: 1 },
   sweep: { day: "#1f5a7a", night: "#7fc4e6", body: 0.16 },
   rail: { day: "#9aa0a5", night: "#868d93", body: 1 },
   timber: { day: "#d9bf93", night: "#97805a", body: 1 },
@@ -103,6 +105,9 @@ export const toneMaterials = (): Materials => {
 
 type Inked = MeshLambertMaterial | MeshBasicMaterial | LineBasicMaterial;
 
+/** Flat on its face, and read whatever the light. */
+export const isMarking = (tone: Tone): boolean => tone === "marking" || tone === "dark-marking";
+
 const faceMaterial = (tone: Tone, isFaded: boolean): Inked => {
   const body = WASHES[tone].body * (isFaded ? FADED.body : 1);
   const shared = {
@@ -115,7 +120,7 @@ const faceMaterial = (tone: Tone, isFaded: boolean): Inked => {
     polygonOffsetFactor: 1,
     polygonOffsetUnits: 1,
   };
-  return tone === "marking"
+  return isMarking(tone)
     ? new MeshBasicMaterial(shared)
     : new MeshLambertMaterial({ ...shared, flatShading: true });
 };
