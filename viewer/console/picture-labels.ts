@@ -2,6 +2,7 @@
 // the page, so that letters stay crisp; moved after each drawing, hidden from those who hear the page (it is said elsewhere).
 
 import { plus, scaled, type Vector } from "../../src/geometry/space/vector.ts";
+import { calledAmong } from "../panel-called.ts";
 import type { ConsoleScene } from "./console-messages.ts";
 import { floorGrid, type Grid } from "./floor-grid.ts";
 import { glided, NONE_SHOWN, type Shown } from "./gliding-names.ts";
@@ -81,7 +82,7 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
     })),
   ),
   ...panels.flatMap((panel) => {
-    const { name, title, width, height } = panel;
+    const { name, width, height } = panel;
     const frame = look.moved.get(name) ?? groups.find(({ key }) => key === name)?.frame;
     if (frame === undefined) return [];
     const lowerLeft = plus(frame.origin, scaled(frame.z, faceLift(look, panel)));
@@ -93,7 +94,7 @@ const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Lab
     return firstKept(look.cut, [onFace(0.5, 0.5), ...corners]).map((at) => ({
       key: `panel ${name}`,
       at,
-      words: title,
+      words: calledAmong(panel, panels),
       look: isChosen ? "panel chosen" : "panel",
       stands: "anywhere" as const,
       rank: isChosen ? 3 : 2,

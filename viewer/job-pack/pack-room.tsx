@@ -6,6 +6,7 @@ import { useEffect } from "preact/hooks";
 import type { PlacedFinding } from "../core-messages.ts";
 import { choosePanel, panels, pointAt, texts } from "../desk.ts";
 import { giveFile } from "../files/give-file.ts";
+import { calledAmong } from "../panel-called.ts";
 import { isBesideShown } from "./beside.ts";
 import { sizeWords } from "./file-groups.ts";
 import { FileList } from "./file-list.tsx";
@@ -103,9 +104,9 @@ function Choice(): JSX.Element {
           makeWhereNew();
         }}
       >
-        {panels.value.map(({ name, title }) => (
-          <option key={name} value={name}>
-            {title}
+        {panels.value.map((one) => (
+          <option key={one.name} value={one.name}>
+            {calledAmong(one, panels.value)}
           </option>
         ))}
         {hasConsole.value && <option value={CONSOLE}>The console itself</option>}

@@ -6,6 +6,7 @@ import type { PanelReading } from "../core-messages.ts";
 import { choosePanel, findings, panel, panels, progress, unread } from "../desk.ts";
 import { unreadWords } from "../kept-panels.ts";
 import { LayerList } from "../layer-list.tsx";
+import { calledAmong } from "../panel-called.ts";
 import { PhotoBehindDoor, PhotoButton, TakingTick } from "../photo/photo-door.tsx";
 import { behindDoor } from "./behind-door.tsx";
 import { type Extra, extras, isDrawerOpen, isSectionShown, showExtra, sight } from "./board.ts";
@@ -206,9 +207,9 @@ function PanelChoice(): JSX.Element | null {
         value={panel.value?.name ?? ""}
         onChange={(event) => choosePanel(event.currentTarget.value)}
       >
-        {panels.value.map(({ name, title }) => (
-          <option key={name} value={name}>
-            {title}
+        {panels.value.map((one) => (
+          <option key={one.name} value={one.name}>
+            {calledAmong(one, panels.value)}
           </option>
         ))}
       </select>
