@@ -51,6 +51,7 @@ export const consoleScene = (
   const kept = [{ name: "", frame: WORLD }, ...layout.panels]
     .filter(({ name }) => !fresh.has(name))
     .map(({ name, frame }): SceneGroup => ({ key: name, frame, bodies: [], lots: null }));
+  const envelope = layout.envelope === null ? null : envelopeEdges(layout.envelope);
   return {
     sent: signatures,
     scene: {
@@ -60,8 +61,8 @@ export const consoleScene = (
       bays: layout.bays.map(sceneBay),
       panels: layout.panels.map((panel) => scenePanel(layout, panel, bodies)),
       operator: layout.operator === null ? null : sceneOperator(layout.operator),
-      envelope: layout.envelope === null ? null : envelopeEdges(layout.envelope),
-      box: sceneBox(bodies),
+      envelope,
+      box: sceneBox(bodies, envelope ?? new Float32Array()),
     },
   };
 };
@@ -180,9 +181,14 @@ const addLine = (lines: number[], a: Vector, b: Vector): void => {
   lines.push(a.x, a.y, a.z, b.x, b.y, b.z);
 };
 
-const sceneBox = (bodies: readonly ConsoleBody[]): ConsoleScene["box"] => {
-  if (bodies.length === 0) return { low: vector(0, 0, 0), high: vector(1000, 1000, 1000) };
-  const box = boxRound(bodies.flatMap(({ box: each }) => boxCorners(each)));
+/** Of all that a view of the whole is to hold: bodies, and what encloses them. `lines`: two points each. */
+const sceneBox = (bodies: readonly ConsoleBody[], lines: Float32Array): ConsoleScene["box"] => {
+  const ends = Array.from({ length: lines.length / 3 }, (_, index) =>
+    vector(lines[3 * index]!, lines[3 * index + 1]!, lines[3 * index + 2]!),
+  );
+  const points = [...bodies.flatMap(({ box: each }) => boxCorners(each)), ...ends];
+  if (points.length === 0) return { low: vector(0, 0, 0), high: vector(1000, 1000, 1000) };
+  const box = boxRound(points);
   return {
     low: vector(box.minX, box.minY, box.minZ),
     high: vector(box.maxX, box.maxY, box.maxZ),
