@@ -5,7 +5,7 @@ import type { FrameDesign } from "../../design/frame-design.ts";
 import type { Remedy } from "../../diagnostics/finding.ts";
 import type { KneeRoom } from "../../fit/fit-facts.ts";
 import { decimal } from "../../geometry/number.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
+import { upToTenth } from "../../geometry/tenths.ts";
 import type { KneeRoom as DeskRoom } from "../../parts/frame/frame-part.ts";
 import { frameRemedy } from "../frame/frame-remedy.ts";
 import { isUnder } from "../limits.ts";
@@ -58,20 +58,20 @@ interface Desk {
 /** As deep at the foot as wanted: one that is written is as deep at the knee, one that nobody has written follows the desk. */
 const deeper = ({ room, needs }: WantedRoom, { frame, desk, facts }: Desk): MoreRoom => {
   const isWritten = frame.knees !== null;
-  const depth = upToTenths(desk.planned.foot + needs - room.has);
+  const depth = upToTenth(desk.planned.foot + needs - room.has);
   const knees = kneesValue({ ...desk.planned, depth });
   if (!isUnder(desk.deep, depth)) return isWritten ? withKnees(knees, frame, facts) : NONE;
-  const reach = millimetres(upToTenths(depth - desk.deep));
+  const reach = millimetres(upToTenth(depth - desk.deep));
   const then = isWritten ? `, with knees: ${knees}` : "";
   return { advice: ` Bays that reach ${reach} farther leave it${then}.`, remedies: [] };
 };
 
 /** A height that nobody has written is as much as the bays leave. */
 const higher = ({ room, needs }: WantedRoom, { frame, desk, facts }: Desk): MoreRoom => {
-  const height = upToTenths(desk.planned.height + needs - room.has);
+  const height = upToTenth(desk.planned.height + needs - room.has);
   const knees = kneesValue({ ...desk.planned, height });
   if (!isUnder(desk.high, height)) return withKnees(knees, frame, facts);
-  const lift = millimetres(upToTenths(height - desk.high));
+  const lift = millimetres(upToTenth(height - desk.high));
   const then = frame.knees === null ? "" : `, with knees: ${knees}`;
   return { advice: ` Bays that stand ${lift} higher leave it${then}.`, remedies: [] };
 };
@@ -83,7 +83,3 @@ const withKnees = (value: string, frame: FrameDesign, facts: ConsoleFacts): More
 
 const kneesValue = ({ depth, height }: DeskRoom["planned"]): string =>
   `[${decimal(depth, 1)}, ${decimal(height, 2)}]`;
-
-/** A value that can be measured, and is enough. */
-const upToTenths = (length: number): number => Math.ceil(length * TENTHS - samePlace) / TENTHS;
-const TENTHS = 10;

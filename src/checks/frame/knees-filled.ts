@@ -3,6 +3,7 @@
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { downToTenth } from "../../geometry/tenths.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
 import { isUnder } from "../limits.ts";
@@ -62,7 +63,7 @@ const tooDeep = (
   const { depth: deep, height } = kneeRoom.planned;
   if (!isUnder(kneeRoom.deep, deep)) return [];
   const most = Math.max(0, kneeRoom.deep);
-  const written = Math.floor(most * TENTHS) / TENTHS;
+  const written = downToTenth(most);
   const value = `[${decimal(written, 1)}, ${decimal(height, 2)}]`;
   const advice =
     written > 0 ? `knees: ${value} goes in; longer bays leave more.` : "Longer bays leave more.";
@@ -78,5 +79,3 @@ const tooDeep = (
     }),
   ];
 };
-
-const TENTHS = 10;

@@ -1,6 +1,7 @@
 // The shortest way, along the axis of the console that a bay runs along most, by which it stands free of another. Takes a trial of a move; gives the move, in
 // tenths of a millimetre, or null where none within reach works.
 
+import { tenths, tenthsIn } from "../../geometry/tenths.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
 import type { BayMove } from "./moved-bay.ts";
 
@@ -14,8 +15,8 @@ export interface PartingSearch {
 export const partingMove = ({ bay, farthest, works }: PartingSearch): BayMove | null => {
   const axis = runOf(bay);
   const moves = ([1, -1] as const).flatMap((side): readonly BayMove[] => {
-    const at = (tenths: number): BayMove => ({ axis, by: (side * tenths) / TENTHS });
-    let high = Math.ceil(farthest * TENTHS);
+    const at = (count: number): BayMove => ({ axis, by: tenths(side * count) });
+    let high = tenthsIn(farthest);
     if (!works(at(high))) return [];
     let low = 0;
     while (high - low > 1) {
@@ -33,5 +34,3 @@ const runOf = ({ frame: { y: along } }: Pick<BayLayout, "frame">): BayMove["axis
   const [x, y, z] = [Math.abs(along.x), Math.abs(along.y), Math.abs(along.z)];
   return x >= y && x >= z ? 0 : y >= z ? 1 : 2;
 };
-
-const TENTHS = 10;

@@ -11,6 +11,7 @@ import {
 } from "../../diagnostics/finding.ts";
 import { inWords } from "../../diagnostics/nearest.ts";
 import { decimal } from "../../geometry/number.ts";
+import { downToTenth } from "../../geometry/tenths.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { RAIL_LIP } from "../../parts/frame/frame-practice.ts";
@@ -134,7 +135,7 @@ const ownHolesMeet = (bay: FrameBay, hole: number, limit: RailHoleLimit): Worded
       const apart = 2 * bay.halfClear;
       const none = layout.design.clearWidth === null ? "" : ", or none written";
       return {
-        message: `The rails of ${id} are to be ${millimetres(apart, clear)} apart, and the holes for their panels, ${millimetres(2 * limit.inner)} from middle to middle, want ${millimetres(clear, apart)} at most: with ${millimetres(apart - clear, 0)} more they stand in no wood. clear-width: ${decimal(Math.floor(clear * TENTHS) / TENTHS, 1)} mm does${none}.`,
+        message: `The rails of ${id} are to be ${millimetres(apart, clear)} apart, and the holes for their panels, ${millimetres(2 * limit.inner)} from middle to middle, want ${millimetres(clear, apart)} at most: with ${millimetres(apart - clear, 0)} more they stand in no wood. clear-width: ${decimal(downToTenth(clear), 1)} mm does${none}.`,
         measured: measureMm(apart),
         limit: measureMm(clear),
       };
@@ -147,5 +148,3 @@ const ownHolesMeet = (bay: FrameBay, hole: number, limit: RailHoleLimit): Worded
       };
   }
 };
-
-const TENTHS = 10;

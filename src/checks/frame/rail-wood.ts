@@ -4,6 +4,7 @@ import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { invariant } from "../../geometry/invariant.ts";
 import { decimal } from "../../geometry/number.ts";
+import { downToTenth, tenths } from "../../geometry/tenths.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { FramePart } from "../../parts/frame/frame-part.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
@@ -50,7 +51,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
   const { design } = facts.plan.sheet;
   const size = holeSize(part);
   // A hole that is smaller by twice the lack leaves the wood on either side of it.
-  const hole = Math.floor((size - 2 * (limit - web.gap)) * TENTHS) / TENTHS;
+  const hole = downToTenth(size - 2 * (limit - web.gap));
   const value = `${decimal(hole, 1)} mm`;
   const helps = hole >= leastHole(facts) - samePlace;
   return [
@@ -69,7 +70,7 @@ const thin = (part: FramePart, facts: BoardFacts): readonly Finding[] => {
 /** One number holds for every bay: what the widest fastener of any passes; some, where nothing is known of them. */
 const leastHole = (facts: BoardFacts): number =>
   Math.max(
-    1 / TENTHS,
+    tenths(1),
     ...allSections(facts.plan).flatMap(({ bays }) =>
       bays.map(({ layout }) => fastenerThrough(layout.mount, facts.catalogue)?.diameter ?? 0),
     ),
@@ -81,5 +82,3 @@ const holeSize = ({ holes }: FramePart): number => {
   invariant(hole?.contour.kind === "circle", "a rail's holes are drilled round");
   return 2 * hole.contour.radius;
 };
-
-const TENTHS = 10;

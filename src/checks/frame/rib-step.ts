@@ -3,6 +3,7 @@
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { downToTenth, tenths } from "../../geometry/tenths.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
@@ -41,7 +42,7 @@ const isLow = (step: number, least: number): boolean =>
 const tooLow = ({ id, depth, layout }: FrameBay, thickness: number, least: number): Finding => {
   const step = Math.abs(depth - thickness);
   // The next tenth that is deeper than the relief reaches.
-  const works = Math.floor((thickness + least) * TENTHS + 1 + samePlace) / TENTHS;
+  const works = downToTenth(thickness + least + tenths(1));
   return finding(entry, {
     message: `The ribs of ${id} have a step of ${millimetres(step, least)}, from the sheet's ${millimetres(thickness)} to the bay's depth of ${millimetres(depth)}; a relief of the tool takes ${millimetres(least, step)} there, ${millimetres(least - step, 0)} more. depth: ${decimal(works, 1)} mm does.`,
     span: spanOf(layout.design.written, "depth"),
@@ -51,5 +52,3 @@ const tooLow = ({ id, depth, layout }: FrameBay, thickness: number, least: numbe
     source: { kind: "geometry", name: "the relief in a corner" },
   });
 };
-
-const TENTHS = 10;

@@ -3,6 +3,7 @@
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { downToTenth } from "../../geometry/tenths.ts";
 import type { Parting } from "../../parts/frame/sections.ts";
 import type { SizedFrame } from "../../parts/frame/sized-frame.ts";
 import { isOver } from "../limits.ts";
@@ -32,7 +33,7 @@ const tooClose = (
   design: SizedFrame,
   texts: PlanFacts["texts"],
 ): Finding => {
-  const less = Math.floor((design.beyond - overlap / 2) * TENTHS) / TENTHS;
+  const less = downToTenth(design.beyond - overlap / 2);
   const value = `${decimal(less, 1)} mm`;
   const or = less >= 0 ? `, or make beyond: ${value}` : "";
   return finding(entry, {
@@ -47,6 +48,3 @@ const tooClose = (
       less >= 0 ? [frameRemedy({ texts }, design, { group: null, key: "beyond", value })] : [],
   });
 };
-
-/** `beyond` is offered in whole tenths, rounded so that the ends do part. */
-const TENTHS = 10;

@@ -2,7 +2,7 @@
 
 import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
+import { upToTenth } from "../../geometry/tenths.ts";
 import type { FramePart } from "../../parts/frame/frame-part.ts";
 import { thinnestWeb, type Web } from "../../parts/frame/webs.ts";
 import { houseLimit } from "../house-rule.ts";
@@ -62,7 +62,7 @@ const beyondThatWorks = (limit: number, lack: number, facts: BoardFacts): string
   let beyond: number = facts.plan.sheet.design.beyond;
   let lacking = lack;
   for (let turn = 0; turn < TURNS; turn += 1) {
-    beyond = Math.ceil((beyond + lacking) * TENTHS - samePlace) / TENTHS;
+    beyond = upToTenth(beyond + lacking);
     const frame = facts.withBeyond(beyond);
     if (frame === null) return null;
     const cheeks = frame.parts.filter(({ role }) => role === "cheek");
@@ -74,6 +74,5 @@ const beyondThatWorks = (limit: number, lack: number, facts: BoardFacts): string
 };
 
 const TURNS = 4;
-const TENTHS = 10;
 
 const slotWeb = (part: FramePart): Web | null => thinnestWeb(part, { from: isSlot, to: isSlot });

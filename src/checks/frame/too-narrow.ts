@@ -2,7 +2,7 @@
 
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
+import { upToTenth } from "../../geometry/tenths.ts";
 import { isUnder } from "../limits.ts";
 import { measureMm, millimetres } from "../words.ts";
 import { frameRemedy } from "./frame-remedy.ts";
@@ -24,7 +24,7 @@ export const tooNarrow: FrameRule<PlanFacts> = {
     const { width, written } = sheet.design;
     if (width === null || !isUnder(width, least)) return [];
     // Up to the next tenth, where the cheeks stand.
-    const works = millimetres(Math.ceil(least * 10 - samePlace) / 10);
+    const works = millimetres(upToTenth(least));
     return [
       finding(entry, {
         message: `The frame is to be ${millimetres(width, least)} wide between its cheeks, and its bays with rails and ribs take ${millimetres(least, width)}, ${millimetres(least - width, 0)} more. width: ${works} does.`,

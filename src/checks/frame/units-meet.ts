@@ -7,6 +7,7 @@ import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagno
 import { point } from "../../geometry/contour.ts";
 import { decimal } from "../../geometry/number.ts";
 import { dot, vector } from "../../geometry/space/vector.ts";
+import { tenths, upToTenth } from "../../geometry/tenths.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import { convexMeet } from "../../parts/frame/convex.ts";
 import type { FrameBay } from "../../parts/frame/frame-bay.ts";
@@ -83,11 +84,9 @@ const rounded = ({ unit, toward, by }: Move): Move => {
   const along = Math.abs(dot(forward, vector(toward.x, toward.y, 0)));
   const isSquare = Math.min(along, 1 - along) < samePlace;
   const isPlain = Math.min(Math.abs(toward.x), Math.abs(toward.y)) < samePlace;
-  const tenths = Math.ceil(by * TENTHS - samePlace) / TENTHS;
-  return { unit, toward, by: isSquare && isPlain ? tenths : tenths + 2 / TENTHS };
+  const round = upToTenth(by);
+  return { unit, toward, by: isSquare && isPlain ? round : round + tenths(2) };
 };
-
-const TENTHS = 10;
 
 const isFree = ({ unit, toward, by }: Move, units: readonly UnitPlan[]): boolean => {
   const moved = floorOf(unit).map((corners) =>

@@ -7,7 +7,7 @@ import { containsContour } from "../../geometry/containment.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import { decimal } from "../../geometry/number.ts";
-import { arithmeticNoise } from "../../geometry/tolerance.ts";
+import { upToTenth } from "../../geometry/tenths.ts";
 import type {
   CutOut,
   LayerLayout,
@@ -108,7 +108,4 @@ const leastLack = (
     .toSorted((a, b) => a.needs - a.has - (b.needs - b.has))[0] ?? null;
 
 /** As a builder writes it, never less than it is. */
-const atLeastTenth = (value: number): string =>
-  `${decimal(Math.ceil(value * TENTHS - arithmeticNoise * TENTHS) / TENTHS, 1)} mm`;
-
-const TENTHS = 10;
+const atLeastTenth = (value: number): string => `${decimal(upToTenth(value), 1)} mm`;

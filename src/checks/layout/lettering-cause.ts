@@ -3,6 +3,7 @@
 
 import type { Remedy, Span } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { upToTenth } from "../../geometry/tenths.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import { legendOf } from "../../layout/legend-of.ts";
 import type { PlacedMarking } from "../../layout/panel-layout.ts";
@@ -49,7 +50,7 @@ export const heightRemedy = (
   height: number,
   facts: LetteringFacts,
 ): { readonly text: string; readonly remedies: readonly Remedy[] } => {
-  const text = `${decimal(Math.ceil(height * 10 - samePlace) / 10, 1)} mm`;
+  const text = `${decimal(upToTenth(height), 1)} mm`;
   const { design } = facts.layout;
   if (cause.isOwn)
     return {

@@ -3,7 +3,7 @@
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { tightestInsideRadius } from "../../geometry/corners.ts";
 import { decimal } from "../../geometry/number.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
+import { upToTenth } from "../../geometry/tenths.ts";
 import { isUnder } from "../limits.ts";
 import type { Rule } from "../rule.ts";
 import { measureMm, millimetres } from "../words.ts";
@@ -31,7 +31,7 @@ export const insideCorner: Rule = {
         const window = designedWindow(cutOut.owner, facts.layout);
         const tightest = window === null ? null : tightestInsideRadius(cut.contour);
         if (window === null || tightest === null || !isUnder(tightest, radius)) return null;
-        const works = `${decimal(Math.ceil(radius * 10 - samePlace) / 10, 1)} mm`;
+        const works = `${decimal(upToTenth(radius), 1)} mm`;
         return finding(entry, {
           message: `${cutOut.owner}: its corners in ${one.layer.id} have a radius of ${millimetres(tightest, radius)} and the finest tool of ${machine.id} leaves ${millimetres(radius, tightest)}, ${millimetres(radius - tightest, 0)} more. corner: ${works} works.`,
           span: window.design.written.keys["corner"] ?? window.design.written.span,

@@ -2,7 +2,7 @@
 // cheeks' outlines. Everything here is a sum over bays and a sheet's thickness; shapes and joints follow from it.
 
 import type { Point } from "../../geometry/contour.ts";
-import { samePlace } from "../../geometry/tolerance.ts";
+import { downToTenth, upToTenth } from "../../geometry/tenths.ts";
 import type { Board, Span } from "./board.ts";
 import { cheekCorners } from "./cheek-corners.ts";
 import { convexMeet } from "./convex.ts";
@@ -52,12 +52,15 @@ export interface AcrossOptions {
   readonly kneeWidth: number;
 }
 
-/** As much wider to the left as to the right, so that the panels stay in the middle. */
+/**
+ * As much wider to the left as to the right, so that the panels stay in the middle. Cheeks stand at whole tenths of a millimetre, so
+ * that the boards between them are cut to lengths that can be measured.
+ */
 const widened = ({ from, to }: Span, width: number): Span => {
   const more = Math.max(0, width - (to - from)) / 2;
   return {
-    from: Math.floor((from - more) * TENTHS + samePlace) / TENTHS,
-    to: Math.ceil((to + more) * TENTHS - samePlace) / TENTHS,
+    from: downToTenth(from - more),
+    to: upToTenth(to + more),
   };
 };
 
@@ -79,9 +82,6 @@ export const leastAcross = (
   });
   return { from: Math.min(...places) - GAP, to: Math.max(...places) + GAP };
 };
-
-/** Cheeks stand at whole tenths of a millimetre, so that the boards between them are cut to lengths that can be measured. */
-const TENTHS = 10;
 
 export const framePlan = (bays: readonly FrameBay[], options: PlanOptions): FramePlan => {
   const { design, thickness, across } = options;

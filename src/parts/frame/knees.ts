@@ -3,7 +3,7 @@
 // so that they are cut out so far, and the boards stand behind their edges. Where no depth is written, feet have more room
 // below than knees have above, as far as the desk leaves it.
 
-import { samePlace } from "../../geometry/tolerance.ts";
+import { downToTenth } from "../../geometry/tenths.ts";
 import { FOOT_ROOM, KNEE_BOX } from "../../standards/reach.ts";
 import { inBay } from "./frame-bay.ts";
 import type { KneeRoom } from "./frame-part.ts";
@@ -62,7 +62,7 @@ export const behindKnees = (knees: Knees, thickness: number): number =>
 const heightOf = (asked: KneesAsked, room: number): number =>
   asked.kind === "written"
     ? asked.height
-    : Math.max(USUAL_KNEE_HEIGHT, Math.min(asked.height, wholeTenths(room)));
+    : Math.max(USUAL_KNEE_HEIGHT, Math.min(asked.height, downToTenth(room)));
 
 interface FootScene {
   readonly begin: number;
@@ -83,13 +83,9 @@ const footOf = (
     .filter((hull) => hull.some(({ y }) => y < over + thickness + GAP))
     .map((hull) => Math.min(...hull.map(({ x }) => x)) - GAP - thickness - beyond - begin);
   const most = Math.min(KNEE_BOX.depthAtFoot, deepest, ...low);
-  const depth = begin + wholeTenths(most);
+  const depth = begin + downToTenth(most);
   // The board over the feet runs from the knees to behind the feet.
   return depth - begin - deep + thickness < SHORTEST_STRIP
     ? null
     : { back: depth + beyond, over, depth, height };
 };
-
-/** Of what nobody has written, so that it can be measured. */
-const wholeTenths = (length: number): number => Math.floor(length * TENTHS + samePlace) / TENTHS;
-const TENTHS = 10;

@@ -4,6 +4,7 @@
 import type { FrameDesign } from "../../design/frame-design.ts";
 import type { MachineDesign } from "../../design/workshop-design.ts";
 import { type Mm, mm } from "../../geometry/quantity.ts";
+import { upToTenth } from "../../geometry/tenths.ts";
 import { samePlace } from "../../geometry/tolerance.ts";
 import type { BayLayout } from "../../layout/console/console-layout.ts";
 import { widestRelief } from "./relief.ts";
@@ -29,7 +30,7 @@ const usualBeyond = ({ clearance }: FrameDesign, { thickness, machine, bays }: S
   // Over the level strip at the end of a bay that slopes the cheek stands as high as it does there over the bay: less, by the cosine.
   const level = Math.min(1, ...bays.map(({ frame }) => levelShare(frame)));
   const least = (thickness + clearance / 2 + relief) / level;
-  return mm(Math.max(USUAL, Math.ceil(least * TENTHS - samePlace) / TENTHS));
+  return mm(Math.max(USUAL, upToTenth(least)));
 };
 
 /** Cosine of a bay's slope; one steeper than 45 degrees has the strip before it as a step. */
@@ -42,5 +43,3 @@ const USUAL = 15;
 
 /** What a relief round a square corner takes beside it, of the tool's radius. */
 const BESIDE = 1 - Math.SQRT1_2;
-
-const TENTHS = 10;
