@@ -3,6 +3,7 @@
 
 import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
+import { reasonWords } from "../src/diagnostics/reason-words.ts";
 import type { PanelLayout } from "../src/layout/panel-layout.ts";
 import type { LaidPanel, Project } from "../src/project.ts";
 import { compiledTexts } from "./compiled-texts.ts";
@@ -63,12 +64,9 @@ async function answerOnConsole({ number, question }: ConsoleAsked): Promise<void
     const reply = await answers(question);
     send({ kind: "console", number, reply }, handedOver(reply));
   } catch (reason) {
-    send({ kind: "console", number, reply: { kind: "failed", why: wordsOf(reason) } });
+    send({ kind: "console", number, reply: { kind: "failed", why: reasonWords(reason) } });
   }
 }
-
-const wordsOf = (reason: unknown): string =>
-  reason instanceof Error ? reason.message : `${reason}`;
 
 async function answerTo(question: PanelQuestion): Promise<PanelAnswer> {
   const { number } = question;
@@ -78,7 +76,7 @@ async function answerTo(question: PanelQuestion): Promise<PanelAnswer> {
     const scene = { library: await openedLibrary(), projects: compiled.last(), data: shapes };
     return panelAnswer(question, scene);
   } catch (reason) {
-    return { kind: "failed", number, why: wordsOf(reason) };
+    return { kind: "failed", number, why: reasonWords(reason) };
   }
 }
 
@@ -94,7 +92,7 @@ async function replyTo({
     );
     return readingOf(number, texts, projects);
   } catch (reason) {
-    return { kind: "failed", number, why: wordsOf(reason) };
+    return { kind: "failed", number, why: reasonWords(reason) };
   }
 }
 

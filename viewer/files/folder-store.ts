@@ -3,6 +3,7 @@
 
 import { MOST_TEXT_BYTES } from "../../src/design/file-caps.ts";
 import { binariesOf } from "../../src/design/includes.ts";
+import { reasonWords } from "../../src/diagnostics/reason-words.ts";
 import { isSameBytes } from "../../src/pack/same-bytes.ts";
 import { namedBytes } from "./named-bytes.ts";
 import type {
@@ -229,6 +230,4 @@ function follow(folder: FileSystemDirectoryHandle, { changed, lost }: Following)
 const wordsOf = (reason: unknown): string =>
   reason instanceof DOMException && reason.name === "NotAllowedError"
     ? "the browser does not allow it"
-    : reason instanceof Error
-      ? reason.message
-      : `${reason}`;
+    : reasonWords(reason);

@@ -2,6 +2,7 @@
 // compared with what is on the desk, brought back as one step that undo takes back, and removed.
 
 import { signal } from "@preact/signals";
+import { reasonWords } from "../../src/diagnostics/reason-words.ts";
 import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import { binaries, carryOut, texts } from "../desk.ts";
 import { locks } from "../locks.ts";
@@ -53,7 +54,7 @@ export async function takeSnapshot(name: string): Promise<void> {
       tell(`Kept as "${name}"${leftOut.length === 0 ? "" : `, without ${leftOut.join(", ")}`}`);
     });
   } catch (reason) {
-    refuse(`"${name}" was not kept: ${wordsOf(reason)}`);
+    refuse(`"${name}" was not kept: ${reasonWords(reason)}`);
   }
   await findSnapshots();
 }
@@ -63,9 +64,6 @@ const canKeep = (): boolean => crypto.randomUUID !== undefined && crypto.subtle 
 
 const FROM_AFAR =
   "this page came over plain http from another machine, and a browser keeps no snapshots for such a page. Over https, or on the machine that serves it, it does.";
-
-const wordsOf = (reason: unknown): string =>
-  reason instanceof Error ? reason.message : `${reason}`;
 
 /** Files before the snapshot: none speaks of what is not there. */
 const keptFiles = async (held: DesignBinaries): Promise<SnapshotFiles> => {
@@ -127,7 +125,7 @@ export async function removeSnapshot({ key, name }: Snapshot): Promise<void> {
       await sweepContents(heldBy(await allSnapshots()));
     });
   } catch (reason) {
-    refuse(`"${name}" was not removed: ${wordsOf(reason)}`);
+    refuse(`"${name}" was not removed: ${reasonWords(reason)}`);
   }
   await findSnapshots();
 }

@@ -1,5 +1,6 @@
 // The job pack's own worker: makes a pack in its own time, so that the page stays at hand and the work can be ended at once.
 
+import { reasonWords } from "../../src/diagnostics/reason-words.ts";
 import type { PanelMemory } from "../../src/project.ts";
 import { openedKernel, openedLibrary } from "../worker-library.ts";
 import type { PackReply, PackRequest } from "./pack-messages.ts";
@@ -23,6 +24,6 @@ async function answer({ number, want, texts, binaries }: PackRequest): Promise<v
     memory = wanted.memory;
     reply({ kind: "made", number, made: wanted.made });
   } catch (reason) {
-    reply({ kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` });
+    reply({ kind: "failed", number, why: reasonWords(reason) });
   }
 }

@@ -1,6 +1,7 @@
 // Decodes a picture and draws it straight, beside the page: tens of millions of pixels take seconds. The last picture is
 // kept, so that moving a mark does not decode it again.
 
+import { reasonWords } from "../../src/diagnostics/reason-words.ts";
 import { inverted } from "../../src/geometry/homography.ts";
 import type { StraightReply, StraightRequest } from "./photo-messages.ts";
 import { type Pixels, pixelsAMillimetre, rectified } from "./rectify.ts";
@@ -21,7 +22,7 @@ async function straight({ number, key, blob, map, box }: StraightRequest): Promi
     canvas.getContext("2d")?.putImageData(new ImageData(data, width, height), 0, 0);
     return { kind: "straight", number, blob: await canvas.convertToBlob(), box, perMm };
   } catch (reason) {
-    return { kind: "failed", number, why: reason instanceof Error ? reason.message : `${reason}` };
+    return { kind: "failed", number, why: reasonWords(reason) };
   }
 }
 

@@ -4,6 +4,7 @@
 import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { MOST_PICTURE_BYTES } from "../../design/file-caps.ts";
+import { reasonWords } from "../../diagnostics/reason-words.ts";
 import type { PageFiles } from "./page-files.ts";
 import { readBody, readBytes, readSave } from "./read-body.ts";
 import { hostsOf, METHODS, type Refusal, refuseKeyless, refuseStranger } from "./request-guard.ts";
@@ -132,7 +133,7 @@ const answer = async (
     await answerDesign({ request, response, method: head.method }, address, desk);
   } catch (error) {
     // A page that goes away in the middle of its request is no fault; anything else is told in words, and the server lives on.
-    if (!response.headersSent) send(response, 500, { kind: "refused", why: wordsOf(error) });
+    if (!response.headersSent) send(response, 500, { kind: "refused", why: reasonWords(error) });
     else response.end();
   }
 };
@@ -246,5 +247,3 @@ const HEADERS = {
   "cross-origin-opener-policy": "same-origin",
   "cache-control": "no-store",
 };
-
-const wordsOf = (error: unknown): string => (error instanceof Error ? error.message : `${error}`);
