@@ -15,6 +15,7 @@ import type {
 } from "./core-messages.ts";
 import { consolesIn, withOneConsole, withOnePanel } from "./first-files.ts";
 import { type Outside, withOutside } from "./gone-and-back.ts";
+import { beginWith, binaries, putBeside, takeStored } from "./held-binaries.ts";
 import {
   type Desk,
   EMPTY_HISTORY,
@@ -36,7 +37,6 @@ import {
   type Unread,
 } from "./kept-panels.ts";
 import { lockOn } from "./locks.ts";
-import { isSameBinaries } from "./same-binaries.ts";
 
 export type Progress =
   | { readonly kind: "empty" }
@@ -58,19 +58,18 @@ interface OpenStep {
   readonly before: DesignTexts;
 }
 
+/** The desk's own texts and binaries, whichever console of them was read. */
+type ReadOf = DesignSources;
+
 const held = signal<Desk>({ texts: new Map(), history: EMPTY_HISTORY });
 const openStep = signal<OpenStep | null>(null);
 const reading = signal<DesignReading | null>(null);
-const readTexts = signal<DesignTexts | null>(null);
-const drawnTexts = signal<DesignTexts | null>(null);
+/** What was last read, and what was last drawn; null: nothing yet. */
+const readOf = signal<ReadOf | null>(null);
+const drawnOf = signal<ReadOf | null>(null);
 const shownPanels = signal<ShownPanels>(NO_PANELS);
 const panelName = signal<string | null>(null);
 const wantedConsole = signal<string | null>(null);
-/** As they were stored. */
-let stored: DesignBinaries = new Map();
-/** Pictures that were put beside the texts and that no stored text has named yet. */
-let added: DesignBinaries = new Map();
-const heldBinaries = signal<DesignBinaries>(stored);
 const openedName = signal("");
 /** As it was wanted at the last reading: panels of another console are not kept. */
 let readConsole: string | null = null;
@@ -88,7 +87,7 @@ export const selection = signal<readonly string[]>([]);
 export const refusedStep = signal<string | null>(null);
 
 export const texts: ReadonlySignal<DesignTexts> = computed(() => held.value.texts);
-export const binaries: ReadonlySignal<DesignBinaries> = heldBinaries;
+export { binaries };
 export const history: ReadonlySignal<History> = computed(() => held.value.history);
 /** What undo would take back, in words; null where there is nothing. */
 export const nextUndo: ReadonlySignal<string | null> = computed(() =>
@@ -125,14 +124,12 @@ export const consoleFile: ReadonlySignal<string | null> = computed(() => {
   const all = consoleFiles.value;
   return wanted !== null && all.includes(wanted) ? wanted : (all[0] ?? null);
 });
-/** Whether panels, console and findings are those of the texts as they are now. */
-export const isCurrent: ReadonlySignal<boolean> = computed(
-  () => readTexts.value === held.value.texts,
-);
-/** Whether the picture is that of the texts as they are now: sooner than `isCurrent`, since it waits for no judgement. */
-export const isDrawn: ReadonlySignal<boolean> = computed(
-  () => drawnTexts.value === held.value.texts,
-);
+const isOfNow = (of: ReadOf | null): boolean =>
+  of?.texts === held.value.texts && of.binaries === binaries.value;
+/** Whether panels, console and findings are those of the texts, shapes and photographs as they are now. */
+export const isCurrent: ReadonlySignal<boolean> = computed(() => isOfNow(readOf.value));
+/** Whether the picture is that of them as they are now: sooner than `isCurrent`, since it waits for no judgement. */
+export const isDrawn: ReadonlySignal<boolean> = computed(() => isOfNow(drawnOf.value));
 
 /** Edits that belong together, in one file or in several: all or none of them, and one step unless a step is open. */
 export function edit(edits: readonly TextEdit[], what: string): EditOutcome {
@@ -211,7 +208,7 @@ export function choosePanel(name: string): void {
 export function chooseConsole(file: string): void {
   if (file === consoleFile.value) return;
   wantedConsole.value = file;
-  [readTexts.value, drawnTexts.value] = [null, null];
+  [readOf.value, drawnOf.value] = [null, null];
   panelName.value = null;
   pointedAt.value = null;
   selection.value = [];
@@ -249,13 +246,12 @@ export async function openDesign(
   const askedFor = opening;
   giveUpReadings();
   openedName.value = what;
-  stored = sources.binaries;
-  added = new Map();
-  heldBinaries.value = stored;
+  beginWith(sources.binaries);
   wantedConsole.value = null;
   openStep.value = null;
   held.value = { texts: sources.texts, history: from };
   reading.value = null;
+  [readOf.value, drawnOf.value] = [null, null];
   shownPanels.value = NO_PANELS;
   panelName.value = null;
   pointedAt.value = null;
@@ -301,23 +297,12 @@ export const binaryAt = (path: string): Uint8Array | null | undefined => binarie
 
 /** A picture that was put beside the texts. */
 export function addBinary(path: string, bytes: Uint8Array): void {
-  added = new Map([...added, [path, bytes]]);
-  holdBinaries();
+  if (putBeside(path, bytes)) readAnew();
 }
 
 /** Shapes and pictures that the stored texts name, where they have changed outside. */
 export function takeBinaries(next: DesignBinaries): void {
-  stored = next;
-  // What the store has by now is as the store has it: else a newer picture would never be seen.
-  added = new Map([...added].filter(([path]) => !next.has(path)));
-  holdBinaries();
-}
-
-function holdBinaries(): void {
-  const now = new Map([...stored, ...added]);
-  if (isSameBinaries(heldBinaries.value, now)) return;
-  heldBinaries.value = now;
-  void readAgain();
+  if (takeStored(next)) readAnew();
 }
 
 /** Whether the desk waits for the reading of its texts: for the first one, or for that of a change. */
@@ -366,6 +351,11 @@ function step(take: (desk: Desk) => Stepped): void {
 
 function show(desk: Desk): void {
   held.value = desk;
+  readAnew();
+}
+
+/** Something has changed: a reading that was given up, or that failed, is tried again. */
+function readAnew(): void {
   const { kind } = progress.value;
   if (kind === "refused" || kind === "failed")
     progress.value = { kind: "reading", what: openedName.value };
@@ -373,11 +363,11 @@ function show(desk: Desk): void {
 }
 
 async function readAgain(): Promise<void> {
-  const asked = held.value.texts;
+  const asked: ReadOf = { texts: held.value.texts, binaries: binaries.value };
   const [askedFor, wanted] = [opening, wantedConsole.value];
   // A reading of another design, or of another console of it, is no picture of this one.
   const isWanted = (): boolean => askedFor === opening && wanted === wantedConsole.value;
-  const reply = await readDesign(sourcesOf(asked), (drawn) => {
+  const reply = await readDesign(sourcesOf(asked.texts), (drawn) => {
     if (isWanted()) takeDrawn(drawn, asked);
   });
   if (reply === null || !isWanted()) return;
@@ -386,14 +376,14 @@ async function readAgain(): Promise<void> {
     return;
   }
   takeReading(reply);
-  [readTexts.value, drawnTexts.value] = [asked, asked];
+  [readOf.value, drawnOf.value] = [asked, asked];
   pointedAt.value = stillThere(pointedAt.value, reply.findings);
   // Said once: whoever shows it is not drawn again with every edit.
   if (progress.value.kind !== "shown") progress.value = { kind: "shown", what: openedName.value };
 }
 
-const takeDrawn = (drawn: readonly PanelReading[], of: DesignTexts): void =>
+const takeDrawn = (drawn: readonly PanelReading[], of: ReadOf): void =>
   batch(() => {
     shownPanels.value = panelsWithDrawn(shownPanels.value, drawn);
-    drawnTexts.value = of;
+    drawnOf.value = of;
   });

@@ -274,4 +274,31 @@ describe("a picture that was added in the page", () => {
     takeBinaries(new Map());
     expect(binaries.value.has(PATH)).toBe(false);
   });
+
+  test("is read before the page says that what it shows is current", async () => {
+    write("one", "1");
+    await reply();
+    expect([isCurrent.value, isDrawn.value, isReading.value]).toEqual([true, true, false]);
+    addBinary(PATH, mine);
+    expect([isCurrent.value, isDrawn.value, isReading.value]).toEqual([false, false, true]);
+    takeBinaries(new Map([[PATH, theirs]]));
+    // The answer is of what was there when it was asked.
+    await reply();
+    expect([isCurrent.value, isDrawn.value, isReading.value]).toEqual([false, false, true]);
+    await reply();
+    expect([isCurrent.value, isDrawn.value, isReading.value]).toEqual([true, true, false]);
+    takeBinaries(new Map([[PATH, Uint8Array.from(theirs)]]));
+    expect([isCurrent.value, asked.length]).toEqual([true, 0]);
+  });
+
+  test("is read again after a reading that was given up, which is said", async () => {
+    write("one", "1");
+    giveUpReading();
+    await settled();
+    asked.length = 0;
+    addBinary(PATH, mine);
+    expect(progress.value).toEqual({ kind: "reading", what: "pumps" });
+    await reply();
+    expect(progress.value).toEqual({ kind: "shown", what: "pumps" });
+  });
 });
