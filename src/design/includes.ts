@@ -1,8 +1,9 @@
 // Which further files a design needs. Pure: whoever may read files goes on until no new name comes up.
 
 import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
-import { nearestHint, nearestNames } from "../diagnostics/nearest.ts";
+import { nearestHint } from "../diagnostics/nearest.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
+import { nearPaths } from "./near-paths.ts";
 import { readText } from "./read-text.ts";
 import { resolveInclude } from "./resolve-include.ts";
 import { source } from "./source.ts";
@@ -88,9 +89,8 @@ export const includeCycles = (
 
 /** A finding for a named file that is not among those there are. */
 export const fileMissing = ({ path, span }: Include, there: Iterable<string>): Finding => {
-  const nearest = nearestNames(path, there);
   return finding(MEANING_CODES.fileMissing, {
-    message: `there is no file ${path}${nearestHint(nearest)}`,
+    message: `there is no file ${path}${nearestHint(nearPaths(path, there))}`,
     span,
   });
 };

@@ -33,7 +33,7 @@ export const nearestHint = (names: readonly string[]): string =>
 const LONGEST = 48;
 
 /** A part of a name that was typed whole ("toggle" for "toggle-12") is nearer than its missing letters say. */
-const typingDistance = (wanted: string, candidate: string): number => {
+export const typingDistance = (wanted: string, candidate: string): number => {
   const other = candidate.slice(0, LONGEST).toLowerCase();
   const letters = swapDistance(wanted, other);
   const holds = wanted.length >= 3 && (other.includes(wanted) || wanted.includes(other));

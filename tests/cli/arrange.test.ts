@@ -54,6 +54,15 @@ test("a workshop is named by its path from the panel", async () => {
   );
 });
 
+test("a word that is no part's name is told the nearest of the catalogue, and of parts of one's own", async () => {
+  const folder = withList("part\npush button 16mm\nbilge alarm 3\n");
+  const own = readFileSync("examples/tug-trainer/own-parts.yaml", "utf8");
+  writeFileSync(join(folder, "own.yaml"), own.replace("gauge-52-ring:", "bilge-alarm-30:"));
+  const { stderr } = await arrange(folder, "list.csv", "--catalogue", "own.yaml");
+  expect(stderr).toMatch(/`push button 16mm` is not the name .*; the nearest are push-button-16/);
+  expect(stderr).toMatch(/`bilge alarm 3` is not the name .*; the nearest are bilge-alarm-30/);
+});
+
 test("what can't be arranged is told with its line, for programs as well", async () => {
   const folder = withList("part,quantity\ntoggle-12,1\nno-such-part,2\n");
   const { code, stdout } = await arrange(folder, "list.csv", "--json");

@@ -1,4 +1,4 @@
-import { readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { type Outcome, runIn } from "./run-in.ts";
@@ -91,6 +91,27 @@ test("a file that is named otherwise than it lies in its folder is told the near
   expect(stderr).toContain(
     "there is no file wrkshop.yaml; the nearest are workshop.yaml and wrkshop-old.yaml",
   );
+});
+
+test.each([
+  ["shed/workshop.yaml", "workshop.yaml"],
+  ["wrkshop.yml", "workshop.yaml"],
+  ["shop/tools.yaml", "shops/tools.yaml"],
+])("a file that is named %s is told the near one %s, which no text names", async (wanted, near) => {
+  const folder = await begun();
+  const shed = join(folder, "winch", "workshop.yaml");
+  mkdirSync(join(folder, "winch", "shops"));
+  writeFileSync(join(folder, "winch", "shops", "tools.yaml"), readFileSync(shed));
+  changed(folder, "workshop: workshop.yaml", `workshop: ${wanted}`);
+  const { stderr } = await check(folder, "winch/panel.yaml", "--root", "winch");
+  expect(stderr).toContain(`there is no file ${wanted}; the nearest is ${near}`);
+});
+
+test("a file that is named like none in its folder is told no other", async () => {
+  const folder = await begun();
+  changed(folder, "workshop: workshop.yaml", "workshop: machines.yaml");
+  const { stderr } = await check(folder, "winch/panel.yaml");
+  expect(stderr).toMatch(/there is no file machines\.yaml(?!;)/);
 });
 
 test("a link that leads out of the root is not followed", async () => {

@@ -107,13 +107,24 @@ catalogue: parts.yaml
     expect(includeCycles(new Map([named("a", ["b", "c"]), named("b", ["c"])]))).toEqual([]);
   });
 
-  test("that are not there have near names to offer", () => {
-    const include = { path: "worksop.yaml", span: { file: "a.yaml", start: 3, end: 9 } };
-    expect(fileMissing(include, ["workshop.yaml", "a.yaml"]).message).toBe(
-      "there is no file worksop.yaml; the nearest are workshop.yaml and a.yaml",
+  const missing = (path: string, there: readonly string[]): string =>
+    fileMissing({ path, span: { file: "a.yaml", start: 3, end: 9 } }, there).message;
+
+  test("that are not there have near names to offer, and no other", () => {
+    expect(missing("worksop.yaml", ["workshop.yaml", "a.yaml", "console.yaml"])).toBe(
+      "there is no file worksop.yaml; the nearest is workshop.yaml",
     );
-    expect(fileMissing(include, ["a.yaml"]).message).toBe(
-      "there is no file worksop.yaml; the nearest is a.yaml",
+    expect(missing("worksop.yaml", ["a.yaml", "console.yaml", "my-parts.yaml"])).toBe(
+      "there is no file worksop.yaml",
+    );
+  });
+
+  test("that lie in another folder, or end otherwise, are near by their own name", () => {
+    expect(missing("panel/winch.yaml", ["panels/pumps.yaml", "panels/winch.yaml"])).toBe(
+      "there is no file panel/winch.yaml; the nearest is panels/winch.yaml",
+    );
+    expect(missing("winch.yml", ["wrench.yaml", "winch.yaml"])).toBe(
+      "there is no file winch.yml; the nearest are winch.yaml and wrench.yaml",
     );
   });
 });

@@ -48,7 +48,10 @@ export const arrange: Command = {
       import("../../arrange/arrange-list.ts"),
       import("../../design/component-list.ts"),
     ]);
-    const arranged = arrangeList(readComponentList(list, text.text), options);
+    const arranged = arrangeList(
+      readComponentList(list, text.text, [...options.catalogue.parts.keys()]),
+      options,
+    );
     const findings = [...options.findings, ...arranged.findings];
     const files = new Map([...options.files, [list, text.text]]);
     return hand(
