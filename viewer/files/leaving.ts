@@ -2,7 +2,7 @@
 // and offered when it is opened again, which is said; of anything else, as of a panel made in the page, the person is asked.
 
 import { effect, signal } from "@preact/signals";
-import { settleAll } from "../desk.ts";
+import { handsEmpty } from "../when-current.ts";
 import { isExample } from "./examples.ts";
 import { store, unsaved } from "./stored-state.ts";
 
@@ -22,7 +22,7 @@ export const leaving = signal<Leaving | null>(null);
 
 export async function leaveFor(next: string): Promise<Leave> {
   leaving.peek()?.answer(false);
-  settleAll();
+  await handsEmpty();
   const left = unsaved.value;
   const now = store.value;
   if (left.length === 0 || now === null) return { kind: "go", news: null };

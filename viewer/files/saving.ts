@@ -3,17 +3,10 @@
 
 import { effect } from "@preact/signals";
 import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
-import {
-  carryOut,
-  isStepOpen,
-  openDesign,
-  settleAll,
-  takeBinaries,
-  takeFromOutside,
-  texts,
-} from "../desk.ts";
+import { carryOut, isStepOpen, openDesign, takeBinaries, takeFromOutside, texts } from "../desk.ts";
 import { EMPTY_HISTORY, type History, type Move, type Step } from "../history.ts";
 import { locks } from "../locks.ts";
+import { handsEmpty } from "../when-current.ts";
 import { type Conflict, type Reconciled, reconcile } from "./reconcile.ts";
 import { unstopped } from "./sentence.ts";
 import type { Store, StoredDesign, TextChange } from "./store.ts";
@@ -110,7 +103,7 @@ const settle = (file: string, base: string | null): void => {
 let turn: Promise<unknown> = Promise.resolve();
 
 const inTurn = (work: () => Promise<void>): Promise<void> => {
-  const mine = turn.then(closedStep).then(settleAll).then(work);
+  const mine = turn.then(closedStep).then(handsEmpty).then(work);
   turn = mine.catch(() => undefined);
   return mine;
 };

@@ -4,6 +4,7 @@
 import { effect, type ReadonlySignal, signal } from "@preact/signals";
 import { afterPicture } from "../after-picture.ts";
 import { selection } from "../desk.ts";
+import { inLine } from "../when-current.ts";
 import { say } from "./board.ts";
 
 export type Deeds = Awaited<ReturnType<typeof fetched>>;
@@ -13,14 +14,19 @@ const room = signal<Deeds | null>(null);
 export const deeds: ReadonlySignal<Deeds | null> = room;
 let loading: Promise<Deeds> | null = null;
 
-/** At once, or as soon as they are there; where they can't be had, that is said, and `lost` is told. */
+/** At once, or as soon as they are there, in the order in which it was asked for; where they can't be had, that is said, and `lost` is told. */
 export function withDeeds(act: (deeds: Deeds) => void, lost: () => void = () => undefined): void {
   if (room.value !== null) act(room.value);
   else
-    load().then(act, () => {
-      say("Not done: what it takes could not be fetched. Try again.");
-      lost();
-    });
+    inLine(
+      load().then(
+        (loaded) => () => act(loaded),
+        () => () => {
+          say("Not done: what it takes could not be fetched. Try again.");
+          lost();
+        },
+      ),
+    );
 }
 
 function load(): Promise<Deeds> {
