@@ -10,8 +10,8 @@ import { spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { decimal } from "../geometry/number.ts";
 import { PHOTO_MISSING, PHOTO_PICTURE } from "../layout/codes.ts";
+import { pictureDamage } from "./picture-damage.ts";
 import { pictureSize } from "./picture-size.ts";
-import { pngDamage } from "./png-damage.ts";
 
 export const photoFindings = (
   { file, photo, name }: Pick<PanelDesign, "file" | "photo" | "name">,
@@ -33,7 +33,7 @@ export const photoFindings = (
     const message = `${path} can't be laid under the drawing: ${size.why}. ${size.works}`;
     return [finding(PHOTO_PICTURE, { message, span, panel: name })];
   }
-  const damage = pngDamage(bytes);
+  const damage = pictureDamage(bytes);
   if (damage === null) return outside(photo, size, name);
   const message = `${path} can't be laid under the drawing whole: ${damage}. Copy it again from where it came from.`;
   return [finding(PHOTO_PICTURE, { message, span, panel: name })];

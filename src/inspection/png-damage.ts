@@ -1,17 +1,9 @@
 // What is wrong with a PNG picture behind its head: chunks that end before their length, that don't answer their check, or an
 // end that is missing (W3C PNG, 5.3 and 5.6). A browser shows such a picture in part or not at all. Nothing is decoded.
 
-/** null where nothing is wrong, and for pictures of other formats. `why` is a clause: "it is cut off ...". */
-export const pngDamage = (bytes: Uint8Array): string | null => {
-  const known = KNOWN.get(bytes);
-  if (known !== undefined) return known.why;
-  const why = isPng(bytes) ? damageOf(bytes) : null;
-  KNOWN.set(bytes, { why });
-  return why;
-};
-
-/** An edit of the text reads the same bytes again, and the check of 50 MB takes a quarter of a second. */
-const KNOWN = new WeakMap<Uint8Array, { readonly why: string | null }>();
+/** null where nothing is wrong, and for pictures of other formats. A clause: "it is cut off ...". */
+export const pngDamage = (bytes: Uint8Array): string | null =>
+  isPng(bytes) ? damageOf(bytes) : null;
 
 const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 /** Length and name before the contents of a chunk, its check behind them. */

@@ -221,6 +221,32 @@ describe("the photograph of a panel", () => {
     ]);
   });
 
+  // ITU-T T.81, B.2.1: segments with their lengths, a scan whose FF is followed by 00 (B.1.1.5) and whose intervals end with
+  // RST (E.1.4), another scan, and the end. A preview within a note (Exif 2.32, 4.5.7) has an end of its own.
+  test("is told of where a JPEG ends before its end, and only there", () => {
+    const preview = [0xff, 0xe1, 0, 8, 0xff, 0xd8, 0xff, 0xd9, 0, 0];
+    const frame = [0xff, 0xc0, 0, 11, 8, 0x01, 0xe0, 0x02, 0x80, 1, 1, 0x11, 0];
+    const scan = [0xff, 0xda, 0, 8, 1, 1, 0, 0, 63, 0];
+    const coded = [0x12, 0xff, 0x00, 0x34, 0xff, 0xd0, 0x56, 0xff, 0xff, 0xd1, 0x78];
+    const head = [0xff, 0xd8, ...preview, ...frame, ...TABLE];
+    const jpeg = bytes(head, scan, coded, TABLE, scan, coded, [0xff, 0xff, 0xd9]);
+    const told = (one: Uint8Array): readonly string[] => found(POINTS, new Map([["old.png", one]]));
+    expect(told(jpeg)).toEqual([]);
+    expect(told(bytes([...jpeg], [0, 1, 2]))).toEqual([]);
+    for (let left = head.length; left < jpeg.length; left += 1)
+      expect(told(jpeg.slice(0, left))).toEqual([
+        expect.stringMatching(
+          new RegExp(
+            `^layout/photo-picture old\\.png .* cut off: it has ${left} bytes, and the mark`,
+          ),
+        ),
+      ]);
+    const table = head.length - TABLE.length;
+    expect(told(jpeg.with(table, 0x00))).toEqual([
+      expect.stringContaining(`altered from byte ${table} on: no marker stands there`),
+    ]);
+  });
+
   test("has its marks within it", () => {
     const beyond = POINTS.replace("[630, 9]", "[641, 9]");
     expect(found(beyond, new Map([["old.png", WHOLE]]))).toEqual([
