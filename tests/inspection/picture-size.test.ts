@@ -184,15 +184,20 @@ describe("a picture that asks to be turned, in a format whose note is not always
   });
 });
 
+const POINTS =
+  "[{ in-picture: [10, 470], on-panel: [0, 0] }, { in-picture: [630, 470], on-panel: [90, 0] }, { in-picture: [630, 9], on-panel: [90, 50] }, { in-picture: [10, 9], on-panel: [0, 50] }]";
+
+const found = (
+  points: string,
+  binaries: ReadonlyMap<string, Uint8Array | null>,
+): readonly string[] => {
+  const { panel } = readPanel(`photo: { file: ../old.png, points: ${points} }`);
+  if (panel === null) throw new Error("it was not read");
+  return photoFindings(panel, binaries).map(({ code, message }) => `${code} ${message}`);
+};
+
 describe("the photograph of a panel", () => {
   const WHOLE = new Uint8Array(blackPng(640, 480));
-  const POINTS =
-    "[{ in-picture: [10, 470], on-panel: [0, 0] }, { in-picture: [630, 470], on-panel: [90, 0] }, { in-picture: [630, 9], on-panel: [90, 50] }, { in-picture: [10, 9], on-panel: [0, 50] }]";
-  const found = (points: string, binaries: ReadonlyMap<string, Uint8Array | null>) => {
-    const { panel } = readPanel(`photo: { file: ../old.png, points: ${points} }`);
-    if (panel === null) throw new Error("it was not read");
-    return photoFindings(panel, binaries).map(({ code, message }) => `${code} ${message}`);
-  };
 
   test("is looked for below the root, from the panel's own folder", () => {
     expect(found(POINTS, new Map([["old.png", WHOLE]]))).toEqual([]);
