@@ -4,6 +4,7 @@
 import { effect } from "@preact/signals";
 import { consoleReading, designName, panels, redo, undo } from "../desk.ts";
 import { inTurn } from "../when-current.ts";
+import { commandKey } from "./command-key.ts";
 import { save } from "./saving.ts";
 import { unsaved } from "./stored-state.ts";
 
@@ -33,12 +34,10 @@ function titleOfDesign(): string {
 }
 
 function actOf(event: KeyboardEvent): (() => void) | null {
-  if (event.defaultPrevented || event.altKey || !(event.ctrlKey || event.metaKey)) return null;
-  const key = event.key.toLowerCase();
-  if (key === "s" && !event.shiftKey) return () => void save();
-  if (isTyping(event.target)) return null;
-  if (key === "z") return () => inTurn(event.shiftKey ? redo : undo);
-  return key === "y" && !event.shiftKey ? () => inTurn(redo) : null;
+  const command = event.defaultPrevented ? null : commandKey(event);
+  if (command === "save") return () => void save();
+  if (command === null || isTyping(event.target)) return null;
+  return () => inTurn(command === "undo" ? undo : redo);
 }
 
 const isTyping = (target: EventTarget | null): boolean =>

@@ -3,6 +3,7 @@
 
 import type { JSX } from "preact";
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
+import { latinKey } from "../panel/latin-key.ts";
 import { NearButtons } from "./near-buttons.tsx";
 import { type Held, isNearest, scrolledTo, stepped } from "./near-steps.ts";
 
@@ -43,7 +44,7 @@ export function NearView(props: {
         tabIndex={0}
         aria-label={`${name}: plus and minus bring it nearer or farther, 0 shows all of it`}
         onKeyDown={(event) => {
-          const direction = KEYS.get(event.key);
+          const direction = KEYS.get(latinKey(event));
           if (direction === undefined || event.ctrlKey || event.metaKey) return;
           event.preventDefault();
           go(direction, null);

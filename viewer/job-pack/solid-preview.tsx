@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { PackFile } from "../../src/pack/pack-file.ts";
+import { latinKey } from "../panel/latin-key.ts";
 import { NearButtons } from "./near-buttons.tsx";
 import type { SolidKind } from "./read-solids.ts";
 import type { SolidReply, SolidRequest } from "./solid.worker.ts";
@@ -113,7 +114,7 @@ function Turning(props: {
       aria-label={`${path} in space: arrow keys turn it, plus and minus bring it nearer or farther, 0 shows all of it`}
       onKeyDown={(event) => {
         const stage = now();
-        const act = stage === null ? undefined : keyActs(stage).get(event.key);
+        const act = stage === null ? undefined : keyActs(stage).get(latinKey(event));
         if (act === undefined) return;
         event.preventDefault();
         act();

@@ -24,6 +24,7 @@ import {
   undo,
   unread,
 } from "../desk.ts";
+import { commandKey } from "../files/command-key.ts";
 import { type NumberedFinding, panelFindings, say, selectedThings, things } from "./board.ts";
 import { useCaretInSight } from "./caret-sight.ts";
 import { caretAfter, changeEnd, idsAt, linesOf } from "./text-places.ts";
@@ -245,12 +246,11 @@ settleWith(settleTyping);
 
 /** One history for picture and text: the field's own would know nothing of the picture. */
 function typedKey(event: KeyboardEvent, file: string): void {
-  const isCommand = event.ctrlKey || event.metaKey;
-  const key = event.key.toLowerCase();
-  if (!isCommand || (key !== "z" && key !== "y")) return;
+  const command = commandKey(event);
+  if (command !== "undo" && command !== "redo") return;
   event.preventDefault();
   event.stopPropagation();
-  stepInText(key === "y" || event.shiftKey ? "forth" : "back", file);
+  stepInText(command === "undo" ? "back" : "forth", file);
 }
 
 /** Whether the caret goes to what has changed, as it does after undo and redo. */

@@ -7,6 +7,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { markName } from "../../src/design/photo-words.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import { say } from "../panel/board.ts";
+import { latinKey } from "../panel/latin-key.ts";
 import { spotsOf } from "./mark-spots.ts";
 import { holdMark, letMarkGo, nudgeMark } from "./photo-acts.ts";
 import { chosenMark, isLocked, marks, type Picture } from "./photo-state.ts";
@@ -182,7 +183,7 @@ function markKey(event: KeyboardEvent, picture: Picture): void {
   const far = event.shiftKey ? 10 : event.altKey ? 0.1 : 1;
   const act =
     arrow === undefined
-      ? deedOf(event.key, picture)
+      ? deedOf(latinKey(event), picture)
       : () => nudgeMark({ x: arrow.x * far, y: arrow.y * far });
   if (act === null) return;
   act();
