@@ -1,6 +1,7 @@
 // A console file: which panels stand in it, and where. Frame, operator and obstacles are kept as they were written.
 // Console axes: x forward (where the operator faces), y to the left, z up from the floor.
 
+import type { Span } from "../diagnostics/finding.ts";
 import type { Degrees, Mm } from "../geometry/quantity.ts";
 import type { FrameDesign } from "./frame-design.ts";
 import type { IsoDate, Pitches, Size, Written } from "./written.ts";
@@ -20,7 +21,7 @@ export interface ConsoleDesign {
   readonly unreadBays: readonly string[];
   readonly panels: readonly PanelUse[];
   /** Panels and blanking panels of the text that could not be read (each has its finding): one without a name by its path. */
-  readonly unreadPanels: readonly string[];
+  readonly unreadPanels: readonly UnreadPanel[];
   readonly blankings: readonly BlankingUse[];
   readonly operator: OperatorDesign | null;
   /** The space that the console's own walls leave; null where nothing bounds it but obstacles and the frame. */
@@ -57,6 +58,14 @@ export interface BayDesign {
 }
 
 export type SpacePoint = readonly [Mm, Mm, Mm];
+
+/** A panel of the text that could not be read: what is known of it. */
+export interface UnreadPanel {
+  readonly name: string;
+  /** null where it names none. `any`: what it says of its bay could not be read either. */
+  readonly bay: { readonly kind: "named"; readonly id: string } | { readonly kind: "any" } | null;
+  readonly span: Span;
+}
 
 /** One panel file at one place; `as` names this use of it. */
 export interface PanelUse {

@@ -12,6 +12,7 @@ import type {
   OperatorDesign,
   PanelUse,
   StandDesign,
+  UnreadPanel,
 } from "./console-design.ts";
 import { ENVELOPE, FLOOR_POINT, OBSTACLE, SPACE_POINT } from "./envelope-fields.ts";
 import { type Field, mapped, type Reading, read, refined, unread } from "./field.ts";
@@ -184,10 +185,10 @@ const once = (
       )
     : read(reading, node);
 
-/** The panels that can be read, and the names of the others. */
+/** The panels that can be read, and what is known of the others. */
 interface Panels {
   readonly read: readonly Use[];
-  readonly unread: readonly string[];
+  readonly unread: readonly UnreadPanel[];
 }
 
 const PANELS: Field<Panels> = refined(
@@ -211,21 +212,29 @@ const PANELS: Field<Panels> = refined(
             }),
           ];
     });
-    return read({ read: uses, unread: unreadNames(uses, node) }, node, findings);
+    return read({ read: uses, unread: unreadPanels(uses, node) }, node, findings);
   },
 );
 
-const unreadNames = (uses: readonly Use[], node: TextNode): readonly string[] => {
+const unreadPanels = (uses: readonly Use[], node: TextNode): readonly UnreadPanel[] => {
   const items = node.kind === "list" ? node.items : [];
   const starts = new Set(uses.map(({ use }) => use.written.span.start));
-  return items.filter(({ span }) => !starts.has(span.start)).map(writtenName);
+  return items.filter(({ span }) => !starts.has(span.start)).map(unreadPanel);
 };
 
-const writtenName = (item: TextNode): string => {
+const unreadPanel = (item: TextNode): UnreadPanel => {
   const entries = item.kind === "map" ? item.entries : [];
   const written = entries.find(({ key }) => key === "as")?.value;
-  return written?.kind === "scalar" ? written.text : item.path;
+  const bay = entries.find(({ key }) => key === "bay")?.value;
+  return {
+    name: written?.kind === "scalar" ? written.text : item.path,
+    bay: item.kind === "map" && bay === undefined ? null : unreadBay(bay),
+    span: item.span,
+  };
 };
+
+const unreadBay = (bay: TextNode | undefined): UnreadPanel["bay"] =>
+  bay?.kind === "scalar" ? { kind: "named", id: bay.text } : { kind: "any" };
 
 const OPERATOR: Field<OperatorDesign> = mapped(
   record("the operator", {

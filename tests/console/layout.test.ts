@@ -50,6 +50,10 @@ const consoleOf = (
 const bay = (length: string, more = ""): string =>
   `bays:\n  aft: { mount: console-rail, at: [0, -420, 620], along: [1, 0, 0], length: ${length}, depth: 180 mm${more} }\n`;
 
+const TWO_BAYS = bay("40 modules").concat(
+  "  fore: { mount: console-rail, at: [500, -420, 620], along: [1, 0, 0], length: 40 modules, depth: 180 mm }\n",
+);
+
 const uses = (...counts: readonly number[]): string =>
   `panels:\n${counts.map((count, index) => `  - { file: ${count}.yaml, as: p${index}, bay: aft }\n`).join("")}`;
 
@@ -129,6 +133,61 @@ describe("of what could not be read", () => {
         "panels:\n  - { file: 4.yaml, as: first, bay: aft, module: -1 }\n  - { file: 6.yaml, as: next, bay: aft, after: first }\n",
     );
     expect(codes).toEqual(["design/out-of-range"]);
+  });
+
+  test("nobody takes the place: what follows it in the order of the text has none until it is read", () => {
+    const placesOf = (lines: readonly string[]): Readonly<Record<string, number>> => {
+      const { layout } = consoleOf(`${TWO_BAYS}panels:\n${lines.join("")}`, {
+        "bad.yaml": "consolewright: 1\nkind: panel\nheight: 4 modules\n",
+        "rack.yaml": panel("2 U", "mount: rack-19"),
+      });
+      return Object.fromEntries(
+        layout.panels.map(({ name, place }) => [name, place.kind === "bay" ? place.module : -1]),
+      );
+    };
+    const use = (file: string, name: string, more = ""): string =>
+      `  - { file: ${file}.yaml, as: ${name}, bay: aft${more} }\n`;
+    const [first, second, third] = [use("6", "a"), use("4", "b"), use("4", "c", ", module: 20")];
+    const other = "  - { file: 4.yaml, as: d, bay: fore }\n";
+    const last = use("4", "e");
+    expect(placesOf([first, use("1", "x"), second, third, other, last])).toEqual({
+      a: 0,
+      x: 6,
+      b: 7,
+      c: 20,
+      d: 0,
+      e: 24,
+    });
+    for (const lost of [
+      use("no-such-file", "x"),
+      use("bad", "x"),
+      use("rack", "x"),
+      use("4", "x", ", module: -1"),
+      use("4", "x", ", after: nobody"),
+      "  - { blanking: 0 modules, bay: aft }\n",
+    ])
+      expect(placesOf([first, lost, second, third, other, last])).toEqual({
+        a: 0,
+        c: 20,
+        d: 0,
+        e: 24,
+      });
+    // A bay that could not be read may have been either of the two.
+    expect(
+      placesOf([first, use("4", "x").replace("bay: aft", "bay: []"), second, other, third]),
+    ).toEqual({ a: 0, c: 20 });
+    // What stands on feet of its own, or has no bay, shifts nobody.
+    expect(
+      placesOf([first, use("4", "x").replace(", bay: aft", ", loop: much"), second, third]),
+    ).toEqual({ a: 0, b: 6, c: 20 });
+  });
+
+  test("a blanking panel that can't be made leaves its place to nobody", () => {
+    const { layout } = consoleOf(
+      `${TWO_BAYS}panels:\n  - { blanking: 3 modules, bay: fore }\n  - { blanking: 3 modules, bay: fore, sheet: plate }\n`,
+    );
+    expect(layout.panels).toEqual([]);
+    expect(layout.lost).toEqual(["blanking-1", "blanking-2"]);
   });
 
   test("nothing more is said to a blanking panel beside it, or in its bay", () => {

@@ -2,6 +2,7 @@
 // finding; everything else stands all the same, so that it can still be judged.
 
 import type { Catalogue } from "../../catalogue/record.ts";
+import { blankingName } from "../../design/blanking-name.ts";
 import type { ConsoleDesign } from "../../design/console-design.ts";
 import type { Finding } from "../../diagnostics/finding.ts";
 import type { Mesh } from "../../geometry/solid/mesh.ts";
@@ -31,7 +32,10 @@ export const layoutConsole = (design: ConsoleDesign, context: ConsoleContext): L
   const round = surroundingsOf({ envelope, obstacles, meshes });
   const named = new Set([...Object.keys(design.bays), ...unreadBays(design, panels)]);
   const { unreadPanels: unread } = design;
-  const placed = standingPanels(panels, { bays: bare.bays, named, unread });
+  const all = [...panels, ...unmadeBlankings(design, panels)].toSorted(
+    (a, b) => a.use.written.span.start - b.use.written.span.start,
+  );
+  const placed = standingPanels(all, { bays: bare.bays, named, unread });
   return {
     layout: {
       kind: "console-layout",
@@ -47,6 +51,25 @@ export const layoutConsole = (design: ConsoleDesign, context: ConsoleContext): L
     findings: [...bare.findings, ...placed.findings, ...round.findings],
   };
 };
+
+/** What is wrong with them has been said, but for those of a bay that is not there: they have no layout and no place. */
+const unmadeBlankings = (
+  { blankings, bays }: ConsoleDesign,
+  panels: readonly LaidPanel[],
+): readonly LaidPanel[] =>
+  blankings.flatMap((use, index) =>
+    bays[use.bay ?? ""] === undefined ||
+    panels.some(({ use: { written } }) => written === use.written)
+      ? []
+      : [
+          {
+            name: blankingName(use, index),
+            kind: "blanking",
+            use: { ...use, stand: null, loop: null },
+            layout: null,
+          },
+        ],
+  );
 
 /** Where the map itself could not be read, every bay that a panel names may have been in it. */
 const unreadBays = (

@@ -1,6 +1,6 @@
 // Panels at their places: along a bay's rails, or on feet of their own.
 
-import type { PanelUse, StandDesign } from "../../design/console-design.ts";
+import type { PanelUse, StandDesign, UnreadPanel } from "../../design/console-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { extentHeight, extentWidth } from "../../geometry/extent.ts";
@@ -16,7 +16,14 @@ import { bayWidths } from "./bay-widths.ts";
 import type { BareBay } from "./bays.ts";
 import { BAY_MOUNT, CIRCULAR_ORDER, UNKNOWN_BAY, UNKNOWN_PANEL } from "./codes-of-console.ts";
 import type { BayLayout, PlacedPanel } from "./console-layout.ts";
-import { type BayUse, freeRuns, type Stretch, type Stretched, stretchesOf } from "./stretch.ts";
+import {
+  type BayUse,
+  freeRuns,
+  type LostUse,
+  type Stretch,
+  type Stretched,
+  stretchesOf,
+} from "./stretch.ts";
 
 /** A use of the console with the panel that was laid out for it; null where there was nothing to lay out. */
 export interface LaidPanel {
@@ -38,7 +45,7 @@ interface ConsoleText {
   /** Every bay of the text, those too that could not be laid out. */
   readonly named: ReadonlySet<string>;
   /** Panels of the text that could not be read. */
-  readonly unread: readonly string[];
+  readonly unread: readonly UnreadPanel[];
 }
 
 export const standingPanels = (
@@ -51,12 +58,14 @@ export const standingPanels = (
     if (ready.kind === "finding") findings.push(ready.finding);
     return ready.kind === "usable" ? [ready] : [];
   });
-  const lost = new Set([
-    ...console.unread,
+  const lost = [
+    ...console.unread.flatMap(unreadUse),
     ...panels.flatMap((panel) =>
-      panel.use.bay !== null && !known.some((ready) => ready.panel === panel) ? [panel.name] : [],
+      panel.use.bay !== null && !known.some((ready) => ready.panel === panel)
+        ? [{ name: panel.name, bay: panel.use.bay, start: panel.use.written.span.start }]
+        : [],
     ),
-  ]);
+  ];
   const found = stretchesOf(
     known.map(({ use }) => use),
     lost,
@@ -70,10 +79,14 @@ export const standingPanels = (
   return {
     bays: console.bays.map((bay) => bayWith(bay, inBays)),
     panels: [...console.bays.flatMap((bay) => panelsIn(bay, inBays)), ...panels.flatMap(onItsFeet)],
-    lost: [...lost, ...misplaced],
+    lost: [...new Set([...console.unread, ...lost].map(({ name }) => name)), ...misplaced],
     findings: [...findings, ...orderFindings(found, panels)],
   };
 };
+
+/** Nobody shares a bay with what names none. */
+const unreadUse = ({ name, bay, span }: UnreadPanel): readonly LostUse[] =>
+  bay === null ? [] : [{ name, bay: bay.kind === "named" ? bay.id : null, start: span.start }];
 
 interface Usable {
   readonly kind: "usable";

@@ -31,10 +31,18 @@ export type Stretched =
   | { readonly kind: "unknown-neighbour"; readonly use: BayUse }
   | { readonly kind: "circle"; readonly uses: readonly BayUse[] };
 
-/** In text order; `lost` are names that have been said to have no place. */
+/** A panel that has been said to have no place, where it stands in the text: how much of the bay it takes is not known. */
+export interface LostUse {
+  readonly name: string;
+  /** null: of any bay. */
+  readonly bay: string | null;
+  readonly start: number;
+}
+
+/** In text order. */
 export const stretchesOf = (
   uses: readonly BayUse[],
-  lost: ReadonlySet<string>,
+  lost: readonly LostUse[],
 ): readonly Stretched[] => {
   const known = new Map<BayUse, Stretched>();
   const placing: BayUse[] = [];
@@ -55,16 +63,19 @@ export const stretchesOf = (
 /** Where it stands by its own words, or the use that it stands behind. */
 const orderOf = (
   use: BayUse,
-  { uses, lost }: { readonly uses: readonly BayUse[]; readonly lost: ReadonlySet<string> },
+  { uses, lost }: { readonly uses: readonly BayUse[]; readonly lost: readonly LostUse[] },
 ): Stretched | { readonly kind: "after"; readonly use: BayUse } => {
   if (use.module !== null) return at(use, use.module);
   if (use.after === null) {
     const before = writtenBefore(use, uses);
+    if (lost.some((one) => standsBetween(one, before, use))) return { kind: "follower" };
     return before === undefined ? at(use, 0) : { kind: "after", use: before };
   }
   const named = uses.find(({ name, bay }) => name === use.after && bay === use.bay);
   if (named !== undefined) return { kind: "after", use: named };
-  return lost.has(use.after) ? { kind: "follower" } : { kind: "unknown-neighbour", use };
+  return lost.some(({ name }) => name === use.after)
+    ? { kind: "follower" }
+    : { kind: "unknown-neighbour", use };
 };
 
 const behind = (use: BayUse, neighbour: Stretched): Stretched => {
@@ -99,6 +110,12 @@ const freeRun = ({ pitch }: BareBay, from: number, to: number): FreeRun => ({
 
 const writtenBefore = (use: BayUse, uses: readonly BayUse[]): BayUse | undefined =>
   uses.slice(0, uses.indexOf(use)).findLast(({ bay }) => bay === use.bay);
+
+/** Between two uses of a bay, by the order of the text. */
+const standsBetween = (lost: LostUse, before: BayUse | undefined, use: BayUse): boolean =>
+  (lost.bay === null || lost.bay === use.bay.id) &&
+  lost.start < use.span.start &&
+  (before === undefined || lost.start > before.span.start);
 
 const at = (use: BayUse, module: number): Stretched => {
   const { pitch, mount } = use.bay;

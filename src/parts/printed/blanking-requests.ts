@@ -2,6 +2,7 @@
 // from the sheet that lies on the rails in the first panel of its bay, so that it is clamped as its neighbours are.
 
 import type { Mount } from "../../catalogue/mount.ts";
+import { blankingName } from "../../design/blanking-name.ts";
 import type { BlankingUse, ConsoleDesign } from "../../design/console-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
@@ -28,7 +29,7 @@ export const blankingRequests = (
 ): BlankingRequests => {
   const findings: Finding[] = [];
   const requests = design.blankings.flatMap((use, index) => {
-    const name = use.as ?? `blanking-${index + 1}`;
+    const name = blankingName(use, index);
     const bay = use.bay === null ? undefined : design.bays[use.bay];
     if (bay === undefined) {
       findings.push(...noBay(use, name, design));
