@@ -8,6 +8,8 @@ export interface BenchStore {
   readonly files: Map<string, string>;
   /** What can't be written, and why. */
   readonly locked: Map<string, string>;
+  /** What stands there and can't be read, and why. */
+  readonly unread: Map<string, string>;
   /** Whoever follows the store is told that something has changed. */
   readonly tell: () => void;
 }
@@ -15,6 +17,7 @@ export interface BenchStore {
 export function benchStore(): BenchStore {
   const files = new Map<string, string>();
   const locked = new Map<string, string>();
+  const unread = new Map<string, string>();
   let following: Following | null = null;
   const store: Store = {
     id: "bench",
@@ -23,16 +26,17 @@ export function benchStore(): BenchStore {
     load: async () => ({
       kind: "loaded",
       design: {
-        texts: new Map(files),
+        texts: new Map([...files].filter(([file]) => !unread.has(file))),
+        unread: [...unread.keys()],
         binaries: new Map(),
         locked: new Map(locked),
         isReadOnly: false,
-        troubles: [],
+        troubles: [...unread.values()],
       },
     }),
     save: async (changes): Promise<SaveOutcome> => {
       for (const { file } of changes) {
-        const why = locked.get(file);
+        const why = locked.get(file) ?? unread.get(file);
         if (why !== undefined) return { kind: "refused", why };
       }
       for (const { file, after } of changes) files.set(file, after);
@@ -44,5 +48,5 @@ export function benchStore(): BenchStore {
       return () => undefined;
     },
   };
-  return { store, files, locked, tell: () => following?.changed() };
+  return { store, files, locked, unread, tell: () => following?.changed() };
 }

@@ -17,7 +17,7 @@ import {
   restore,
 } from "./recovery.ts";
 import { keepMine, takeTheirs } from "./saving.ts";
-import { conflicts, stored, storeTroubles } from "./stored-state.ts";
+import { conflicts, stored, storeTroubles, unreadNow } from "./stored-state.ts";
 import { TextDifferences } from "./text-differences.tsx";
 
 export function Decisions(): JSX.Element | null {
@@ -46,6 +46,9 @@ const plainWords = (): readonly string[] => {
     ...(design === null ? [] : [`Nothing can be edited: ${design}.`]),
     ...(design === null ? [...files.values()].map((why) => `${why}: it can't be edited.`) : []),
     ...storeTroubles.value,
+    ...[...unreadNow.value]
+      .filter((file) => texts.value.has(file))
+      .map((file) => `${file} can't be read now: what is shown of it is how it last stood.`),
     ...(notKept.value.length === 0
       ? []
       : [

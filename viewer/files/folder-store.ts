@@ -47,6 +47,7 @@ async function load(folder: FileSystemDirectoryHandle): Promise<LoadOutcome> {
       kind: "loaded",
       design: {
         texts: new Map(texts.flatMap(({ path, text }) => (text === null ? [] : [[path, text]]))),
+        unread: texts.filter(({ text }) => text === null).map(({ path }) => path),
         binaries: shapes.binaries,
         locked: new Map(),
         isReadOnly: false,
@@ -125,8 +126,11 @@ async function save(
   try {
     const other = new Map<string, string | null>();
     for (const { file, before } of changes) {
-      const there = await textAt(folder, file);
-      if (there !== before) other.set(file, there);
+      const there = await fileAt(folder, file);
+      const text = there === null ? null : decoded(await there.arrayBuffer());
+      if (there !== null && text === null)
+        return { kind: "refused", why: `${file} is not UTF-8 text` };
+      if (text !== before) other.set(file, text);
     }
     if (other.size > 0) return { kind: "changed-outside", files: other };
     for (const { file, before, after } of changes)
@@ -174,11 +178,6 @@ async function write(
     if (isNew) await within.removeEntry(name).catch(() => undefined);
     throw reason;
   }
-}
-
-async function textAt(folder: FileSystemDirectoryHandle, path: string): Promise<string | null> {
-  const file = await fileAt(folder, path);
-  return file === null ? null : decoded(await file.arrayBuffer());
 }
 
 /** null where there is none. */

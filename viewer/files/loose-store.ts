@@ -19,6 +19,7 @@ export function looseStore(
       kind: "loaded",
       design: {
         texts,
+        unread: [],
         binaries,
         locked: new Map(),
         isReadOnly: false,

@@ -20,6 +20,7 @@ import {
   stored,
   storeTroubles,
   tell,
+  unreadNow,
   unsaved,
 } from "./stored-state.ts";
 import { textMove } from "./text-move.ts";
@@ -125,23 +126,33 @@ async function takeChanges(): Promise<void> {
     lostStore.value = loaded.why;
     return;
   }
+  const before = unreadNow.value;
   takeState(loaded.design);
+  tellOfUnread(before, loaded.design);
   takeOver(loaded.design);
   takeBinaries(loaded.design.binaries);
 }
 
-const takeState = ({ isReadOnly, locked, troubles }: StoredDesign): void => {
+const takeState = ({ isReadOnly, locked, troubles, unread }: StoredDesign): void => {
   const lifted = [...locks.value.files].filter(([file]) => !isReadOnly && !locked.has(file));
   locks.value = {
     design: isReadOnly ? "this design was opened read-only" : null,
     files: locked,
   };
   storeTroubles.value = troubles;
+  unreadNow.value = new Set(unread);
   // What was refused for a lock is no news once it is gone.
   const { kind, words } = fileNews.value ?? { kind: "done", words: "" };
   if (kind === "refused" && lifted.some(([, why]) => words.includes(why)))
     tell(`${lifted.map(([file]) => file).join(", ")} can be written again.`);
 };
+
+function tellOfUnread(before: ReadonlySet<string>, { texts: now, unread }: StoredDesign): void {
+  const lost = unread.filter((file) => !before.has(file) && stored.value.has(file));
+  const back = [...before].filter((file) => now.has(file) && stored.value.has(file));
+  if (back.length > 0) tell(`Can be read again: ${back.join(", ")}`);
+  if (lost.length > 0) tell(`Can't be read now, and shown as it last stood: ${lost.join(", ")}`);
+}
 
 /** What can be written may have changed since it was last asked for. */
 async function lookForLocks(): Promise<void> {
@@ -149,8 +160,11 @@ async function lookForLocks(): Promise<void> {
   if (loaded?.kind === "loaded") takeState(loaded.design);
 }
 
-function takeOver(theirs: Pick<StoredDesign, "texts">): void {
-  const found = reconcile({ stored: stored.value, mine: texts.value, theirs: theirs.texts });
+function takeOver({ texts: there, unread }: Pick<StoredDesign, "texts" | "unread">): void {
+  // What can't be read is not gone: as far as anybody knows it is as it was.
+  const asKnown = [...stored.value].filter(([file]) => unread.includes(file));
+  const theirs = new Map([...there, ...asKnown]);
+  const found = reconcile({ stored: stored.value, mine: texts.value, theirs });
   take(found);
   conflicts.value = found.conflicts;
   if (found.conflicts.length > 0)
@@ -255,7 +269,7 @@ async function trySave(): Promise<boolean> {
       for (const [file, text] of outcome.files)
         if (text === null) theirs.delete(file);
         else theirs.set(file, text);
-      takeOver({ texts: theirs });
+      takeOver({ texts: theirs, unread: [] });
       return true;
     }
   }

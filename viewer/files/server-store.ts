@@ -56,12 +56,13 @@ async function refusalOf(answer: Response): Promise<string> {
 async function load(): Promise<LoadOutcome> {
   const asked = await askDesign();
   if (asked.kind === "trouble") return asked;
-  const { files, shapes, isReadOnly, troubles } = asked.message;
+  const { files, unread, shapes, isReadOnly, troubles } = asked.message;
   const binaries = await Promise.all(shapes.map(shapeAt));
   return {
     kind: "loaded",
     design: {
       texts: new Map(files.map(({ path, text }) => [path, text])),
+      unread,
       binaries: new Map(binaries.flat()),
       locked: new Map(
         files

@@ -5,6 +5,8 @@ import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 
 export interface StoredDesign {
   readonly texts: DesignTexts;
+  /** Files that stand there and can't be read: `troubles` says why. What has no text and is not here is not there. */
+  readonly unread: readonly string[];
   readonly binaries: DesignBinaries;
   /** Files that can't be written, and why. */
   readonly locked: ReadonlyMap<string, string>;

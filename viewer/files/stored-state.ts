@@ -14,6 +14,8 @@ export const conflicts = signal<readonly Conflict[]>([]);
 export const lostStore = signal<string | null>(null);
 /** Files that somebody else has deleted since the design was opened. */
 export const deletedOutside = signal<ReadonlySet<string>>(new Set());
+/** Files that stand there and can't be read now. */
+export const unreadNow = signal<ReadonlySet<string>>(new Set());
 /** Files of the store that could not be read, in words. */
 export const storeTroubles = signal<readonly string[]>([]);
 /** What was last done or refused, for the person. */

@@ -8,7 +8,12 @@ import { utf8Bytes } from "../../pack/utf8.ts";
 import { attempt } from "../disk-trouble.ts";
 import { isBelow } from "../is-below.ts";
 import { replaceTexts } from "../replace-texts.ts";
-import { type DesignSource, isDesignText, servedDesign } from "./served-design.ts";
+import {
+  type DesignSource,
+  isDesignText,
+  type ServedDesign,
+  servedDesign,
+} from "./served-design.ts";
 import { trueTarget } from "./true-target.ts";
 import type { SaveReply, TextChangeMessage } from "./view-messages.ts";
 
@@ -22,9 +27,10 @@ export const saveTexts = (
   source: DesignSource,
 ): SaveOutcome => {
   if (source.isReadOnly) return refused(403, "the design was opened read-only");
-  const { paths, loaded } = servedDesign(source);
+  const served = servedDesign(source);
+  const { loaded } = served;
   for (const change of changes) {
-    const why = refusal(change, paths, source);
+    const why = refusal(change, served, source);
     if (why !== null) return why;
   }
   const standing = changes.map((change) => ({
@@ -44,11 +50,13 @@ export const saveTexts = (
 
 const refusal = (
   { path, text }: TextChangeMessage,
-  paths: ReadonlySet<string>,
+  { paths, unread }: Pick<ServedDesign, "paths" | "unread">,
   { place, disk }: DesignSource,
 ): SaveOutcome | null => {
   if (!isDesignText(path) || !paths.has(path))
     return refused(403, `${path} is no file of this design`);
+  const unreadWhy = unread.get(path);
+  if (unreadWhy !== undefined) return refused(403, unreadWhy);
   if (utf8Bytes(text).length > MOST_TEXT_BYTES)
     return refused(413, `${path} would have more than ${MOST_TEXT_BYTES} bytes`);
   const target = join(place.root, path);

@@ -15,6 +15,8 @@ export interface ServedDesign {
   readonly paths: ReadonlySet<string>;
   /** Those, and the shapes and photographs that are named: what is not there yet may come. */
   readonly watched: ReadonlySet<string>;
+  /** Texts that stand there and can't be read, and why. */
+  readonly unread: ReadonlyMap<string, string>;
   readonly message: DesignMessage;
 }
 
@@ -35,9 +37,15 @@ export const servedDesign = (source: DesignSource): ServedDesign => {
     text,
     isWritable: !isReadOnly && isDesignText(path) && disk.isWritable(join(place.root, path)),
   }));
+  const unread = new Map(
+    loaded.findings
+      .filter(({ span }) => !loaded.files.has(span.file))
+      .map(({ span, message }) => [span.file, message]),
+  );
   return {
     loaded,
     paths,
+    unread,
     watched: new Set([...paths, ...shapes]),
     message: {
       id: textHash(join(place.root, place.entry)),
@@ -45,6 +53,7 @@ export const servedDesign = (source: DesignSource): ServedDesign => {
       entry: place.entry,
       isReadOnly,
       files,
+      unread: [...unread.keys()],
       shapes: [...loaded.binaries].flatMap(([path, bytes]) => (bytes === null ? [] : [path])),
       troubles: loaded.findings.map(({ message }) => message),
     },

@@ -17,6 +17,8 @@ export interface DesignMessage {
   readonly entry: string;
   readonly isReadOnly: boolean;
   readonly files: readonly StoredText[];
+  /** Paths of texts that stand there and can't be read: `troubles` says why. What is in neither list is not there. */
+  readonly unread: readonly string[];
   /** Paths of the shapes that the texts name, for GET /design/shapes/PATH. */
   readonly shapes: readonly string[];
   /** What stood in the way of reading a file, in words. */

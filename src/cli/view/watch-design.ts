@@ -1,7 +1,7 @@
 // Watches the files of a design, and calls when one has changed, come or gone. The system tells of most changes at once;
 // what it does not tell of (network disks, folders made later) is found by looking, every two seconds.
 
-import { type FSWatcher, type Stats, statSync, watch } from "node:fs";
+import { type FSWatcher, realpathSync, type Stats, statSync, watch } from "node:fs";
 import { dirname, join } from "node:path";
 
 export interface Watch {
@@ -60,8 +60,8 @@ const folderWatcher = (folder: string, soon: () => void): FSWatcher | null => {
 };
 
 /**
- * Size, time, number and permissions of each file, as far as it is there, and the permissions of its folder: a folder that is
- * closed to writing keeps its files from being saved.
+ * True place, size, time, number and permissions of each file, as far as it is there, and the permissions of its folder: a folder
+ * that is closed to writing keeps its files from being saved, and a link in a file's place may lead to that same file elsewhere.
  */
 const fingerprint = (places: readonly string[]): string =>
   [
@@ -73,7 +73,7 @@ const fingerprint = (places: readonly string[]): string =>
 
 const stateOf = (place: string, of: (stats: Stats) => readonly number[]): string => {
   try {
-    return `${place} ${of(statSync(place)).join(" ")}`;
+    return `${place} ${realpathSync.native(place)} ${of(statSync(place)).join(" ")}`;
   } catch {
     return `${place} none`;
   }

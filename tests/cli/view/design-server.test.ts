@@ -5,6 +5,7 @@ import {
   existsSync,
   readdirSync,
   readFileSync,
+  renameSync,
   symlinkSync,
   unlinkSync,
   writeFileSync,
@@ -296,6 +297,13 @@ describe("changes outside", () => {
   test.each<readonly [string, (root: string) => void]>([
     ["written", (root) => writeFileSync(join(root, PATH), NEXT)],
     ["deleted", (root) => unlinkSync(join(root, "shed.yaml"))],
+    [
+      "moved, with a link to it in its place",
+      (root) => {
+        renameSync(join(root, "shed.yaml"), join(root, "barn.yaml"));
+        symlinkSync("barn.yaml", join(root, "shed.yaml"));
+      },
+    ],
     ["made read-only", (root) => chmodSync(join(root, PATH), 0o444)],
     ["kept from being written by its folder", (root) => chmodSync(join(root, "panels"), 0o555)],
   ])("are told when a file is %s", async (_what, act) => {
