@@ -3,7 +3,8 @@
 import { spanOf } from "../design/written.ts";
 import type { Remedy } from "../diagnostics/finding.ts";
 import type { Point } from "../geometry/contour.ts";
-import type { PlacedComponent } from "../layout/panel-layout.ts";
+import type { MovableThing } from "../layout/movable-things.ts";
+import type { PanelLayout, PlacedComponent } from "../layout/panel-layout.ts";
 import { moveRemedy, type Way } from "./move-remedy.ts";
 import { roundedUp } from "./round-length.ts";
 import type { PanelFacts } from "./rule.ts";
@@ -21,10 +22,11 @@ export const pairRemedies = (
   options: { readonly more: number; readonly facts: PanelFacts },
 ): readonly Remedy[] => {
   const { facts, more } = options;
+  const row = rowOf(first.owner, second.owner, facts.layout);
+  if (row !== null) return pitchRemedy(row, { more, facts });
   const find = ({ owner }: PairMember): PlacedComponent | null =>
     facts.layout.components.find(({ id }) => id === owner) ?? null;
   const [a, b] = [find(first), find(second)];
-  if (a !== null && b !== null && a.entry === b.entry) return pitchRemedy(a, b, { more, facts });
   const moves = [
     ...(b === null ? [] : waysFrom(first.centre, b, second.centre)),
     ...(a === null ? [] : waysFrom(second.centre, a, first.centre)),
@@ -34,6 +36,21 @@ export const pairRemedies = (
     if (remedy !== null) return [remedy];
   }
   return [];
+};
+
+type Member = Pick<MovableThing, "entry" | "at" | "place">;
+
+/** Two members of one row, column, grid or ring; null for two things of their own. */
+export const rowOf = (
+  first: string,
+  second: string,
+  layout: PanelLayout,
+): readonly [Member, Member] | null => {
+  const find = (owner: string): Member | undefined =>
+    layout.components.find(({ id }) => id === owner) ??
+    layout.ownPlaces.find(({ id }) => id === owner);
+  const [a, b] = [find(first), find(second)];
+  return a === undefined || b === undefined || a.entry !== b.entry ? null : [a, b];
 };
 
 /** Away from the other along the axis that they lie apart on, else along the other axis, either way. */
@@ -56,8 +73,7 @@ const waysFrom = (
 
 /** Neighbours of a row: the pitch takes the whole of what is missing. */
 const pitchRemedy = (
-  a: PlacedComponent,
-  b: PlacedComponent,
+  [a, b]: readonly [Member, Member],
   options: { readonly more: number; readonly facts: PanelFacts },
 ): readonly Remedy[] => {
   const dx = Math.abs(b.at.x - a.at.x);

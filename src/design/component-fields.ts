@@ -1,10 +1,10 @@
 // A component or a pattern of components, and the parts that are fitted to it.
 
-import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
-import { inWords } from "../diagnostics/nearest.ts";
+import type { Finding } from "../diagnostics/finding.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { type Field, type Reading, read, refined, unread } from "./field.ts";
 import { dispensable, oneOrMore, optional, type RecordOf, record, usual } from "./fields.ts";
+import { bothSaid, misplaced, missing, told } from "./key-findings.ts";
 import { DIAL, LEGEND, LEGENDS, POSITIONS, SCALE } from "./legend-fields.ts";
 import { someMillimetres } from "./length-fields.ts";
 import { MEASURED } from "./measured-field.ts";
@@ -19,7 +19,7 @@ import { PATTERN_KEYS, type PatternReading, patternKeysOf } from "./pattern-fiel
 import { place } from "./place-fields.ts";
 import { LAMP_BOX, TRIM } from "./printed-fields.ts";
 import { longText, name, oneOf, text, yesNo } from "./text-fields.ts";
-import { about, type TextNode } from "./text-node.ts";
+import type { TextNode } from "./text-node.ts";
 import { UNTURNED } from "./usual-values.ts";
 import { spanOf } from "./written.ts";
 
@@ -91,7 +91,7 @@ export const COMPONENT: Field<NamelessComponent> = refined(
           bothSaid(
             node,
             patterns.map(({ key }) => key),
-            values,
+            values.written,
           ),
         )
       : several(values, node, pattern);
@@ -105,7 +105,7 @@ const single = (values: Values, node: TextNode): Reading<NamelessComponent> => {
     at === null ? missing(node, "at", "where it stands") : null,
     legends === null
       ? null
-      : misplaced(node, values, ["legends", "a pattern; a component has a `legend`"]),
+      : misplaced(node, values.written, ["legends", "a pattern; a component has a `legend`"]),
   ].filter((found) => found !== null);
   return part === null || at === null || findings.length > 0
     ? unread(node, ...findings)
@@ -117,21 +117,22 @@ const several = (
   node: TextNode,
   { key, reading }: PatternReading,
 ): Reading<NamelessComponent> => {
+  const { written } = values;
   const part = reading.part ?? values.part;
   const at = reading.at ?? values.at;
   const legends = values.legends ?? Array.from({ length: reading.members }, () => null);
   const findings = [
     reading.part !== null && values.part !== null
-      ? bothSaid(node, ["part", `${key}.part`], values)
+      ? bothSaid(node, ["part", `${key}.part`], written)
       : null,
     reading.at !== null && values.at !== null
-      ? bothSaid(node, ["at", `${key}'s place`], values)
+      ? bothSaid(node, ["at", `${key}'s place`], written)
       : null,
     part === null ? missing(node, "part", `the kind of thing that the ${key} is made of`) : null,
     at === null ? missing(node, "at", `where the ${key} stands`) : null,
     values.legend === null
       ? null
-      : misplaced(node, values, [
+      : misplaced(node, values.written, [
           "legend",
           "a single component; a pattern has `legends`, one a member",
         ]),
@@ -141,7 +142,6 @@ const several = (
     return unread(node, ...findings);
   }
   const { pattern } = reading;
-  const { written } = values;
   return read({ kind: "pattern", ...commonOf(values, part), pattern, at, legends, written }, node);
 };
 
@@ -172,30 +172,6 @@ const fittedOf = (values: Values): readonly FittedDesign[] =>
     const part = values[role];
     return part === null ? [] : [{ role, part, span: spanOf(values.written, role) }];
   });
-
-const told = (code: CodeEntry, node: TextNode, said: string): Finding =>
-  finding(code, { message: `${about(node)}${said}`, span: node.span });
-
-const missing = (node: TextNode, key: string, what: string): Finding =>
-  told(MEANING_CODES.missingKey, node, `\`${key}\` is missing (${what})`);
-
-const bothSaid = (node: TextNode, keys: readonly string[], values: Values): Finding => ({
-  ...told(
-    MEANING_CODES.contradiction,
-    node,
-    `${inWords(keys, "and")} say the same thing twice; keep one of them`,
-  ),
-  span: spanOf(values.written, keys[0] ?? ""),
-});
-
-const misplaced = (
-  node: TextNode,
-  values: Values,
-  [key, owner]: readonly [string, string],
-): Finding => ({
-  ...told(MEANING_CODES.contradiction, node, `\`${key}\` belongs to ${owner}`),
-  span: spanOf(values.written, key),
-});
 
 const legendCount = (
   node: TextNode,

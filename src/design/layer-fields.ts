@@ -1,13 +1,16 @@
 // The stack, front to back, and what holds it together.
 
+import { countWords } from "../diagnostics/count-words.ts";
 import { finding } from "../diagnostics/finding.ts";
 import type { Degrees } from "../geometry/quantity.ts";
 import type { MetricThread } from "../standards/metric-fasteners.ts";
 import { byKey, shortOrLong } from "./choice-fields.ts";
+import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
 import { type Field, mapped, read, refined, unread } from "./field.ts";
 import { list, optional, record, required, usual } from "./fields.ts";
+import { told } from "./key-findings.ts";
 import { LEAST_SCREWS } from "./least-screws.ts";
 import { noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
 import { angle } from "./number-fields.ts";
@@ -16,9 +19,11 @@ import type {
   LayerDesign,
   LightingDesign,
   LitAreaDesign,
+  ScrewsDesign,
   TrayBoard,
 } from "./panel-design.ts";
 import { place } from "./place-fields.ts";
+import { PLACE_OR_SEVERAL } from "./set-out-fields.ts";
 import { name, oneOf, reference } from "./text-fields.ts";
 import { about } from "./text-node.ts";
 import { AREA_GAP, WINDOW_MARGIN } from "./usual-values.ts";
@@ -201,14 +206,35 @@ const THREADS = [
   "m8",
 ] as const satisfies readonly MetricThread[];
 
+const MOST_SCREWS = 100;
+
+/** The members of a row or ring count each. */
+const SCREWS: Field<readonly ScrewsDesign[]> = refined(
+  list("a list of places", PLACE_OR_SEVERAL, { least: 1, most: MOST_SCREWS }),
+  (items, node) => {
+    const number = items.reduce((sum, { members }) => sum + members, 0);
+    if (number >= LEAST_SCREWS && number <= MOST_SCREWS)
+      return read(
+        items.map(({ at, pattern }) => ({ place: at, pattern })),
+        node,
+      );
+    const said = number < LEAST_SCREWS ? `at least ${LEAST_SCREWS}` : `at most ${MOST_SCREWS}`;
+    return unread(
+      node,
+      told(
+        MEANING_CODES.wrongCount,
+        node,
+        `has ${countWords(number, "screw")}; ${said} are needed`,
+      ),
+    );
+  },
+);
+
 export const FIXINGS: Field<FixingsDesign> = mapped(
   record("fixings", {
     screws: required(oneOf("a thread", THREADS), "Thread of the screws"),
     dowels: required(someMillimetres("a diameter"), "Diameter of the two dowels"),
-    at: optional(
-      list("a list of places", place(), { least: LEAST_SCREWS, most: 100 }),
-      "Where the screws go",
-    ),
+    at: optional(SCREWS, "Where the screws go; a row or ring of them is one item"),
     "dowels-at": optional(
       list("two places", place(), { least: 2, most: 2 }),
       "Where the dowels go: the round one and the slotted one",

@@ -1,6 +1,6 @@
 // What is read on the face: legends, scales, dials, and the words at a switch's positions.
 
-import { finding } from "../diagnostics/finding.ts";
+import { finding, type Span } from "../diagnostics/finding.ts";
 import { shortOrLong } from "./choice-fields.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
@@ -28,8 +28,9 @@ export const SIDE: Field<Side> = oneOf("a side", ["above", "below", "left", "rig
 const LEGEND_SIDES: Field<LegendSide> = oneOf("a side", ["above", "below", "left", "right", "on"]);
 
 /** One line, or a list with a line each: `[FIRE, ENGINE ROOM]`. */
-const WORDS: Field<string> = mapped(oneOrMore("the words, a line each", text("a text")), (lines) =>
-  lines.join("\n"),
+export const WORDS: Field<string> = mapped(
+  oneOrMore("the words, a line each", text("a text")),
+  (lines) => lines.join("\n"),
 );
 
 /** The keys of a legend; a free marking has them beside its own. */
@@ -78,11 +79,30 @@ export const LEGENDS: Field<readonly (LegendDesign | null)[]> = list(
   {
     ...LEGEND,
     read: (node, source): Reading<LegendDesign | null> =>
-      node.kind === "scalar" && node.text === "" && node.style === "quoted"
-        ? read(null, node)
-        : LEGEND.read(node, source),
+      isEmptyText(node) ? read(null, node) : LEGEND.read(node, source),
   },
 );
+
+/** Words of one member of a pattern; none where it is left empty. */
+export interface MemberText {
+  readonly words: string;
+  readonly span: Span;
+}
+
+/** Of a pattern of legends by themselves, as `LEGENDS` are of components. */
+export const MEMBER_TEXTS: Field<readonly MemberText[]> = list("a list of words, one a member", {
+  ...WORDS,
+  read: (node, source): Reading<MemberText> => {
+    if (isEmptyText(node)) return read({ words: "", span: node.span }, node);
+    const words = WORDS.read(node, source);
+    return words.kind === "read"
+      ? { ...words, value: { words: words.value, span: node.span } }
+      : words;
+  },
+});
+
+const isEmptyText = (node: TextNode): boolean =>
+  node.kind === "scalar" && node.text === "" && node.style === "quoted";
 
 /** What a panel's legends have in common. `height` is null where the viewing distance decides. */
 export const LETTERING: Field<Omit<LetteringDesign, "height"> & Pick<LegendDesign, "height">> =

@@ -23,16 +23,18 @@ export const nameReferences = (from: Source): readonly NameReference[] => {
   const top = (key: string): readonly Found[] => named({ node: root, path: [] }, [key]);
   const components = top("components").flatMap(below);
   const markings = top("markings").flatMap(below).flatMap(below);
-  const fixings = top("fixings").flatMap((all) => named(all, ["at", "dowels-at"]));
+  const fixings = top("fixings")
+    .flatMap((all) => named(all, ["at", "dowels-at"]))
+    .flatMap(below);
   const lit = top("stack")
     .flatMap(below)
     .flatMap((layer) => named(layer, ["lighting"]))
     .flatMap((lighting) => named(lighting, ["apart"]))
     .flatMap(below);
   const places = [
-    ...components.flatMap((each) => named(each, ["at", "row", "column", "grid", "ring"])),
-    ...markings.flatMap((each) => named(each, ["at", "from", "to"])),
-    ...fixings.flatMap(below),
+    ...components.flatMap((each) => named(each, ["at", ...PATTERNS])),
+    ...markings.flatMap((each) => named(each, ["at", "from", "to", ...PATTERNS])),
+    ...fixings.flatMap((each) => [each, ...named(each, ["at", ...PATTERNS])]),
   ];
   const groups = [...markings, ...lit].flatMap((each) => named(each, ["around"]));
   return [
@@ -54,6 +56,7 @@ export const renamedReferences = (
       : [replaceValue(from, node.span, `${now}${name.slice(entry.length)}`)];
   });
 
+const PATTERNS = ["row", "column", "grid", "ring"];
 const NEIGHBOURS = ["right-of", "left-of", "above", "below", "level-with", "in-line-with"];
 
 interface Found {

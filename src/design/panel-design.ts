@@ -103,9 +103,17 @@ export interface FixingsDesign {
   readonly screws: MetricThread;
   readonly dowels: Mm;
   /** Named places; where none are given, layout sets them by the house rule and says so. */
-  readonly at: readonly PlaceDesign[] | null;
+  readonly at: readonly ScrewsDesign[] | null;
   readonly dowelsAt: readonly PlaceDesign[] | null;
   readonly written: Written;
+}
+
+/** One item of the screws' list: a screw by its place, or several that are set out together. */
+export interface ScrewsDesign {
+  /** Place of the first one; of a ring, its centre. */
+  readonly place: PlaceDesign;
+  /** null for one by itself. */
+  readonly pattern: PatternDesign | null;
 }
 
 /** One statement an axis. `in-line` keeps the neighbour's line (an axis left unsaid beside a neighbour). */
@@ -281,21 +289,28 @@ export interface DialDesign {
   readonly written: Written;
 }
 
+/** `pattern`: several set out together, with members `id.1`, `id.2` ... in reading order; null for one by itself. */
 export type MarkingDesign =
   | {
       readonly kind: "legend";
       readonly id: string;
-      readonly legend: LegendDesign;
+      /** What each member reads, the only one where it stands by itself; null for a member without a word. */
+      readonly legends: readonly (LegendDesign | null)[];
+      /** Place of the first member; of a ring, its centre. */
       readonly at: PlaceDesign;
       readonly align: "left" | "centre" | "right";
+      readonly pattern: PatternDesign | null;
       readonly written: Written;
     }
   | {
       readonly kind: "line" | "arrow";
       readonly id: string;
+      /** Ends of the first member. */
       readonly from: PlaceDesign;
       readonly to: PlaceDesign;
       readonly width: Mm | null;
+      /** No ring: the members of one are not turned. */
+      readonly pattern: Exclude<PatternDesign, { readonly kind: "ring" }> | null;
       readonly written: Written;
     }
   | {
@@ -322,10 +337,12 @@ export type MarkingDesign =
       /** An opening or clear area through the layers named. */
       readonly kind: "window";
       readonly id: string;
+      /** Place of the first member; of a ring, its centre. */
       readonly at: PlaceDesign;
       readonly width: Mm;
       readonly height: Mm;
       readonly corner: Mm;
       readonly layers: readonly string[];
+      readonly pattern: PatternDesign | null;
       readonly written: Written;
     };

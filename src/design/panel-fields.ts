@@ -170,16 +170,25 @@ const sameNames = (values: Values, node: TextNode): readonly Finding[] => {
 };
 
 /** A pattern's members are numbered as the panel's own holes are. */
-const namesOfHoles = ({ components }: Values): readonly Finding[] =>
-  components.flatMap((entry) => {
-    const { kind, id } = entry;
-    if (kind !== "pattern" || !HOLE_NAMES.includes(id)) return [];
-    const span = entry.written.span;
+const namesOfHoles = ({ components, markings }: Values): readonly Finding[] => {
+  const patterns = [
+    ...components.flatMap((entry) =>
+      entry.kind === "pattern" ? [{ id: entry.id, span: entry.written.span }] : [],
+    ),
+    ...markings.flatMap((marking) =>
+      "pattern" in marking && marking.pattern !== null
+        ? [{ id: marking.id, span: nameSpan(marking.written) }]
+        : [],
+    ),
+  ];
+  return patterns.flatMap(({ id, span }) => {
+    if (!HOLE_NAMES.includes(id)) return [];
     return finding(TEXT_CODES.duplicateId, {
       message: `the members of ${id} would be called ${id}.1, ${id}.2 ... like the panel's own holes; give it another name, such as ${id}-keys`,
       span,
       subjects: [id],
     });
   });
+};
 
 const nameSpan = (written: Written): Finding["span"] => spanOf(written, "name");

@@ -2,7 +2,7 @@
 
 import { degrees } from "../geometry/quantity.ts";
 import { type Field, type Reading, read, refined } from "./field.ts";
-import { type Key, optional, record, required, usual } from "./fields.ts";
+import { type Key, optional, record, required, usual, type ValuesOf } from "./fields.ts";
 import { someMillimetres } from "./length-fields.ts";
 import { angle, count } from "./number-fields.ts";
 import type { PatternDesign, PlaceDesign } from "./panel-design.ts";
@@ -11,12 +11,16 @@ import { name } from "./text-fields.ts";
 import type { TextNode } from "./text-node.ts";
 import { UNTURNED } from "./usual-values.ts";
 
-/** A pattern as it was written; part and place may stand beside it instead. */
-export interface ReadPattern {
-  readonly part: string | null;
+/** A pattern as it was written; its place may stand beside it instead. */
+export interface PlacedPattern {
   readonly at: PlaceDesign | null;
   readonly pattern: PatternDesign;
   readonly members: number;
+}
+
+/** The same of components: their part may stand beside it too. */
+export interface ReadPattern extends PlacedPattern {
+  readonly part: string | null;
 }
 
 export interface PatternReading {
@@ -32,73 +36,94 @@ const COMMON_KEYS = {
   part: optional(name("the name of a part"), "The kind of thing, from the catalogue"),
 };
 
+/** A pattern's own numbers, and how many they set out. */
+export interface PatternShape<Pattern extends PatternDesign = PatternDesign> {
+  readonly pattern: Pattern;
+  readonly members: number;
+}
+
 const members = (what: string): Key<number> =>
   required(count("a count", { least: 1, most: MOST_MEMBERS }), what);
 
 const PITCH = required(someMillimetres("a pitch"), "From one centre to the next");
 
-const inRow = (kind: "row" | "column"): Field<ReadPattern> =>
-  refined(
-    record(`a ${kind}`, { ...COMMON_KEYS, count: members("How many"), pitch: PITCH }),
-    (values, node) =>
-      placed(values, node, {
-        pattern: { kind, count: values.count, pitch: values.pitch },
-        members: values.count,
-      }),
-  );
+export const ROW_KEYS = { count: members("How many"), pitch: PITCH };
 
-const GRID: Field<ReadPattern> = refined(
-  record("a grid", {
-    ...COMMON_KEYS,
-    columns: members("How many across"),
-    rows: members("How many down"),
-    pitch: PITCH,
-    "row-pitch": optional(
-      someMillimetres("a pitch"),
-      "From one row to the next; as across where it is not said",
-    ),
-  }),
-  (values, node) => {
-    const { columns, rows, pitch } = values;
-    const rowPitch = values["row-pitch"] ?? pitch;
-    return placed(values, node, {
-      pattern: { kind: "grid", columns, rows, pitch, rowPitch },
-      members: columns * rows,
-    });
-  },
-);
+type Of<Kind extends PatternDesign["kind"]> = PatternDesign & { readonly kind: Kind };
 
-const RING: Field<ReadPattern> = refined(
-  record("a ring", {
-    ...COMMON_KEYS,
-    count: members("How many"),
-    radius: required(someMillimetres("a radius"), "From the ring's centre to its members"),
-    from: usual(angle("an angle"), {
-      value: UNTURNED,
-      about: "Of the first member, clockwise from twelve",
-    }),
-    step: optional(
-      angle("an angle"),
-      "From one member to the next, clockwise; evenly all round where it is not said",
-    ),
+export const rowShape = (
+  kind: "row" | "column",
+  { count: number, pitch }: ValuesOf<typeof ROW_KEYS>,
+): PatternShape<Of<"row" | "column">> => ({
+  pattern: { kind, count: number, pitch },
+  members: number,
+});
+
+export const GRID_KEYS = {
+  columns: members("How many across"),
+  rows: members("How many down"),
+  pitch: PITCH,
+  "row-pitch": optional(
+    someMillimetres("a pitch"),
+    "From one row to the next; as across where it is not said",
+  ),
+};
+
+export const gridShape = (values: ValuesOf<typeof GRID_KEYS>): PatternShape<Of<"grid">> => {
+  const { columns, rows, pitch } = values;
+  const rowPitch = values["row-pitch"] ?? pitch;
+  return { pattern: { kind: "grid", columns, rows, pitch, rowPitch }, members: columns * rows };
+};
+
+export const RING_KEYS = {
+  count: members("How many"),
+  radius: required(someMillimetres("a radius"), "From the ring's centre to its members"),
+  from: usual(angle("an angle"), {
+    value: UNTURNED,
+    about: "Of the first member, clockwise from twelve",
   }),
-  (values, node) => {
-    const { count: number, radius, from } = values;
-    const step = values.step ?? degrees(FULL_TURN / number);
-    return placed(values, node, {
-      pattern: { kind: "ring", count: number, radius, from, step },
-      members: number,
-    });
-  },
-);
+  step: optional(
+    angle("an angle"),
+    "From one member to the next, clockwise; evenly all round where it is not said",
+  ),
+};
 
 const FULL_TURN = 360;
 
+export const ringShape = (values: ValuesOf<typeof RING_KEYS>): PatternShape<Of<"ring">> => {
+  const { count: number, radius, from } = values;
+  const step = values.step ?? degrees(FULL_TURN / number);
+  return { pattern: { kind: "ring", count: number, radius, from, step }, members: number };
+};
+
+const inRow = (kind: "row" | "column"): Field<ReadPattern> =>
+  refined(record(`a ${kind}`, { ...COMMON_KEYS, ...ROW_KEYS }), (values, node) =>
+    ofPart(values, node, rowShape(kind, values)),
+  );
+
+const GRID: Field<ReadPattern> = refined(
+  record("a grid", { ...COMMON_KEYS, ...GRID_KEYS }),
+  (values, node) => ofPart(values, node, gridShape(values)),
+);
+
+const RING: Field<ReadPattern> = refined(
+  record("a ring", { ...COMMON_KEYS, ...RING_KEYS }),
+  (values, node) => ofPart(values, node, ringShape(values)),
+);
+
+/** What says how several are set out, where it stands. */
+export const PATTERN_ABOUT = {
+  row: "Several in a row, from the left",
+  column: "Several in a column, from the top",
+  grid: "Several in rows and columns, from the upper left",
+  ring: "Several round a centre, clockwise",
+};
+
 export const PATTERN_KEYS = {
-  row: optional(inRow("row"), "Several in a row, from the left"),
-  column: optional(inRow("column"), "Several in a column, from the top"),
-  grid: optional(GRID, "Several in rows and columns, from the upper left"),
-  ring: optional(RING, "Several round a centre, clockwise"),
+  row: optional(inRow("row"), PATTERN_ABOUT.row),
+  column: optional(inRow("column"), PATTERN_ABOUT.column),
+  grid: optional(GRID, PATTERN_ABOUT.grid),
+  ring: optional(RING, PATTERN_ABOUT.ring),
 };
 
 /** The patterns that a component has written; more than one is a contradiction. */
@@ -110,15 +135,26 @@ export const patternKeysOf = (
     return reading === null ? [] : [{ key, reading }];
   });
 
-const placed = (
+const ofPart = (
   values: PlaceValues & { readonly part: string | null },
   node: TextNode,
-  { pattern, members: number }: Pick<ReadPattern, "pattern" | "members">,
+  shape: PatternShape,
 ): Reading<ReadPattern> => {
-  const { part } = values;
+  const reading = placed(values, node, shape);
+  return reading.kind === "read"
+    ? { ...reading, value: { ...reading.value, part: values.part } }
+    : reading;
+};
+
+/** With the place that stands among a pattern's own keys. */
+export const placed = (
+  values: PlaceValues,
+  node: TextNode,
+  shape: PatternShape,
+): Reading<PlacedPattern> => {
   if (!hasPlace(values)) {
-    return read({ part, at: null, pattern, members: number }, node);
+    return read({ ...shape, at: null }, node);
   }
   const at = placeOf(values, node);
-  return at.kind === "read" ? read({ part, at: at.value, pattern, members: number }, node) : at;
+  return at.kind === "read" ? read({ ...shape, at: at.value }, node) : at;
 };

@@ -2,7 +2,7 @@
 // Where the design gives no places they are set by a house rule: along an inset rectangle, each moved to the nearest
 // free spot, and further ones between any two that came to lie too far apart. Where all is taken none is set, and said.
 
-import type { FixingsDesign, PlaceDesign } from "../design/panel-design.ts";
+import type { FixingsDesign } from "../design/panel-design.ts";
 import type { Span } from "../diagnostics/finding.ts";
 import { circle, type Point, point } from "../geometry/contour.ts";
 import type { Extent } from "../geometry/extent.ts";
@@ -13,7 +13,7 @@ import { freeSpot, type SearchField } from "./free-spot.ts";
 import { type MountFrame, railWidth } from "./mount-frame.ts";
 import { contourObstacle, type Obstacle } from "./obstacle.ts";
 import type { PlacedFixing } from "./panel-layout.ts";
-import type { PlaceOf } from "./place-finder.ts";
+import type { PlaceFinder } from "./place-finder.ts";
 
 /** Stack fixings at most 60 to 80 mm apart: common practice for 3 mm acrylic. Set at the middle, borne to the end. */
 const SPAN = 75;
@@ -27,7 +27,7 @@ export interface FixingScene {
   readonly frame: MountFrame;
   /** Everything that a fixing must stay clear of: cut-outs and bodies in any layer, markings. */
   readonly obstacles: readonly Obstacle[];
-  readonly placeOf: PlaceOf;
+  readonly finder: Pick<PlaceFinder, "placeOf" | "placesOf">;
 }
 
 export interface SetFixings {
@@ -45,7 +45,11 @@ export const placeFixings = (design: FixingsDesign, scene: FixingScene): SetFixi
   const screws = screwPlaces(design, diameter, { ...scene, obstacles });
   return {
     fixings: [
-      ...screws.places.map((at, index) => screw(at, index, { diameter, span })),
+      ...screws.groups.flatMap((group, index) => {
+        const before = screws.groups.slice(0, index).flat().length;
+        const entry = entryOf(before + 1, before + group.length);
+        return group.map((at, each) => screw(at, before + each, { diameter, span, entry }));
+      }),
       ...dowels.places.map((at, index) => dowel(at, index, { diameter: design.dowels, span })),
     ],
     unset: [
@@ -60,15 +64,19 @@ interface Sized {
   readonly span: Span;
 }
 
-const screw = (at: Point, index: number, sized: Sized): PlacedFixing => ({
-  id: `fixing.${index + 1}`,
-  kind: "screw",
-  at,
-  ...sized,
-});
+/** Several that are set out together are moved as one. */
+const entryOf = (first: number, last: number): string =>
+  first === last ? `fixing.${first}` : `fixing.${first}-${last}`;
+
+const screw = (
+  at: Point,
+  index: number,
+  sized: Sized & Pick<PlacedFixing, "entry">,
+): PlacedFixing => ({ id: `fixing.${index + 1}`, kind: "screw", at, ...sized });
 
 const dowel = (at: Point, index: number, sized: Sized): PlacedFixing => ({
   id: `dowel.${index + 1}`,
+  entry: `dowel.${index + 1}`,
   kind: index === 0 ? "dowel-round" : "dowel-slotted",
   at,
   ...sized,
@@ -79,14 +87,18 @@ interface Places {
   readonly unset: readonly Point[];
 }
 
-const givenPlaces = (
-  places: readonly PlaceDesign[],
-  name: string,
-  scene: FixingScene,
-): readonly Point[] => places.flatMap((place) => scene.placeOf(place, name) ?? []);
+interface ScrewPlaces {
+  /** Those of one row or ring together, each other one by itself. */
+  readonly groups: readonly (readonly Point[])[];
+  readonly unset: readonly Point[];
+}
 
-const screwPlaces = (design: FixingsDesign, diameter: Mm, scene: FixingScene): Places => {
-  if (design.at !== null) return { places: givenPlaces(design.at, "fixings", scene), unset: [] };
+const screwPlaces = (design: FixingsDesign, diameter: Mm, scene: FixingScene): ScrewPlaces => {
+  const { placesOf } = scene.finder;
+  if (design.at !== null) {
+    const groups = design.at.map(({ place, pattern }) => placesOf(place, "fixings", pattern) ?? []);
+    return { groups: groups.filter((group) => group.length > 0), unset: [] };
+  }
   const box = fixingBox(scene.frame, diameter);
   const field = { box, reach: diameter / 2 + CLEAR, obstacles: [...scene.obstacles] };
   const ring: Point[] = [];
@@ -101,7 +113,8 @@ const screwPlaces = (design: FixingsDesign, diameter: Mm, scene: FixingScene): P
     field.obstacles.push(contourObstacle(circle(spot, diameter / 2)));
   }
   closeGaps(ring, field, diameter);
-  return { places: ring.toSorted((a, b) => a.y - b.y || a.x - b.x), unset };
+  const sorted = ring.toSorted((a, b) => a.y - b.y || a.x - b.x);
+  return { groups: sorted.map((at) => [at]), unset };
 };
 
 /** More screws between neighbours that came to lie too far apart, where there is room for them. */
@@ -148,8 +161,13 @@ const onEdge = (at: Point, box: Extent): Point => {
 };
 
 const dowelPlaces = (design: FixingsDesign, scene: FixingScene): Places => {
-  if (design.dowelsAt !== null)
-    return { places: givenPlaces(design.dowelsAt, "dowels", scene), unset: [] };
+  if (design.dowelsAt !== null) {
+    const { placeOf } = scene.finder;
+    return {
+      places: design.dowelsAt.flatMap((place) => placeOf(place, "dowels") ?? []),
+      unset: [],
+    };
+  }
   const box = fixingBox(scene.frame, design.dowels);
   const third = (box.maxY - box.minY) / 3;
   const low = point(box.minX, box.minY + third);

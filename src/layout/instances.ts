@@ -12,19 +12,19 @@ import type {
   ComponentCommon,
   ComponentEntry,
   LegendDesign,
-  PatternDesign,
   PlaceDesign,
 } from "../design/panel-design.ts";
+import { patternCount } from "../design/pattern-count.ts";
 import { spanOf, type Written } from "../design/written.ts";
 import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { type Point, point } from "../geometry/contour.ts";
 import { decimal } from "../geometry/number.ts";
-import { degrees, type Mm } from "../geometry/quantity.ts";
-import { clockDirection } from "../geometry/trigonometry.ts";
+import type { Mm } from "../geometry/quantity.ts";
 import { HOLE_SIZE, MEASURED_SHAPE, UNKNOWN_HARDWARE, UNKNOWN_PART } from "./codes.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
 import { asCutContour } from "./cut-outs.ts";
 import { undrawable } from "./drawable.ts";
+import { patternOffsets } from "./pattern-offsets.ts";
 
 /** One line of the design: a single component, or a pattern with its members. */
 export interface Entry {
@@ -157,31 +157,5 @@ const membersOf = (component: Readable): readonly Member[] =>
 export const memberCount = (component: ComponentEntry): number => {
   if (component.kind === "unreadable") return 0;
   if (component.kind === "component") return 1;
-  const { pattern } = component;
-  return pattern.kind === "grid" ? pattern.rows * pattern.columns : pattern.count;
+  return patternCount(component.pattern);
 };
-
-/** Offsets in reading order: left to right, top to bottom, clockwise. */
-const patternOffsets = (pattern: PatternDesign): readonly Point[] => {
-  switch (pattern.kind) {
-    case "row":
-      return counted(pattern.count, (index) => point(index * pattern.pitch, 0));
-    case "column":
-      return counted(pattern.count, (index) => point(0, -index * pattern.pitch));
-    case "grid":
-      return counted(pattern.rows * pattern.columns, (index) =>
-        point(
-          (index % pattern.columns) * pattern.pitch,
-          -Math.floor(index / pattern.columns) * pattern.rowPitch,
-        ),
-      );
-    case "ring":
-      return counted(pattern.count, (index) => {
-        const toward = clockDirection(degrees(pattern.from + index * pattern.step));
-        return point(pattern.radius * toward.x, pattern.radius * toward.y);
-      });
-  }
-};
-
-const counted = (count: number, offset: (index: number) => Point): readonly Point[] =>
-  Array.from({ length: count }, (_, index) => offset(index));

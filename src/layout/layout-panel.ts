@@ -120,7 +120,7 @@ const layOut = (base: Base): LaidOut => {
     layers,
     catalogue: context.catalogue,
   });
-  const windows = windowsOf(design.markings, layers, finder.placeOf);
+  const windows = windowsOf(design.markings, layers, finder.placesOf);
   const holes = [...mountHolesOf(base), ...windows.cutOuts, ...componentHoles(components, base)];
   const stopped = (crowding: Finding): LaidOut => {
     const findings = [...read.findings, ...placed.findings, ...finder.findings, crowding];
@@ -163,7 +163,7 @@ const layOut = (base: Base): LaidOut => {
       components,
       markings: markings.markings,
       fixings: fixings.fixings,
-      ownPlaces: ownPlaces(design, finder.found),
+      ownPlaces: ownPlaces(design, finder.found, fixings.fixings),
       mountHoles: frame.holes,
       rails: frame.rails,
       closedWindows: opened.closed,
@@ -261,7 +261,7 @@ const fixingsOf = (
       marking.kind === "border" ? marking.fills.map(regionObstacle) : [boxObstacle(marking.box)],
     ),
   ];
-  const set = placeFixings(design.fixings, { frame, obstacles, placeOf: finder.placeOf });
+  const set = placeFixings(design.fixings, { frame, obstacles, finder });
   return { fixings: set.fixings, findings: fixingFindings(design.fixings, set) };
 };
 

@@ -8,7 +8,7 @@ import type { OwnPlace, PanelLayout } from "./panel-layout.ts";
 export interface MovableThing {
   /** Instance id. */
   readonly id: string;
-  /** What is moved with one statement: `warn` for `warn.3`; the id itself for what is no component. */
+  /** What is moved with one statement: `warn` for `warn.3`. */
   readonly entry: string;
   readonly end: OwnPlace["end"];
   readonly at: Point;
@@ -20,5 +20,5 @@ export const movableThings = ({
   ownPlaces,
 }: Pick<PanelLayout, "components" | "ownPlaces">): readonly MovableThing[] => [
   ...components.map(({ id, entry, at, place }) => ({ id, entry, at, place, end: "at" as const })),
-  ...ownPlaces.map((own) => ({ ...own, entry: own.id })),
+  ...ownPlaces,
 ];

@@ -1,35 +1,52 @@
 // Which of the places that were found belong to what thing: windows and free markings by their name, screws and dowels by
-// their number, as their holes are named. Takes the design and the places found, in the order of asking.
+// their number, as their holes are named; of a pattern each member. Takes the design, the places found, and the fixings placed.
 
 import type { PanelDesign, PlaceDesign } from "../design/panel-design.ts";
+import type { Point } from "../geometry/contour.ts";
 import { markingPlaces } from "./marking-places.ts";
-import type { OwnPlace } from "./panel-layout.ts";
+import { memberIds } from "./member-ids.ts";
+import type { OwnPlace, PlacedFixing } from "./panel-layout.ts";
 import type { FoundPlace } from "./place-finder.ts";
 
 export const ownPlaces = (
   { markings, fixings }: PanelDesign,
   found: readonly FoundPlace[],
+  placed: readonly PlacedFixing[],
 ): readonly OwnPlace[] => {
-  const atOf = new Map(found.map(({ place, at }) => [place, at]));
-  const owned = ({ id, end, place }: Omit<OwnPlace, "at">): readonly OwnPlace[] => {
-    const at = atOf.get(place);
-    return at === undefined ? [] : [{ id, end, place, at }];
-  };
+  const atsOf = new Map(found.map(({ place, ats }) => [place, ats]));
+  const screws = (fixings?.at ?? []).map(({ place }) => place);
   return [
     ...markings.flatMap((marking) =>
-      markingPlaces(marking).flatMap((each) => owned({ id: marking.id, ...each })),
+      markingPlaces(marking).flatMap(({ end, place, pattern }) => {
+        const ats = atsOf.get(place) ?? [];
+        return memberIds(marking.id, pattern).flatMap((id, index) => {
+          const at = ats[index];
+          return at === undefined ? [] : [{ id, entry: marking.id, end, place, at }];
+        });
+      }),
     ),
-    ...numbered(
-      "fixing",
-      (fixings?.at ?? []).filter((place) => atOf.has(place)),
-    ).flatMap(owned),
-    ...numbered(
-      "dowel",
-      (fixings?.dowelsAt ?? []).filter((place) => atOf.has(place)),
-    ).flatMap(owned),
+    ...fixingPlaces(
+      placed.filter(({ kind }) => kind === "screw"),
+      screws,
+      atsOf,
+    ),
+    ...fixingPlaces(
+      placed.filter(({ kind }) => kind !== "screw"),
+      fixings?.dowelsAt ?? [],
+      atsOf,
+    ),
   ];
 };
 
 /** A screw that could not be placed takes no number: its hole has none either. */
-const numbered = (name: string, places: readonly PlaceDesign[]): readonly Omit<OwnPlace, "at">[] =>
-  places.map((place, index) => ({ id: `${name}.${index + 1}`, end: "at", place }));
+const fixingPlaces = (
+  placed: readonly PlacedFixing[],
+  places: readonly PlaceDesign[],
+  atsOf: ReadonlyMap<PlaceDesign, readonly Point[]>,
+): readonly OwnPlace[] => {
+  const found = places.flatMap((place) => (atsOf.get(place) ?? []).map((at) => ({ place, at })));
+  return placed.flatMap(({ id, entry }, index): readonly OwnPlace[] => {
+    const own = found[index];
+    return own === undefined ? [] : [{ id, entry, end: "at", ...own }];
+  });
+};

@@ -48,9 +48,11 @@ export interface PanelLayout {
   readonly lost: readonly string[];
 }
 
-/** A place that a window, a free marking or a fixing has of its own; a line has one for each end. */
+/** A place that a window, a free marking or a fixing has of its own; a line has one for each end, a pattern for each member. */
 export interface OwnPlace {
   readonly id: string;
+  /** What is moved with one statement: `window-1` for `window-1.3`. */
+  readonly entry: string;
   readonly end: "at" | "from" | "to";
   readonly at: Point;
   readonly place: PlaceDesign;
@@ -199,6 +201,8 @@ export interface DepthFacts {
 
 export interface PlacedFixing {
   readonly id: string;
+  /** `fixing.1-6` of the members of a row or ring; else its id. */
+  readonly entry: string;
   readonly kind: "screw" | "dowel-round" | "dowel-slotted";
   readonly at: Point;
   readonly diameter: Mm;

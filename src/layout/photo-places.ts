@@ -1,7 +1,8 @@
 // The places of a panel that were read from a photograph, in the order of the text: components, markings,
 // screws, dowels.
 
-import type { PanelDesign, PlaceDesign } from "../design/panel-design.ts";
+import type { PanelDesign, PlaceDesign, ScrewsDesign } from "../design/panel-design.ts";
+import { patternCount } from "../design/pattern-count.ts";
 import type { Mm } from "../geometry/quantity.ts";
 import { markingPlaces } from "./marking-places.ts";
 
@@ -28,12 +29,21 @@ export const photoPlaces = ({
       markingPlaces(marking).map(({ place }) => place),
     ),
   ),
-  ...numbered("fixing", fixings?.at ?? []),
-  ...numbered("dowel", fixings?.dowelsAt ?? []),
+  ...screws(fixings?.at ?? []),
+  ...(fixings?.dowelsAt ?? []).flatMap((place, index) =>
+    read(`dowel.${index + 1}`, "fixings", [place]),
+  ),
 ];
 
-const numbered = (name: string, places: readonly PlaceDesign[]): readonly PhotoPlace[] =>
-  places.flatMap((place, index) => read(`${name}.${index + 1}`, "fixings", [place]));
+/** The first of a row or ring stands for all of it. */
+const screws = (items: readonly ScrewsDesign[]): readonly PhotoPlace[] => {
+  let before = 0;
+  return items.flatMap(({ place, pattern }) => {
+    const id = `fixing.${before + 1}`;
+    before += pattern === null ? 1 : patternCount(pattern);
+    return read(id, "fixings", [place]);
+  });
+};
 
 const read = (
   id: string,

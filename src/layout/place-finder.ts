@@ -2,26 +2,35 @@
 // is told; what leans on something lost is counted as its follower. One finder serves one panel and gathers both.
 
 import { entryName } from "../design/entry-name.ts";
-import type { PlaceDesign } from "../design/panel-design.ts";
+import type { PatternDesign, PlaceDesign } from "../design/panel-design.ts";
 import { spanOf } from "../design/written.ts";
 import type { Finding } from "../diagnostics/finding.ts";
-import type { Point } from "../geometry/contour.ts";
+import { type Point, point } from "../geometry/contour.ts";
 import { type Extent, extent } from "../geometry/extent.ts";
 import { blockPlace, type Landmark, neighboursOf, type PlaceFrame } from "./axis-place.ts";
 import { UNKNOWN_NEIGHBOUR } from "./codes.ts";
 import { unknownName } from "./context.ts";
+import { offsetsExtent, patternOffsets } from "./pattern-offsets.ts";
 
 /** Where it is; null where it can't be told, and then a finding or a cause has been gathered. */
 export type PlaceOf = (place: PlaceDesign, subject: string) => Point | null;
 
+/** The same of each member of a pattern, in reading order; of one by itself a list of one. */
+export type PlacesOf = (
+  place: PlaceDesign,
+  subject: string,
+  pattern: PatternDesign | null,
+) => readonly Point[] | null;
+
 export interface FoundPlace {
-  readonly subject: string;
   readonly place: PlaceDesign;
-  readonly at: Point;
+  /** Of each member. */
+  readonly ats: readonly Point[];
 }
 
 export interface PlaceFinder {
   readonly placeOf: PlaceOf;
+  readonly placesOf: PlacesOf;
   /** True where an id was lost: then it counts as one more follower of what it was lost by. */
   readonly isLost: (id: string) => boolean;
   readonly findings: readonly Finding[];
@@ -47,11 +56,14 @@ export const placeFinder = (
     if (cause !== undefined) causes.push(cause);
     return cause !== undefined;
   };
-  const placeOf: PlaceOf = (place, subject) => {
-    const at = blockPlace({ place, centres: NOTHING, reach: NOTHING }, { frame, landmarks });
+  const placesOf: PlacesOf = (place, subject, pattern) => {
+    const offsets = pattern === null ? BY_ITSELF : patternOffsets(pattern);
+    const block = { place, centres: offsetsExtent(offsets), reach: NOTHING };
+    const at = blockPlace(block, { frame, landmarks });
     if (at !== null) {
-      found.push({ subject, place, at });
-      return at;
+      const ats = offsets.map(({ x, y }) => point(at.x + x, at.y + y));
+      found.push({ place, ats });
+      return ats;
     }
     const missing = neighboursOf(place).find(({ id }) => !landmarks.has(id));
     if (missing !== undefined && !isLost(missing.id)) {
@@ -63,7 +75,10 @@ export const placeFinder = (
     }
     return null;
   };
-  return { placeOf, isLost, findings, found, causes };
+  const placeOf: PlaceOf = (place, subject) => placesOf(place, subject, null)?.[0] ?? null;
+  return { placeOf, placesOf, isLost, findings, found, causes };
 };
+
+const BY_ITSELF: readonly Point[] = [point(0, 0)];
 
 const NOTHING: Extent = extent(0, 0, 0, 0);

@@ -249,7 +249,7 @@ const freePlaces = (held: readonly Held[], on: MoveScene): readonly Freed[] => {
   return firsts.map((first) => {
     const { thing } = first;
     const own = held.filter((one) => isSamePlace(one.thing, thing));
-    const low = thing.end === "at" ? lowestCentre(thing.entry, on.layout) : fromCorner(thing, on);
+    const low = lowestCentre(thing.entry, on.layout, thing.end);
     const shift = on.shiftOf(thing.entry);
     const isFreed = (axis: MoveAxis): boolean =>
       own.some((one) => one.axis === axis) || isUnsaid(first, axis);
@@ -264,14 +264,6 @@ const freePlaces = (held: readonly Held[], on: MoveScene): readonly Freed[] => {
   });
 };
 
-const fromCorner = (
-  { at }: MovableThing,
-  { layout: { nominal } }: { readonly layout: PanelLayout },
-): { readonly x: number; readonly y: number } => ({
-  x: at.x - nominal.minX,
-  y: at.y - nominal.minY,
-});
-
 /** Whether an axis would be left without a word once the other one of a held thing is set free. */
 const isUnsaid = ({ thing, axis: freed }: Held, axis: MoveAxis): boolean => {
   if (axis === freed) return true;
@@ -285,12 +277,15 @@ const isUnsaid = ({ thing, axis: freed }: Held, axis: MoveAxis): boolean => {
   );
 };
 
-/** What `x` and `y` of an entry say: the lowest centre of its members, from the nominal corner. */
+/** What `x` and `y` of an entry say: the lowest centre of its members, from the nominal corner. `end`: of a line the one of its ends. */
 export const lowestCentre = (
   entry: string,
   layout: PanelLayout,
+  end: MovableThing["end"] | null = null,
 ): { readonly x: number; readonly y: number } => {
-  const own = movableThings(layout).filter((thing) => thing.entry === entry);
+  const own = movableThings(layout).filter(
+    (thing) => thing.entry === entry && (end === null || thing.end === end),
+  );
   const { nominal } = layout;
   return {
     x: Math.min(...own.map(({ at }) => at.x)) - nominal.minX,

@@ -16,6 +16,7 @@ import {
 import { CIRCULAR_PLACE, UNKNOWN_NEIGHBOUR } from "./codes.ts";
 import { unknownName } from "./context.ts";
 import type { Entry } from "./instances.ts";
+import { offsetsExtent } from "./pattern-offsets.ts";
 
 export interface PlacedEntries {
   /** Place of each entry's datum, by entry id. */
@@ -70,9 +71,7 @@ const leanersOf = (entries: readonly Entry[]): ReadonlyMap<string, readonly Entr
 
 const blockOf = (entry: Entry, reach: Extent): Block => ({
   place: entry.place,
-  centres: entry.members
-    .map(({ offset }) => extent(offset.x, offset.y, offset.x, offset.y))
-    .reduce(joinedExtent),
+  centres: offsetsExtent(entry.members.map(({ offset }) => offset)),
   reach,
 });
 

@@ -10,8 +10,9 @@ import { roundedRectangle } from "../geometry/shapes.ts";
 import { UNKNOWN_LAYER, WINDOW_CORNER, WINDOW_NOWHERE } from "./codes.ts";
 import { unknownName } from "./context.ts";
 import { contourCutOut } from "./cut-outs.ts";
+import { memberIds } from "./member-ids.ts";
 import type { CutOut } from "./panel-layout.ts";
-import type { PlaceOf } from "./place-finder.ts";
+import type { PlacesOf } from "./place-finder.ts";
 import type { BareLayer } from "./stack.ts";
 
 type WindowDesign = MarkingDesign & { readonly kind: "window" };
@@ -24,16 +25,16 @@ export interface PlacedWindows {
 export const windowsOf = (
   markings: readonly MarkingDesign[],
   layers: readonly BareLayer[],
-  placeOf: PlaceOf,
+  placesOf: PlacesOf,
 ): PlacedWindows => {
   const cutOuts: CutOut[] = [];
   const findings: Finding[] = [];
   for (const marking of markings) {
     if (marking.kind !== "window") continue;
-    const at = placeOf(marking.at, marking.id);
+    const ats = placesOf(marking.at, marking.id, marking.pattern);
     const wrong = windowFindings(marking, layers);
     findings.push(...wrong);
-    if (at !== null && wrong.length === 0) cutOuts.push(...windowCutOuts(marking, at, layers));
+    if (ats !== null && wrong.length === 0) cutOuts.push(...windowCutOuts(marking, ats, layers));
   }
   return { cutOuts, findings };
 };
@@ -74,16 +75,18 @@ const isOpened = (layer: BareLayer, window: WindowDesign): boolean =>
 
 const windowCutOuts = (
   window: WindowDesign,
-  at: Point,
+  ats: readonly Point[],
   layers: readonly BareLayer[],
 ): readonly CutOut[] => {
   const [across, up] = [window.width / 2, window.height / 2];
-  const box = extent(at.x - across, at.y - up, at.x + across, at.y + up);
-  const contour = roundedRectangle(box, window.corner);
-  return layers
-    .filter((layer) => isOpened(layer, window))
-    .map((layer) =>
-      contourCutOut(window.id, {
+  const opened = layers.filter((layer) => isOpened(layer, window));
+  return memberIds(window.id, window.pattern).flatMap((id, index) => {
+    const at = ats[index];
+    if (at === undefined) return [];
+    const box = extent(at.x - across, at.y - up, at.x + across, at.y + up);
+    const contour = roundedRectangle(box, window.corner);
+    return opened.map((layer) =>
+      contourCutOut(id, {
         centre: at,
         contour,
         purpose: "window",
@@ -92,4 +95,5 @@ const windowCutOuts = (
         gauge: null,
       }),
     );
+  });
 };

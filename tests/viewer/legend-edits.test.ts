@@ -95,7 +95,7 @@ describe("the words of a marking", () => {
     const applied = applyEdits(text, [made.edit]);
     if (applied.kind === "refused") throw new Error(applied.why);
     const [legend] = layoutOf(applied.text).design.markings;
-    expect(legend).toMatchObject({ legend: { text: "NO\nENTRY: 2", height: 5 } });
+    expect(legend).toMatchObject({ legends: [{ text: "NO\nENTRY: 2", height: 5 }] });
     expect(wordsTyped(from, ["markings", "0", "legend"], " ")).toEqual({
       kind: "refused",
       why: "a legend by itself has words: take it off instead",

@@ -14,6 +14,12 @@ const LAMP = "part: led-5-bezel";
 const textOf = (component: string): string =>
   panelText({ height: "16 modules", fixings: "", components: [component] });
 
+const [W, G, R] = [
+  ["components", "w"],
+  ["components", "g"],
+  ["components", "r"],
+];
+
 const from = (text: string) => source("panel.yaml", text);
 
 /** Each member with its place and its words. */
@@ -33,26 +39,26 @@ describe("numbers of a pattern", () => {
   );
 
   test("are those that the text says", () => {
-    expect(patternNumbers(from(ROW), "w")).toEqual([
+    expect(patternNumbers(from(ROW), W)).toEqual([
       { key: "count", value: "3" },
       { key: "pitch", value: "20 mm" },
     ]);
   });
 
   test("a pitch moves its members, a count brings more of them, without a word", () => {
-    const wide = changedText(ROW, patternTyped(from(ROW), "w", { key: "pitch", value: "25" }));
+    const wide = changedText(ROW, patternTyped(from(ROW), W, { key: "pitch", value: "25" }));
     expect(members(wide)).toEqual(["30, 40 ONE", "55, 40 -", "80, 40 NO"]);
-    const more = changedText(ROW, patternTyped(from(ROW), "w", { key: "count", value: " 4 " }));
+    const more = changedText(ROW, patternTyped(from(ROW), W, { key: "count", value: " 4 " }));
     expect(members(more)).toEqual(["30, 40 ONE", "50, 40 -", "70, 40 NO", "90, 40 -"]);
   });
 
   test("a count that would take a word with it is refused; one that takes none is done", () => {
-    expect(patternTyped(from(ROW), "w", { key: "count", value: "2" })).toEqual({
+    expect(patternTyped(from(ROW), W, { key: "count", value: "2" })).toEqual({
       kind: "refused",
       why: '"NO" would go with the members: take these legends off first',
     });
     const bare = ROW.replace('"NO"', '""');
-    const fewer = changedText(bare, patternTyped(from(bare), "w", { key: "count", value: "1" }));
+    const fewer = changedText(bare, patternTyped(from(bare), W, { key: "count", value: "1" }));
     expect(members(fewer)).toEqual(["30, 40 ONE"]);
   });
 
@@ -60,7 +66,7 @@ describe("numbers of a pattern", () => {
     const grid = textOf(
       `g: { grid: { ${LAMP}, columns: 2, rows: 2, pitch: 20 mm, x: 30 mm, y: 40 mm }, legends: [A, B, C, D] }`,
     );
-    const more = changedText(grid, patternTyped(from(grid), "g", { key: "columns", value: "3" }));
+    const more = changedText(grid, patternTyped(from(grid), G, { key: "columns", value: "3" }));
     expect(members(more)).toEqual([
       "30, 60 A",
       "50, 60 B",
@@ -69,7 +75,7 @@ describe("numbers of a pattern", () => {
       "50, 40 D",
       "70, 40 -",
     ]);
-    const rows = changedText(grid, patternTyped(from(grid), "g", { key: "rows", value: "3" }));
+    const rows = changedText(grid, patternTyped(from(grid), G, { key: "rows", value: "3" }));
     expect(members(rows).slice(4)).toEqual(["30, 40 -", "50, 40 -"]);
     expect(members(rows).slice(0, 4)).toEqual(["30, 80 A", "50, 80 B", "30, 60 C", "50, 60 D"]);
   });
@@ -80,14 +86,11 @@ describe("numbers of a pattern", () => {
     );
     const larger = changedText(
       ring,
-      patternTyped(from(ring), "r", { key: "radius", value: "30 mm" }),
+      patternTyped(from(ring), R, { key: "radius", value: "30 mm" }),
     );
     // Twelve, three, six and nine o'clock; x and y are the lowest centres.
     expect(members(larger)).toEqual(["80, 100 -", "110, 70 -", "80, 40 -", "50, 70 -"]);
-    const turned = changedText(
-      ring,
-      patternTyped(from(ring), "r", { key: "from", value: "90 deg" }),
-    );
+    const turned = changedText(ring, patternTyped(from(ring), R, { key: "from", value: "90 deg" }));
     expect(members(turned)[0]).toBe("90, 60 -");
   });
 
@@ -98,14 +101,17 @@ describe("numbers of a pattern", () => {
     ["count", "2 }", 'count: "2 }" is no count from 1 to 999; write 4'],
     ["from", "x", 'from: "x" is no angle; write 15 deg'],
   ] as const)("%s %s is refused in words", (key, value, why) => {
-    expect(patternTyped(from(ROW), "w", { key, value })).toEqual({ kind: "refused", why });
+    expect(patternTyped(from(ROW), W, { key, value })).toEqual({
+      kind: "refused",
+      why,
+    });
   });
 });
 
 describe("the legend of a member", () => {
   const ROW = textOf(`w: { row: { ${LAMP}, count: 3, pitch: 20 mm, x: 30 mm, y: 40 mm } }`);
   const typed = (text: string, index: number, words: string): string =>
-    changedText(text, memberLegendTyped(from(text), "w", { index, members: 3, typed: words }));
+    changedText(text, memberLegendTyped(from(text), W, { index, members: 3, typed: words }));
   const words = (text: string): readonly string[] =>
     members(text).map((member) => member.replace(/^\S+ \S+ /, ""));
 
@@ -133,7 +139,7 @@ describe("the legend of a member", () => {
 
   test("is refused with a line without words, and where there is none to take off", () => {
     const made = (said: string): Edit =>
-      memberLegendTyped(from(ROW), "w", { index: 0, members: 3, typed: said });
+      memberLegendTyped(from(ROW), W, { index: 0, members: 3, typed: said });
     expect(made("A\n\nB")).toEqual({
       kind: "refused",
       why: "a line of the legend of w.1 has no words",

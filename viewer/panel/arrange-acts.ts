@@ -114,7 +114,7 @@ function setOutSelection(on: Open, kind: PatternKind, why: string): void {
 }
 
 const sayTooFew = ({ layout }: Open, words: string): void =>
-  say(onePatternWords(selectedThings.value, layout.design) ?? words);
+  say(onePatternWords(selectedThings.value, layout) ?? words);
 
 /** In the order of picking; without the borders whose components are picked with them. */
 function picked({ layout }: Open): readonly ArrangedThing[] {

@@ -29,6 +29,7 @@ import type { PanelLayout, PlacedFixing } from "../../src/layout/panel-layout.ts
 import { lowestCentre } from "../../src/layout/place-moves.ts";
 import type { Shift } from "../../src/layout/separate-moves.ts";
 import { componentDoubled } from "./component-edits.ts";
+import { entryPattern } from "./set-out-entry.ts";
 
 export interface Copying {
   readonly entries: readonly string[];
@@ -53,7 +54,7 @@ export function thingsCopied(from: Source, copying: Copying): Copied {
   const { entries, layout } = copying;
   const groups = groupsAmong(entries, layout);
   if (groups.length > 0) return withMembers(from, copying, groups);
-  const fixings = layout.fixings.filter(({ id }) => entries.includes(id));
+  const fixings = layout.fixings.filter(({ entry }) => entries.includes(entry));
   if (fixings.some(({ kind }) => kind !== "screw"))
     return { kind: "refused", why: "the stack takes two dowels, and no third" };
   const components = layout.design.components.filter(({ id }) => entries.includes(id));
@@ -211,23 +212,25 @@ function markingSteps(marking: MarkingDesign, name: string | null, scene: Scene)
   const [list, index, kind] = path ?? [];
   if (list === undefined || index === undefined || kind === undefined)
     return [refusing(`the text does not say where ${marking.id} is written`)];
-  const ends = markingPlaces(marking).map(({ end, place }) => {
-    const at = layout.ownPlaces.find((own) => own.id === marking.id && own.end === end)?.at;
-    return { end, place, at };
-  });
-  if (ends.some(({ at }) => at === undefined))
+  const ends = markingPlaces(marking).map(({ end, place }) => ({
+    place,
+    // Of a row or a ring it stands among the pattern's own numbers.
+    within: pathAt(from, place.written.span)?.slice(path?.length),
+    low: lowestCentre(marking.id, layout, end),
+  }));
+  if (ends.some(({ low }) => !Number.isFinite(low.x)))
     return [refusing(`${marking.id} could not be placed`)];
-  const { minX, minY } = layout.nominal;
   return [
     (now) => copiedItem(now, [list], Number(index)),
     (now) => {
       const own = lastOf(now, list, kind);
       return rewritten(now, [
         (copy) => (name === null ? same(copy) : setKey(copy, own, { key: "name", value: name })),
-        ...ends.flatMap(({ end, place, at }) => {
-          const low = { x: (at?.x ?? 0) - minX, y: (at?.y ?? 0) - minY };
-          return placeSteps([...own, end], place, { low, scene });
-        }),
+        ...ends.flatMap(({ place, within, low }) =>
+          within === undefined
+            ? [refusing(`the text does not say where ${marking.id} stands`)]
+            : placeSteps([...own, ...within], place, { low, scene }),
+        ),
         (copy) => namedAnew(copy, [...own, "around"], names),
       ]);
     },
@@ -250,21 +253,17 @@ interface MadeScrews extends Made {
 function copiedScrews(screws: readonly PlacedFixing[], scene: Scene): MadeScrews {
   const { from, layout, shift } = scene;
   const all = layout.fixings.filter(({ kind }) => kind === "screw");
+  const names = screws.map((_, index) => `fixing.${all.length + index + 1}`);
+  if (layout.design.fixings?.at != null || screws.length === 0) {
+    const entries = [...new Set(screws.map(({ entry }) => entry))];
+    const steps = entries.flatMap((entry) => screwSteps(entry, scene));
+    return { steps, names, why: "", title: null };
+  }
   const unit = usualUnit(from.text);
   const { minX, minY } = layout.nominal;
   const placed = (x: number, y: number): string =>
     `x: ${lengthIn(unit, x - minX)}, y: ${lengthIn(unit, y - minY)}`;
   const copies = screws.map(({ at }) => placed(at.x + shift.x, at.y + shift.y));
-  const names = copies.map((_, index) => `fixing.${all.length + index + 1}`);
-  const isGiven = layout.design.fixings?.at != null;
-  if (isGiven || copies.length === 0) {
-    const steps = copies.map(
-      (place): Step =>
-        (now) =>
-          appendItem(now, ["fixings", "at"], `{ ${place} }`),
-    );
-    return { steps, names, why: "", title: null };
-  }
   const value = `[${[...all.map(({ at }) => placed(at.x, at.y)), ...copies]
     .map((place) => `{ ${place} }`)
     .join(", ")}]`;
@@ -274,4 +273,32 @@ function copiedScrews(screws: readonly PlacedFixing[], scene: Scene): MadeScrews
     why: "the rule for screws and dowels sets the screws",
     title: `Write down where all ${all.length} screws stand, with ${copies.length} more at ${copies.join(" and ")}`,
   };
+}
+
+const SCREWS: Path = ["fixings", "at"];
+
+/** The copy of one by a place alone; of a row or a ring its own item, set down elsewhere. */
+function screwSteps(entry: string, scene: Scene): readonly Step[] {
+  const { from, layout, shift } = scene;
+  const low = lowestCentre(entry, layout);
+  const place = layout.ownPlaces.find((own) => own.entry === entry)?.place;
+  if (place === undefined) return [refusing(`${entry} could not be placed`)];
+  if (entryPattern(entry, layout) === null) {
+    const unit = usualUnit(from.text);
+    const [x, y] = [lengthIn(unit, low.x + shift.x), lengthIn(unit, low.y + shift.y)];
+    return [(now) => appendItem(now, SCREWS, `{ x: ${x}, y: ${y} }`)];
+  }
+  const path = pathAt(from, place.written.span);
+  const [index] = path?.slice(SCREWS.length) ?? [];
+  if (path === null || index === undefined)
+    return [refusing(`the text does not say where ${entry} stands`)];
+  return [
+    (now) => copiedItem(now, SCREWS, Number(index)),
+    (now) => {
+      const list = nodeAt(now, SCREWS);
+      const last = list?.kind === "list" ? list.items.length - 1 : 0;
+      const own = [...SCREWS, `${last}`, ...path.slice(SCREWS.length + 1)];
+      return rewritten(now, placeSteps(own, place, { low, scene }));
+    },
+  ];
 }

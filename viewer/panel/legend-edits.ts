@@ -10,7 +10,8 @@ import {
   setKey,
 } from "../../src/design/edit.ts";
 import { quoted } from "../../src/design/quoted.ts";
-import { replacement, type Source } from "../../src/design/source.ts";
+import { rewritten } from "../../src/design/rewriting.ts";
+import { replacement, type Source, spanIn } from "../../src/design/source.ts";
 import type { TextNode } from "../../src/design/text-node.ts";
 
 /** Nothing typed takes the legend off, with all that is said of it. */
@@ -43,7 +44,7 @@ const hasNone = (name: string): Edit => refused(`${name} has no legend`);
 const lacksWords = (words: string): Edit => refused(`a line of ${words} has no words`);
 
 /** A component by its name; a marking by its own, or by what it is. */
-function nameAt(from: Source, path: Path): string {
+export function nameAt(from: Source, path: Path): string {
   const last = path.at(-1) ?? "";
   if (path[0] === "components") return last;
   const name = nodeAt(from, [...path, "name"]);
@@ -67,42 +68,64 @@ export interface MemberLegend {
   readonly typed: string;
 }
 
-/** Of one member; nothing typed leaves it without one. */
+/** Of one member; nothing typed leaves it without one. `owner`: the pattern's own path. */
 export function memberLegendTyped(
   from: Source,
-  entry: string,
+  owner: Path,
   { index, members, typed }: MemberLegend,
 ): Edit {
   const value = typed.trim() === "" ? NO_LEGEND : legendValue(typed);
-  const member = `${entry}.${index + 1}`;
+  const member = `${nameAt(from, owner)}.${index + 1}`;
   if (value === null) return lacksWords(`the legend of ${member}`);
-  const list = nodeAt(from, legendsPath(entry));
+  const path = wordsPath(owner);
+  const list = nodeAt(from, path);
   if (list?.kind !== "list") {
-    const items = Array.from({ length: members }, (_, each) =>
-      each === index ? value : NO_LEGEND,
-    );
-    return value === NO_LEGEND ? hasNone(member) : legendsSet(from, entry, items);
+    const common = commonWords(from, owner);
+    const items = Array.from({ length: members }, (_, each) => (each === index ? value : common));
+    if (items.every((item) => item === NO_LEGEND)) return hasNone(member);
+    return rewritten(from, [
+      (now) => legendsSet(now, owner, items),
+      (now) => (common === NO_LEGEND ? same(now) : removeKey(now, owner, "text")),
+    ]);
   }
   const item = list.items[index];
   if (item === undefined) return refused(`the text has no place for the legend of ${member}`);
   if (item.kind === "map" && value !== NO_LEGEND)
-    return setKey(from, [...legendsPath(entry), `${index}`], { key: "text", value });
+    return setKey(from, [...path, `${index}`], { key: "text", value });
   const isLast = list.items.every((one, each) => each === index || textOf(from, one) === NO_LEGEND);
-  if (value === NO_LEGEND && isLast) return removeKey(from, ["components", entry], "legends");
+  if (value === NO_LEGEND && isLast)
+    return isComponent(owner)
+      ? removeKey(from, owner, "legends")
+      : refused("legends by themselves have words: take them off instead");
   const span = { ...item.span, end: contentEnd(from, item) };
   return { kind: "edit", edit: replacement(from, span, value) };
 }
 
+const isComponent = ([top]: Path): boolean => top === "components";
+
+/** What legends by themselves read where all of them read the same. */
+function commonWords(from: Source, owner: Path): string {
+  const text = isComponent(owner) ? null : nodeAt(from, [...owner, "text"]);
+  return text === null ? NO_LEGEND : textOf(from, text);
+}
+
 /** The list of a pattern's legends, each as it is written; null where there is none. */
-export function writtenLegends(from: Source, entry: string): readonly string[] | null {
-  const list = nodeAt(from, legendsPath(entry));
+export function writtenLegends(from: Source, owner: Path): readonly string[] | null {
+  const list = nodeAt(from, wordsPath(owner));
   return list?.kind === "list" ? list.items.map((item) => textOf(from, item)) : null;
 }
 
-export const legendsSet = (now: Source, entry: string, items: readonly string[]): Edit =>
-  setKey(now, ["components", entry], { key: "legends", value: `[${items.join(", ")}]` });
+export const legendsSet = (now: Source, owner: Path, items: readonly string[]): Edit =>
+  setKey(now, owner, { key: wordsKey(owner), value: `[${items.join(", ")}]` });
 
-const legendsPath = (entry: string): Path => ["components", entry, "legends"];
+const wordsKey = (owner: Path): string => (isComponent(owner) ? "legends" : "texts");
+
+const wordsPath = (owner: Path): Path => [...owner, wordsKey(owner)];
+
+const same = (now: Source): Edit => ({
+  kind: "edit",
+  edit: replacement(now, spanIn(now, 0, 0), ""),
+});
 
 const textOf = (from: Source, node: TextNode): string =>
   from.text.slice(node.span.start, contentEnd(from, node));

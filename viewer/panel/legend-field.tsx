@@ -3,7 +3,7 @@
 
 import type { JSX } from "preact";
 import type { Edit } from "../../src/design/edit.ts";
-import type { ComponentPattern, MarkingDesign } from "../../src/design/panel-design.ts";
+import type { LegendDesign, MarkingDesign } from "../../src/design/panel-design.ts";
 import { pathAt } from "../../src/design/path-at.ts";
 import type { Source } from "../../src/design/source.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
@@ -11,6 +11,7 @@ import { panel } from "../desk.ts";
 import { whenCurrent } from "../when-current.ts";
 import { legendTyped, memberLegendTyped, titleTyped, wordsTyped } from "./legend-edits.ts";
 import { open } from "./open-panel.ts";
+import { entryPath } from "./set-out-entry.ts";
 import { takeEdit } from "./told-edit.ts";
 
 /** Of a single component or a marking; a pattern's members have theirs in one list. */
@@ -34,23 +35,26 @@ export function LegendField(props: {
   );
 }
 
-/** The words of a legend by itself, the title of a border or a bracket. */
+/** The words of a legend by itself, the title of a border or a bracket; of a pattern's members they stand beside its numbers. */
 function MarkingLegend({ marking }: { readonly marking: MarkingDesign }): JSX.Element | null {
-  if (!("legend" in marking)) return null;
-  const { id, kind } = marking;
+  const { id } = marking;
+  const isByItself = marking.kind === "legend";
+  if (!isByItself && !("legend" in marking)) return null;
+  if (isByItself && marking.pattern !== null) return null;
+  const legend = isByItself ? marking.legends[0] : marking.legend;
   return (
     <Words
-      label={kind === "legend" ? "words" : "legend"}
-      name={kind === "legend" ? "words" : "legend"}
+      label={isByItself ? "words" : "legend"}
+      name={isByItself ? "words" : "legend"}
       id={id}
-      said={marking.legend?.text ?? ""}
+      said={legend?.text ?? ""}
       made={(from, typed) => {
         // Where it is written now.
         const now = panel.value?.design.markings.find((one) => one.id === id);
         const path = now === undefined ? null : pathAt(from, now.written.span);
         if (path === null)
           return { kind: "refused", why: `the text does not say where ${id} is written` };
-        return kind === "legend" ? wordsTyped(from, path, typed) : titleTyped(from, path, typed);
+        return isByItself ? wordsTyped(from, path, typed) : titleTyped(from, path, typed);
       }}
     />
   );
@@ -60,18 +64,19 @@ function MarkingLegend({ marking }: { readonly marking: MarkingDesign }): JSX.El
 const MOST = 12;
 
 export function MemberLegends(props: {
-  readonly pattern: ComponentPattern;
+  readonly entry: string;
+  /** Of each member, in reading order. */
+  readonly legends: readonly (LegendDesign | null)[];
   /** Of the member that is picked. */
   readonly picked: string;
 }): JSX.Element {
-  const { pattern, picked } = props;
-  const { id, legends } = pattern;
+  const { entry, legends, picked } = props;
   const members = legends.length;
   return (
     <fieldset class="member-legends">
       <legend>legends of its members</legend>
       {legends.map((legend, index) => {
-        const member = `${id}.${index + 1}`;
+        const member = `${entry}.${index + 1}`;
         return members > MOST && member !== picked ? null : (
           <Words
             key={member}
@@ -79,7 +84,13 @@ export function MemberLegends(props: {
             name={`legend of ${member}`}
             id={member}
             said={legend?.text ?? ""}
-            made={(from, typed) => memberLegendTyped(from, id, { index, members, typed })}
+            made={(from, typed) => {
+              const now = panel.value?.layout ?? null;
+              const path = now === null ? null : entryPath(from, entry, now);
+              return path === null
+                ? { kind: "refused", why: `the text does not say where ${entry} is written` }
+                : memberLegendTyped(from, path, { index, members, typed });
+            }}
           />
         );
       })}

@@ -6,7 +6,7 @@ import { usualUnit } from "../../src/design/length-text.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { angleTyped } from "./angle-typed.ts";
-import { legendsSet, NO_LEGEND, writtenLegends } from "./legend-edits.ts";
+import { legendsSet, NO_LEGEND, nameAt, writtenLegends } from "./legend-edits.ts";
 import { lengthTyped } from "./length-typed.ts";
 
 const KINDS = ["row", "column", "grid", "ring"] as const;
@@ -31,8 +31,8 @@ export interface PatternNumber {
 }
 
 /** Those that the text says, in the order of the table above. */
-export function patternNumbers(from: Source, entry: string): readonly PatternNumber[] {
-  const path = patternPath(from, entry);
+export function patternNumbers(from: Source, owner: Path): readonly PatternNumber[] {
+  const path = patternPath(from, owner);
   const node = path === null ? null : nodeAt(from, path);
   if (node?.kind !== "map") return [];
   return PATTERN_KEYS.flatMap((key) => {
@@ -45,16 +45,17 @@ const isPatternKey = (key: string): key is PatternKey => Object.hasOwn(TAKES, ke
 
 const PATTERN_KEYS: readonly PatternKey[] = Object.keys(TAKES).filter(isPatternKey);
 
-function patternPath(from: Source, entry: string): Path | null {
-  const kind = KINDS.find((key) => nodeAt(from, ["components", entry, key]) !== null);
-  return kind === undefined ? null : ["components", entry, kind];
+/** `owner`: of the component, the marking, or the item of the screws' list that it stands in. */
+function patternPath(from: Source, owner: Path): Path | null {
+  const kind = KINDS.find((key) => nodeAt(from, [...owner, key]) !== null);
+  return kind === undefined ? null : [...owner, kind];
 }
 
 /** The reader judges what is a number of its kind; nothing else comes into the text from a field. */
-export function patternTyped(from: Source, entry: string, { key, value }: PatternNumber): Edit {
-  const path = patternPath(from, entry);
+export function patternTyped(from: Source, owner: Path, { key, value }: PatternNumber): Edit {
+  const path = patternPath(from, owner);
   const typed = value.trim();
-  if (path === null) return refused(`${entry} is no row, column, grid or ring`);
+  if (path === null) return refused(`${nameAt(from, owner)} is no row, column, grid or ring`);
   switch (TAKES[key]) {
     case "length": {
       const length = lengthTyped(typed, usualUnit(from.text));
@@ -70,7 +71,7 @@ export function patternTyped(from: Source, entry: string, { key, value }: Patter
     }
     case "count":
       return /^[1-9]\d{0,2}$/.test(typed)
-        ? counted(from, entry, { path, key, count: Number(typed) })
+        ? counted(from, owner, { path, key, count: Number(typed) })
         : refused(`${key}: "${typed}" is no count from 1 to 999; write 4`);
   }
 }
@@ -81,10 +82,10 @@ interface Count {
   readonly count: number;
 }
 
-function counted(from: Source, entry: string, { path, key, count }: Count): Edit {
+function counted(from: Source, owner: Path, { path, key, count }: Count): Edit {
   const value = `${count}`;
   const set: Step = (now) => setKey(now, path, { key, value });
-  const items = writtenLegends(from, entry);
+  const items = writtenLegends(from, owner);
   if (items === null) return set(from);
   const number = (of: PatternKey): number => {
     const node = nodeAt(from, [...path, of]);
@@ -99,7 +100,9 @@ function counted(from: Source, entry: string, { path, key, count }: Count): Edit
     rows: key === "rows" ? count : before.rows,
   };
   if (items.some((item) => item.includes("\n")))
-    return refused(`the legends of ${entry} take a line each and more: change them in the text`);
+    return refused(
+      `the legends of ${nameAt(from, owner)} take a line each and more: change them in the text`,
+    );
   const gone = items.filter(
     (item, index) =>
       item !== NO_LEGEND &&
@@ -112,7 +115,7 @@ function counted(from: Source, entry: string, { path, key, count }: Count): Edit
     const isKept = row < before.rows && column < before.columns;
     return (isKept ? items[row * before.columns + column] : undefined) ?? NO_LEGEND;
   });
-  return rewritten(from, [set, (now) => legendsSet(now, entry, kept)]);
+  return rewritten(from, [set, (now) => legendsSet(now, owner, kept)]);
 }
 
 const refused = (why: string): Edit => ({ kind: "refused", why });

@@ -7,6 +7,7 @@ import { LEAST_SCREWS } from "../../src/design/least-screws.ts";
 import { lengthIn, usualUnit } from "../../src/design/length-text.ts";
 import { nameReferences } from "../../src/design/name-references.ts";
 import { pathAt } from "../../src/design/path-at.ts";
+import { patternCount } from "../../src/design/pattern-count.ts";
 import { setPlaceFree } from "../../src/design/place-edit.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
@@ -14,6 +15,7 @@ import { type MovableThing, movableThings } from "../../src/layout/movable-thing
 import { neighbourOn } from "../../src/layout/moved-with.ts";
 import type { PanelLayout, PlacedFixing } from "../../src/layout/panel-layout.ts";
 import { lowestCentre } from "../../src/layout/place-moves.ts";
+import { entryPath } from "./set-out-entry.ts";
 
 export interface Removal {
   readonly edit: Edit;
@@ -98,15 +100,15 @@ function itemsOf(
   layout: PanelLayout,
 ): readonly Item[] | string {
   const markings = layout.design.markings.filter(({ id }) => gone.has(id));
-  const screws = layout.fixings.filter(({ id }) => gone.has(id));
+  const screws = layout.fixings.filter(({ entry }) => gone.has(entry));
   const why = screws.length === 0 ? null : whyScrewsStay(screws, layout);
   if (why !== null) return why;
   // The path of a marking leads to what stands under its kind: its item is one up.
   const paths = [
     ...markings.map(({ written }) => pathAt(from, written.span)?.slice(0, -1)),
-    ...layout.ownPlaces
-      .filter(({ id }) => screws.some((screw) => screw.id === id))
-      .map(({ place }) => pathAt(from, place.written.span)),
+    ...[...new Set(screws.map(({ entry }) => entry))].map((entry) =>
+      entryPath(from, entry, layout),
+    ),
   ];
   return paths.some((path) => path === null || path === undefined)
     ? "its text can't be found"
@@ -117,7 +119,11 @@ function whyScrewsStay(screws: readonly PlacedFixing[], { design }: PanelLayout)
   const given = design.fixings?.at ?? null;
   if (screws.some(({ kind }) => kind !== "screw")) return "the stack takes both its dowels";
   if (given === null) return "the rule sets the screws: move one to write down where they stand";
-  return given.length - screws.length < LEAST_SCREWS
+  const count = given.reduce(
+    (sum, { pattern }) => sum + (pattern === null ? 1 : patternCount(pattern)),
+    0,
+  );
+  return count - screws.length < LEAST_SCREWS
     ? `the stack takes at least ${LEAST_SCREWS} screws`
     : null;
 }
@@ -140,11 +146,7 @@ function freed(
 ): { readonly thing: MovableThing; readonly step: Step } {
   const path = pathAt(from, thing.place.written.span);
   const unit = usualUnit(from.text);
-  const { nominal } = layout;
-  const low =
-    thing.end === "at"
-      ? lowestCentre(thing.entry, layout)
-      : { x: thing.at.x - nominal.minX, y: thing.at.y - nominal.minY };
+  const low = lowestCentre(thing.entry, layout, thing.end);
   const place = { x: lengthIn(unit, low.x), y: lengthIn(unit, low.y) };
   const step: Step = (now) =>
     path === null

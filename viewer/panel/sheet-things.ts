@@ -6,6 +6,7 @@ import type { MarkingDesign, PanelDesign } from "../../src/design/panel-design.t
 import type { Span } from "../../src/diagnostics/finding.ts";
 import type { Point } from "../../src/geometry/contour.ts";
 import { type Extent, extent, extentCentre } from "../../src/geometry/extent.ts";
+import { memberIds } from "../../src/layout/member-ids.ts";
 import type { PanelLayout, PlacedFixing } from "../../src/layout/panel-layout.ts";
 import { setByRule } from "../../src/layout/set-by-rule.ts";
 
@@ -47,36 +48,55 @@ export const sheetThings = (
       span: written.span,
     }),
   ),
-  ...layout.design.markings.flatMap((marking) => markingThing(marking, layout) ?? []),
+  ...layout.design.markings.flatMap((marking) => markingsThings(marking, layout)),
   ...layout.fixings.map((fixing) => fixingThing(fixing, layout)),
 ];
 
-/** null where it could not be placed. */
-function markingThing(marking: MarkingDesign, layout: PanelLayout): SheetThing | null {
-  const { id, kind, written } = marking;
+/** Those that could be placed: one, or each member of a pattern. */
+function markingsThings(marking: MarkingDesign, layout: PanelLayout): readonly SheetThing[] {
+  const pattern = "pattern" in marking ? marking.pattern : null;
+  return memberIds(marking.id, pattern).flatMap(
+    (id, index) => markingThing(marking, { id, index, layout }) ?? [],
+  );
+}
+
+interface Member {
+  readonly id: string;
+  readonly index: number;
+  readonly layout: PanelLayout;
+}
+
+function markingThing(marking: MarkingDesign, member: Member): SheetThing | null {
+  const { id, layout } = member;
+  const { id: entry, kind, written } = marking;
   const places = layout.ownPlaces.filter((own) => own.id === id).map(({ at }) => at);
-  const box = boxOf(marking, layout, places[0]);
+  const box = boxOf(marking, member, places[0]);
   if (box === null) return null;
   const [from = extentCentre(box), to] = places;
   const isGroup = kind === "border" || kind === "bracket";
   const grip: Grip =
     to !== undefined ? { kind: "run", from, to } : isGroup ? { kind: "ring" } : { kind: "area" };
   const at = kind === "legend" || kind === "window" ? from : extentCentre(box);
-  return { id, entry: id, kind, words: wordsOf(marking), at, box, grip, span: written.span };
+  const words = wordsOf(marking, member.index);
+  return { id, entry, kind, words, at, box, grip, span: written.span };
 }
 
-function boxOf(marking: MarkingDesign, layout: PanelLayout, at: Point | undefined): Extent | null {
+function boxOf(
+  marking: MarkingDesign,
+  { id, layout }: Member,
+  at: Point | undefined,
+): Extent | null {
   if (marking.kind !== "window")
-    return layout.markings.find(({ id, owner }) => id === marking.id && owner === id)?.box ?? null;
+    return layout.markings.find((one) => one.id === id && one.owner === id)?.box ?? null;
   if (at === undefined) return null;
   const [across, up] = [marking.width / 2, marking.height / 2];
   return extent(at.x - across, at.y - up, at.x + across, at.y + up);
 }
 
-function wordsOf(marking: MarkingDesign): string {
+function wordsOf(marking: MarkingDesign, member: number): string {
   switch (marking.kind) {
     case "legend":
-      return `legend "${marking.legend.text}"`;
+      return `legend "${marking.legends[member]?.text ?? ""}"`;
     case "line":
     case "arrow":
       return marking.kind;
@@ -95,13 +115,13 @@ const FIXING_WORDS: Readonly<Record<PlacedFixing["kind"], string>> = {
 };
 
 function fixingThing(fixing: PlacedFixing, layout: PanelLayout): SheetThing {
-  const { id, at, diameter, span } = fixing;
+  const { id, entry, at, diameter, span } = fixing;
   const radius = diameter / 2;
   const own = layout.ownPlaces.find((place) => place.id === id);
   const isRuled = setByRule(layout).includes(fixing);
   return {
     id,
-    entry: id,
+    entry,
     kind: fixing.kind === "screw" ? "screw" : "dowel",
     words: `${FIXING_WORDS[fixing.kind]}${isRuled ? ", set by the rule" : ""}`,
     at,

@@ -75,15 +75,19 @@ function placesOf(thing: SheetThing, layout: PanelLayout): readonly MovableThing
 }
 
 /** null where it has no angle of its own. */
-function turnOf({ id, kind }: SheetThing, { components, design }: PanelLayout): number | null {
-  const marking = design.markings.find((one) => one.id === id);
-  if (marking?.kind === "legend") return marking.legend.turn;
+function turnOf(
+  { id, entry, kind }: SheetThing,
+  { components, design }: PanelLayout,
+): number | null {
+  const marking = design.markings.find((one) => one.id === entry);
+  if (marking?.kind === "legend")
+    return marking.legends.find((legend) => legend !== null)?.turn ?? 0;
   return kind === "component" ? (components.find((one) => one.id === id)?.common.turn ?? 0) : null;
 }
 
 /** What has no place of its own: what holds it. */
-function heldWhole({ id }: SheetThing, { design }: PanelLayout): string {
-  const marking = design.markings.find((one) => one.id === id);
+function heldWhole({ entry }: SheetThing, { design }: PanelLayout): string {
+  const marking = design.markings.find((one) => one.id === entry);
   const drag = marking === undefined ? DRAG_BY_RULE : dragOfMarking(marking);
   return drag?.kind === "held" ? heldBy(drag) : "";
 }

@@ -2,7 +2,7 @@
 // members' legends, each to be written over.
 
 import type { JSX } from "preact";
-import type { ComponentPattern } from "../../src/design/panel-design.ts";
+import type { LegendDesign, PatternDesign } from "../../src/design/panel-design.ts";
 import { source } from "../../src/design/source.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { panel, texts } from "../desk.ts";
@@ -12,6 +12,7 @@ import { MemberLegends } from "./legend-field.tsx";
 import { NumberField } from "./number-field.tsx";
 import { open } from "./open-panel.ts";
 import { type PatternNumber, patternNumbers, patternTyped } from "./pattern-field-edits.ts";
+import { entryPath, entryPattern } from "./set-out-entry.ts";
 import type { SheetThing } from "./sheet-things.ts";
 import { textIn } from "./ticket-place.tsx";
 import { takeEdit } from "./told-edit.ts";
@@ -22,50 +23,65 @@ interface SizesProps {
 }
 
 export function Sizes({ thing, layout }: SizesProps): JSX.Element | null {
-  const component = layout.design.components.find(({ id }) => id === thing.entry);
-  return component?.kind === "pattern" ? (
-    <PatternNumbers pattern={component} picked={thing.id} />
-  ) : (
-    <MarkingSizes thing={thing} layout={layout} />
+  const pattern = entryPattern(thing.entry, layout);
+  return (
+    <>
+      {pattern !== null && <PatternNumbers thing={thing} layout={layout} kind={pattern.kind} />}
+      <MarkingSizes thing={thing} layout={layout} />
+    </>
   );
 }
 
-function PatternNumbers(props: {
-  readonly pattern: ComponentPattern;
-  readonly picked: string;
-}): JSX.Element {
-  const { pattern, picked } = props;
+function PatternNumbers({
+  thing: { id, entry },
+  layout,
+  kind,
+}: SizesProps & { readonly kind: PatternDesign["kind"] }): JSX.Element {
   const file = panel.value?.file ?? "";
-  const numbers = patternNumbers(source(file, texts.value.get(file) ?? ""), pattern.id);
+  const from = source(file, texts.value.get(file) ?? "");
+  const path = entryPath(from, entry, layout);
+  const legends = legendsOf(entry, layout);
   return (
     <>
       <p>
-        {`${pattern.pattern.kind}: `}
-        {numbers.map((number) => (
+        {`${kind}: `}
+        {(path === null ? [] : patternNumbers(from, path)).map((number) => (
           <NumberField
             key={number.key}
             label={number.key}
             value={number.value}
-            change={(value) => statePattern(pattern.id, { ...number, value })}
+            change={(value) => statePattern(entry, { ...number, value })}
           />
         ))}
       </p>
-      <MemberLegends pattern={pattern} picked={picked} />
+      {legends !== null && <MemberLegends entry={entry} legends={legends} picked={id} />}
     </>
   );
+}
+
+/** null where members have no words. */
+function legendsOf(
+  entry: string,
+  { design }: PanelLayout,
+): readonly (LegendDesign | null)[] | null {
+  const component = design.components.find(({ id }) => id === entry);
+  if (component?.kind === "pattern") return component.legends;
+  const marking = design.markings.find(({ id }) => id === entry);
+  return marking?.kind === "legend" ? marking.legends : null;
 }
 
 function statePattern(entry: string, number: PatternNumber): void {
   const words = `${entry}: ${number.key} ${number.value.trim()}`;
   whenCurrent(() => {
     const on = open();
-    if (on !== null) takeEdit(patternTyped(on.from, entry, number), words);
+    const path = on === null ? null : entryPath(on.from, entry, on.layout);
+    if (on !== null && path !== null) takeEdit(patternTyped(on.from, path, number), words);
   });
 }
 
 /** Of a window or a marking, those that the design says. */
 function MarkingSizes({ thing, layout }: SizesProps): JSX.Element | null {
-  const marking = layout.design.markings.find(({ id }) => id === thing.id);
+  const marking = layout.design.markings.find(({ id }) => id === thing.entry);
   if (marking === undefined) return null;
   const { written } = marking;
   return (

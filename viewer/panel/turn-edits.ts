@@ -10,7 +10,9 @@ import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { degrees } from "../../src/geometry/quantity.ts";
 import { direction } from "../../src/geometry/trigonometry.ts";
+import { memberIds } from "../../src/layout/member-ids.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import { lowestCentre } from "../../src/layout/place-moves.ts";
 import { turned } from "./component-edits.ts";
 
 export interface Turning {
@@ -53,12 +55,14 @@ function turnOf(from: Source, entry: string, on: By): Step | null {
 function markingTurn(marking: MarkingDesign, path: Path, { by, layout }: By): Step | null {
   switch (marking.kind) {
     case "legend":
-      return (now) => turned(now, path, marking.legend.turn + by);
+      return (now) =>
+        turned(now, path, (marking.legends.find((one) => one !== null)?.turn ?? 0) + by);
     case "window":
       return (now) => windowTurned(now, path, by);
     case "line":
     case "arrow": {
-      const ends = layout.ownPlaces.filter(({ id }) => id === marking.id);
+      const id = memberIds(marking.id, marking.pattern)[0];
+      const ends = layout.ownPlaces.filter((own) => own.id === id);
       return (now) => lineTurned(now, path, { by, ends, layout });
     }
     case "border":
@@ -93,14 +97,15 @@ function lineTurned(
     ends.reduce((sum, { at }) => sum + at[axis], 0) / ends.length;
   const middle = { x: mean("x"), y: mean("y") };
   const unit = usualUnit(now.text);
-  const { minX, minY } = layout.nominal;
   return rewritten(
     now,
-    ends.map(({ end, at }): Step => {
+    ends.map(({ end, entry, at }): Step => {
       const [across, up] = [at.x - middle.x, at.y - middle.y];
+      // Of a row of lines each turns about its own middle, and the numbers are those of the lowest ends.
+      const low = lowestCentre(entry, layout, end);
       const place = {
-        x: lengthIn(unit, middle.x + across * x - up * y - minX),
-        y: lengthIn(unit, middle.y + across * y + up * x - minY),
+        x: lengthIn(unit, low.x + across * x - up * y - across),
+        y: lengthIn(unit, low.y + across * y + up * x - up),
       };
       return (text) => setPlaceFree(text, [...path, end], place);
     }),

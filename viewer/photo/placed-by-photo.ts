@@ -9,6 +9,7 @@ import { type Source, source } from "../../src/design/source.ts";
 import { applyEdits, type TextEdit } from "../../src/diagnostics/text-edit.ts";
 import { movableThings } from "../../src/layout/movable-things.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
+import { leadsOf } from "../../src/layout/place-moves.ts";
 import { isOverPhoto, isTaking, photo, residualNow } from "./photo-state.ts";
 
 export interface PlacedByPhoto {
@@ -27,7 +28,7 @@ export function placesIn(
   return entries.flatMap((name): readonly WrittenPlace[] => {
     const component = placePath(from, name);
     if (component !== null) return [{ name, path: component }];
-    const own = things.filter(({ entry }) => entry === name);
+    const own = leadsOf(name, things);
     const paths = own.map(({ place }): Path | null => pathAt(from, place.written.span));
     return paths.length === 0 ? [{ name, path: null }] : paths.map((path) => ({ name, path }));
   });

@@ -1,5 +1,6 @@
 // Does a marking lie on a shape: any of its fills or strokes shares area with it. And what findings call a marking.
 
+import { entryName } from "../../design/entry-name.ts";
 import { containsContour } from "../../geometry/containment.ts";
 import type { Contour, Region } from "../../geometry/contour.ts";
 import { contourDistance, contourToPathDistance } from "../../geometry/distance.ts";
@@ -24,13 +25,14 @@ const isFilledOn = (fill: Region, contour: Contour, box: Extent): boolean =>
 
 const MOST_SHOWN = 24;
 
-/** `"PAY OUT" (warn.1)`, or `the scale of speed`. */
+/** `"PAY OUT" (warn.1)`, or `the scale of speed`; a legend by itself by its words alone, a member of a row of them with its name. */
 export const markingName = (marking: PlacedMarking): string => {
   if (marking.text === null || marking.kind === "scale" || marking.kind === "dial")
     return `the ${marking.kind} of ${marking.owner}`;
   const line = marking.text.replaceAll("\n", " / ");
   const text = line.length > MOST_SHOWN ? `${line.slice(0, MOST_SHOWN)}…` : line;
-  return marking.owner === marking.id ? `"${text}"` : `"${text}" (${marking.owner})`;
+  const isByItself = marking.owner === marking.id && entryName(marking.id) === marking.id;
+  return isByItself ? `"${text}"` : `"${text}" (${marking.owner})`;
 };
 
 /** At the head of a sentence. */

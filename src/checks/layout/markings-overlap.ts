@@ -8,7 +8,7 @@ import { extentCentre, extentsOverlap } from "../../geometry/extent.ts";
 import { contourExtent } from "../../geometry/measure.ts";
 import type { PlacedMarking } from "../../layout/panel-layout.ts";
 import { onePerPair } from "../one-finding.ts";
-import { type PairMember, pairRemedies } from "../pair-remedies.ts";
+import { type PairMember, pairRemedies, rowOf } from "../pair-remedies.ts";
 import { eachNearPair } from "../pairs.ts";
 import { partingOf } from "../parting.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
@@ -59,14 +59,10 @@ const ofOneRow = (
   a: PlacedMarking,
   b: PlacedMarking,
   options: { readonly more: number; readonly facts: PanelFacts },
-): Finding["remedies"] => {
-  const entryOf = (marking: PlacedMarking): string | undefined =>
-    options.facts.layout.components.find(({ id }) => id === marking.owner)?.entry;
-  const own = entryOf(a);
-  return own !== undefined && own === entryOf(b) && a.owner !== b.owner
+): Finding["remedies"] =>
+  a.owner !== b.owner && rowOf(a.owner, b.owner, options.facts.layout) !== null
     ? pairRemedies(placed(a), placed(b), options)
     : [];
-};
 
 const placed = ({ owner, box }: PlacedMarking): PairMember => ({
   owner,

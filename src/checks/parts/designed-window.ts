@@ -1,5 +1,6 @@
 // A window that the design drew, and the remedy that gives it rounder corners.
 
+import { entryName } from "../../design/entry-name.ts";
 import type { MarkingDesign } from "../../design/panel-design.ts";
 import type { Remedy } from "../../diagnostics/finding.ts";
 import type { PanelLayout } from "../../layout/panel-layout.ts";
@@ -14,7 +15,8 @@ export interface DesignedWindow {
 
 /** null where the opening is a part's own: its shape is the maker's. */
 export const designedWindow = (owner: string, layout: PanelLayout): DesignedWindow | null => {
-  const index = layout.design.markings.findIndex(({ id }) => id === owner);
+  const entry = entryName(owner);
+  const index = layout.design.markings.findIndex(({ id }) => id === entry);
   const design = layout.design.markings[index];
   return design?.kind === "window" ? { design, index } : null;
 };

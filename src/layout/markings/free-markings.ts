@@ -8,6 +8,7 @@ import { pointDistance } from "../../geometry/point.ts";
 import type { Mm } from "../../geometry/quantity.ts";
 import { polygon } from "../../geometry/shapes.ts";
 import { NO_LENGTH } from "../codes.ts";
+import { memberIds } from "../member-ids.ts";
 import type { PlacedMarking } from "../panel-layout.ts";
 import { groupMarking } from "./group-markings.ts";
 import type { FreeScene, PlacedFree } from "./legend-scene.ts";
@@ -33,53 +34,67 @@ export const freeMarking = (design: Drawn, scene: FreeScene): PlacedFree => {
       return lineMarking(design, scene);
     case "border":
     case "bracket":
-      return groupMarking(design, headOf(design, scene, design.kind), scene);
+      return groupMarking(design, headOf(design, scene, design), scene);
   }
 };
 
-const headOf = (design: Drawn, scene: FreeScene, kind: MarkingHead["kind"]): MarkingHead => ({
-  id: design.id,
-  owner: design.id,
-  kind,
-  layer: scene.layer,
-  side: null,
-  span: design.written.span,
-});
+/** `id`: its own name, or a member's. */
+const headOf = (
+  { written }: Drawn,
+  { layer }: FreeScene,
+  { id, kind }: Pick<MarkingHead, "id" | "kind">,
+): MarkingHead => ({ id, owner: id, kind, layer, side: null, span: written.span });
 
-const single = (made: PlacedMarking | null, findings: readonly Finding[] = []): PlacedFree => ({
-  markings: made === null ? [] : [made],
-  findings,
-});
+const placed = (
+  made: readonly (PlacedMarking | null)[],
+  findings: readonly Finding[] = [],
+): PlacedFree => ({ markings: made.filter((one) => one !== null), findings });
 
 const ALIGN = { left: "start", centre: "middle", right: "end" } as const;
 
 const freeLegend = (design: Drawn & { readonly kind: "legend" }, scene: FreeScene): PlacedFree => {
-  const at = scene.finder.placeOf(design.at, design.id);
-  if (at === null) return single(null);
-  const { style, findings } = legendStyle(design.legend, scene.style, scene.context);
-  const shapes = textAt(design.legend.text, at, {
-    style,
-    align: ALIGN[design.align],
-    turn: design.legend.turn,
+  const ats = scene.finder.placesOf(design.at, design.id, design.pattern);
+  // Its members differ in their words alone.
+  const first = design.legends.find((legend) => legend !== null);
+  if (ats === null || first === undefined) return placed([]);
+  const { style, findings } = legendStyle(first, scene.style, scene.context);
+  const made = memberIds(design.id, design.pattern).map((id, index) => {
+    const [legend = null, at] = [design.legends[index], ats[index]];
+    if (legend === null || at === undefined) return null;
+    const { text, turn, written } = legend;
+    const shapes = textAt(text, at, { style, align: ALIGN[design.align], turn });
+    const head = {
+      ...headOf(design, scene, { id, kind: "legend" }),
+      span: spanOf(written, "text"),
+    };
+    return marking(head, shapes, { text, capHeight: style.height });
   });
-  const lettered = { text: design.legend.text, capHeight: style.height };
-  const head = { ...headOf(design, scene, "legend"), span: spanOf(design.legend.written, "text") };
-  return single(marking(head, shapes, lettered), findings);
+  return placed(made, findings);
 };
 
 const lineMarking = (
   design: Drawn & { readonly kind: "line" | "arrow" },
   scene: FreeScene,
 ): PlacedFree => {
-  const from = scene.finder.placeOf(design.from, design.id);
-  const to = scene.finder.placeOf(design.to, design.id);
-  if (from === null || to === null) return single(null);
-  if (design.kind === "arrow" && pointDistance(from, to) === 0)
-    return single(null, [noLength(design)]);
+  const { id: entry, kind, pattern } = design;
+  const froms = scene.finder.placesOf(design.from, entry, pattern);
+  const tos = scene.finder.placesOf(design.to, entry, pattern);
+  if (froms === null || tos === null) return placed([]);
   const width = design.width ?? lineWidth(scene.style);
-  const shapes = design.kind === "line" ? lineShape(from, to, width) : arrowShape(from, to, width);
-  return single(marking(headOf(design, scene, design.kind), shapes, null));
+  const made = memberIds(entry, pattern).map((id, index): PlacedMarking | null => {
+    const [from, to] = [froms[index], tos[index]];
+    if (from === undefined || to === undefined || isPoint(kind, from, to)) return null;
+    const shapes = kind === "line" ? lineShape(from, to, width) : arrowShape(from, to, width);
+    return marking(headOf(design, scene, { id, kind }), shapes, null);
+  });
+  const [from, to] = [froms[0], tos[0]];
+  const isNothing = from !== undefined && to !== undefined && isPoint(kind, from, to);
+  return placed(made, isNothing ? [noLength(design)] : []);
 };
+
+/** A line of no length is a dot; an arrow points nowhere. */
+const isPoint = (kind: "line" | "arrow", from: Point, to: Point): boolean =>
+  kind === "arrow" && pointDistance(from, to) === 0;
 
 const noLength = (design: Drawn): Finding =>
   finding(NO_LENGTH, {
