@@ -97,6 +97,8 @@ export interface BlankingUse {
   readonly sheet: string | null;
   readonly print: string | null;
   readonly as: string | null;
+  /** From 1, among the blanking panels of the text: it is called by it where it has no name. */
+  readonly number: number;
   readonly bay: string | null;
   readonly module: number | null;
   readonly after: string | null;

@@ -2,6 +2,7 @@
 
 import { finding } from "../diagnostics/finding.ts";
 import { mm } from "../geometry/quantity.ts";
+import { blankingName } from "./blanking-name.ts";
 import { byKey } from "./choice-fields.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
@@ -149,7 +150,8 @@ const BLANKING_USE: Field<Use> = refined(
     ...USE_KEYS,
   }),
   ({ blanking: length, ...rest }, node) =>
-    ofOneStock(rest, node) ?? once(node, rest, { kind: "blanking", use: { length, ...rest } }),
+    ofOneStock(rest, node) ??
+    once(node, rest, { kind: "blanking", use: { length, number: 1, ...rest } }),
 );
 
 /** null where it is cut or printed, not both. */
@@ -212,22 +214,34 @@ const PANELS: Field<Panels> = refined(
             }),
           ];
     });
-    return read({ read: uses, unread: unreadPanels(uses, node) }, node, findings);
+    const items = node.kind === "list" ? node.items : [];
+    const blankings = items.filter(isBlanking).map(({ span }) => span.start);
+    const numbered = uses.map((each): Use => {
+      if (each.kind === "panel") return each;
+      const number = 1 + blankings.indexOf(each.use.written.span.start);
+      return { ...each, use: { ...each.use, number } };
+    });
+    const starts = new Set(uses.map(({ use }) => use.written.span.start));
+    const unread = items.filter(({ span }) => !starts.has(span.start));
+    return read(
+      { read: numbered, unread: unread.map((item) => unreadPanel(item, blankings)) },
+      node,
+      findings,
+    );
   },
 );
 
-const unreadPanels = (uses: readonly Use[], node: TextNode): readonly UnreadPanel[] => {
-  const items = node.kind === "list" ? node.items : [];
-  const starts = new Set(uses.map(({ use }) => use.written.span.start));
-  return items.filter(({ span }) => !starts.has(span.start)).map(unreadPanel);
-};
+const isBlanking = (item: TextNode): boolean =>
+  item.kind === "map" && item.entries.some(({ key }) => key === "blanking");
 
-const unreadPanel = (item: TextNode): UnreadPanel => {
+const unreadPanel = (item: TextNode, blankings: readonly number[]): UnreadPanel => {
   const entries = item.kind === "map" ? item.entries : [];
   const written = entries.find(({ key }) => key === "as")?.value;
   const bay = entries.find(({ key }) => key === "bay")?.value;
+  const number = 1 + blankings.indexOf(item.span.start);
+  const unnamed = number > 0 ? blankingName({ as: null, number }) : item.path;
   return {
-    name: written?.kind === "scalar" ? written.text : item.path,
+    name: written?.kind === "scalar" ? written.text : unnamed,
     bay: item.kind === "map" && bay === undefined ? null : unreadBay(bay),
     span: item.span,
   };

@@ -60,7 +60,8 @@ export const lengthReading = (
   return numberReading(node, source, {
     figures,
     code,
-    expected: `${EXPECTED[code.code] ?? "a length"}; write it like 12.5 mm or 3/8 in`,
+    expected: EXPECTED[code.code] ?? "a length",
+    like: "12.5 mm or 3/8 in",
     build: (value) =>
       value.fraction && unit === ""
         ? fractionAlone(node, source, value)

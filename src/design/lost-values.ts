@@ -3,6 +3,7 @@
 
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
+import { numberText } from "./number-text.ts";
 import { quoted } from "./quoted.ts";
 import { replacement, type Source, shortened, spanIn } from "./source.ts";
 import { about, type MapEntry, type ScalarNode } from "./text-node.ts";
@@ -60,11 +61,18 @@ const loneKey = (entry: LoneKey): Finding =>
     span: entry.keySpan,
   });
 
+/** What a number in commas was meant to be, with whatever stands behind its figures; null where it is no number. */
+const withPoint = (whole: string): string | null => {
+  const [, figures = "", behind = ""] = /^([+-]?\d[\d.,]*\d)(.*)$/.exec(whole) ?? [];
+  const read = numberText(figures);
+  const meant = read.kind === "refused" && "meant" in read.why ? read.why.meant : null;
+  return meant === null ? null : `${meant}${behind}`;
+};
+
 const tornOff = (source: Source, owner: ScalarNode, torn: readonly LoneKey[]): Finding => {
   const span = spanIn(source, owner.span.start, torn.at(-1)?.keySpan.end ?? owner.span.end);
   const whole = source.text.slice(span.start, span.end).replaceAll(/\s+/g, " ");
-  const comma = /^([+-]?\d+),(\d[^,]*)$/.exec(whole);
-  const point = comma === null ? null : `${comma[1]}.${comma[2]}`;
+  const point = withPoint(whole);
   const meant = point ?? quoted(whole);
   return finding(point === null ? TEXT_CODES.keyWithoutValue : TEXT_CODES.commaInNumber, {
     message: `${about(owner)}the comma cuts ${shortened(whole)} off behind ${shortened(owner.text)}; write ${meant}`,

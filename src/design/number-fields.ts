@@ -1,13 +1,16 @@
 // Fields for angles, bare numbers and counts.
 
+import { inWords } from "../diagnostics/nearest.ts";
+import { decimal } from "../geometry/number.ts";
 import { type Degrees, degrees } from "../geometry/quantity.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
 import type { Field, Reading } from "./field.ts";
 import { type Bounds, bounded, numberReading, refused, schemaBounds } from "./number-reading.ts";
 import { numberText, roundedTo } from "./number-text.ts";
 import { scalarField } from "./scalar-field.ts";
-import { type Source, shortened } from "./source.ts";
+import { replacement, type Source, shortened } from "./source.ts";
 import type { ScalarNode } from "./text-node.ts";
+import { wholeNumbersNear } from "./whole-number.ts";
 
 /** Degrees: `15`, `15 deg`, `15°`. */
 export const angle = (what: string, bounds: Bounds = {}): Field<Degrees> =>
@@ -32,7 +35,8 @@ export const number = (what: string, bounds: Bounds = {}): Field<number> =>
       numberReading(node, source, {
         figures: node.text.trim(),
         code: VALUE_CODES.notANumber,
-        expected: "a number; write it like 12.5, without a unit",
+        expected: "a number",
+        like: "12.5, without a unit",
         build: (value) =>
           bounded(node, roundedTo(value, DECIMALS), {
             bounds: { least: -LARGEST, most: LARGEST, ...bounds },
@@ -46,13 +50,29 @@ export const count = (what: string, { least = 0, most = 9999 }: Bounds = {}): Fi
   scalarField({
     what,
     schema: { type: "integer", minimum: least, maximum: most, description: what },
-    parse: (node) =>
+    parse: (node, source) =>
       /^-?\d{1,9}$/.test(node.text)
         ? bounded(node, Number(node.text), { bounds: { least, most }, unit: "" })
-        : refused(node, VALUE_CODES.notACount, {
-            said: `${shortened(node.text)} is not a whole number; write it like 4`,
-          }),
+        : notWhole(node, source, { least, most }),
   });
+
+const notWhole = (
+  node: ScalarNode,
+  source: Source,
+  bounds: { readonly least: number; readonly most: number },
+): Reading<number> => {
+  const meant = wholeNumbersNear(node.text.trim(), bounds).map((value) => decimal(value, 0));
+  const { least, most } = bounds;
+  const like =
+    meant.length === 0 ? `like ${decimal(Math.min(Math.max(4, least), most), 0)}` : inWords(meant);
+  return refused(node, VALUE_CODES.notACount, {
+    said: `${shortened(node.text)} is not a whole number; write ${meant.length === 0 ? "it " : ""}${like}`,
+    remedies: meant.map((value) => ({
+      title: `write ${value}`,
+      edits: [replacement(source, node.span, value)],
+    })),
+  });
+};
 
 /** Bare numbers and angles keep nine decimals. */
 const DECIMALS = 1_000_000_000n;
@@ -72,7 +92,8 @@ const angleReading = (node: ScalarNode, source: Source, bounds: Bounds): Reading
   const reading = numberReading(node, source, {
     figures: known ? figures : text,
     code: VALUE_CODES.notAnAngle,
-    expected: "an angle; write it like 15 deg",
+    expected: "an angle",
+    like: "15 deg",
     build: (value) =>
       bounded(node, roundedTo(value, DECIMALS), {
         bounds: { ...TURN, ...bounds },

@@ -7,7 +7,7 @@ import { VALUE_CODES } from "./codes-of-values.ts";
 import { type Reading, read, unread } from "./field.ts";
 import type { JsonSchema } from "./json-schema.ts";
 import { lookAlike } from "./look-alikes.ts";
-import { type NumberFault, numberText, type Rational } from "./number-text.ts";
+import { LONGEST_NUMBER, type NumberFault, numberText, type Rational } from "./number-text.ts";
 import { replacement, type Source, shortened } from "./source.ts";
 import { about, type ScalarNode } from "./text-node.ts";
 
@@ -26,8 +26,10 @@ export interface NumberParts<Value> {
   /** The figures without their unit. */
   readonly figures: string;
   readonly code: CodeEntry;
-  /** "a length; write it like 12.5 mm" */
+  /** "a length". */
   readonly expected: string;
+  /** Of what can be read: "12.5 mm or 3/8 in". */
+  readonly like: string;
   readonly build: (value: Rational) => Reading<Value>;
 }
 
@@ -103,7 +105,9 @@ const exponentRefused = <Value>(
   const is = `${shortened(node.text)} is written with an exponent`;
   const plain = meant === null ? null : numberText(meant);
   if (meant === null || plain?.kind !== "number")
-    return refused(node, VALUE_CODES.exponent, { said: `${is}; write its figures out` });
+    return refused(node, VALUE_CODES.exponent, {
+      said: `${is}; write its figures out, like ${parts.like}`,
+    });
   const reading = parts.build(plain.value);
   if (reading.kind !== "read") return reading;
   const remedy = instead(meant);
@@ -124,6 +128,11 @@ const numberRefused = <Value>(
     return { title: `write ${meant}`, edits: [replacement(source, node.span, meant)] };
   };
   switch (why.kind) {
+    case "grouped": {
+      const remedy = instead(why.meant);
+      const said = `the thousands of ${is} are parted; ${remedy.title}`;
+      return refused(node, parts.code, { said, remedies: [remedy] });
+    }
     case "comma": {
       const remedy = instead(why.meant);
       const said = `${is} has a decimal comma; ${remedy.title}`;
@@ -133,13 +142,19 @@ const numberRefused = <Value>(
       return exponentRefused(node, { meant: why.meant, instead, parts });
     case "not-finite":
       return refused(node, VALUE_CODES.notFinite, {
-        said: `${is} is not a number that can be made`,
+        said: `${is} is not a number that can be made; write it like ${parts.like}`,
       });
     case "zero-denominator":
-      return refused(node, VALUE_CODES.notFinite, { said: `${is} divides by zero` });
+      return refused(node, VALUE_CODES.notFinite, {
+        said: `${is} divides by zero; write it like ${parts.like}`,
+      });
     case "too-long":
-      return refused(node, VALUE_CODES.outOfRange, { said: `${is} has too many figures` });
+      return refused(node, VALUE_CODES.outOfRange, {
+        said: `${is} has ${parts.figures.length} characters, and a number has ${LONGEST_NUMBER} at most; write it like ${parts.like}`,
+      });
     case "none":
-      return refused(node, parts.code, { said: `${is} is not ${parts.expected}` });
+      return refused(node, parts.code, {
+        said: `${is} is not ${parts.expected}; write it like ${parts.like}`,
+      });
   }
 };

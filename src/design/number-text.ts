@@ -15,6 +15,8 @@ export type NumberText =
 
 export type NumberFault =
   | { readonly kind: "comma"; readonly meant: string }
+  /** Thousands stand apart: 1 000, 1,000.5, 1'000. */
+  | { readonly kind: "grouped"; readonly meant: string }
   | { readonly kind: "exponent"; readonly meant: string | null }
   | { readonly kind: "not-finite" }
   | { readonly kind: "zero-denominator" }
@@ -30,7 +32,7 @@ export const numberText = (text: string): NumberText => {
 };
 
 /** A number with more figures is a slip, and its arithmetic would take time. */
-const LONGEST_NUMBER = 40;
+export const LONGEST_NUMBER = 40;
 
 const refused = (why: NumberFault): NumberText => ({ kind: "refused", why });
 
@@ -73,10 +75,25 @@ const faultOf = (text: string): NumberFault => {
   if (comma !== null) {
     return { kind: "comma", meant: `${comma[1]}.${comma[2]}` };
   }
+  const plain = ungrouped(text);
+  if (plain !== null) {
+    return { kind: "grouped", meant: plain };
+  }
   if (/^[+-]?(?:\d+\.?\d*|\.\d+)[eE][+-]?\d+$/.test(text)) {
     return { kind: "exponent", meant: writtenOut(text) };
   }
   return /^[+-]?\.?(?:inf|infinity|nan)$/i.test(text) ? { kind: "not-finite" } : { kind: "none" };
+};
+
+/** One comma or point alone parts a fraction, as every other number here is written. null where nothing parts thousands. */
+const ungrouped = (text: string): string | null => {
+  const match = /^([+-]?\d{1,3})([ ,.'_])(\d{3}(?:\2\d{3})*)(?:([.,])(\d+))?$/.exec(text);
+  if (match === null) return null;
+  const [, first = "", apart = "", groups = "", mark = "", decimals = ""] = match;
+  const isFraction = ",.".includes(apart) && groups.length === 3 && mark === "";
+  if (isFraction || mark === apart) return null;
+  const whole = `${first}${groups.replaceAll(apart, "")}`;
+  return mark === "" ? whole : `${whole}.${decimals}`;
 };
 
 /** The plain form of a number with a small exponent, figure for figure; null where nobody would write it out. */

@@ -1,12 +1,15 @@
 // Fields for sizes that may be counted in the mount's own pitch: `11 modules`, `3 U`, `42 HP`.
 
+import { inWords } from "../diagnostics/nearest.ts";
+import { decimal } from "../geometry/number.ts";
 import { VALUE_CODES } from "./codes-of-values.ts";
 import type { Field, Reading } from "./field.ts";
 import { LENGTH_PATTERN, lengthReading } from "./length-fields.ts";
 import { bounded, refused } from "./number-reading.ts";
 import { scalarField } from "./scalar-field.ts";
-import { shortened } from "./source.ts";
+import { replacement, type Source, shortened } from "./source.ts";
 import type { ScalarNode } from "./text-node.ts";
+import { wholeNumbersNear } from "./whole-number.ts";
 import type { Pitches, Size } from "./written.ts";
 
 /** A length above zero, or a count of pitches. `taken`: see Bounds. */
@@ -22,7 +25,7 @@ export const size = (what: string, taken?: number): Field<Size> =>
       description: `${what}. A length, or a count: 11 modules, 3 U, 42 HP.`,
     },
     parse: (node, source) =>
-      pitchesReading(node) ??
+      pitchesReading(node, source) ??
       lengthReading(node, source, {
         bounds: { above: 0, ...(taken === undefined ? {} : { taken }) },
         code: VALUE_CODES.notASize,
@@ -37,8 +40,8 @@ export const pitches = (what: string): Field<Pitches> =>
   scalarField({
     what,
     schema: { type: "string", pattern: PITCHES_PATTERN, description: what },
-    parse: (node) =>
-      pitchesReading(node) ??
+    parse: (node, source) =>
+      pitchesReading(node, source) ??
       refused(node, VALUE_CODES.notASize, {
         said: `${shortened(node.text)} is not a count; write it like 11 modules, 3 U or 42 HP`,
       }),
@@ -47,15 +50,22 @@ export const pitches = (what: string): Field<Pitches> =>
 const PITCHES_PATTERN = "^[0-9]+ ?(modules?|U|HP)$";
 
 /** null where the text does not end with a pitch's word. */
-const pitchesReading = (node: ScalarNode): Reading<Pitches> | null => {
+const pitchesReading = (node: ScalarNode, source: Source): Reading<Pitches> | null => {
   const [, figures = "", word = ""] = /^(\S+?)\s*(modules?|U|HP)$/.exec(node.text.trim()) ?? [];
   const unit = UNITS[word];
   if (unit === undefined) {
     return null;
   }
   if (!/^\d{1,6}$/.test(figures)) {
+    const meant = wholeNumbersNear(figures, { least: 1, most: MOST_PITCHES }).map(
+      (count) => `${decimal(count, 0)} ${unit}`,
+    );
     return refused(node, VALUE_CODES.notACount, {
-      said: `${shortened(node.text)} is not a whole number of ${unit}`,
+      said: `${shortened(node.text)} is not a whole number of ${unit} from 1 to ${decimal(MOST_PITCHES, 0)}; write ${meant.length === 0 ? `it like ${LIKE[unit]}` : inWords(meant)}`,
+      remedies: meant.map((text) => ({
+        title: `write ${text}`,
+        edits: [replacement(source, node.span, text)],
+      })),
     });
   }
   const within = bounded(node, Number(figures), {
@@ -72,6 +82,12 @@ const UNITS: Readonly<Record<string, Pitches["unit"]>> = {
   modules: "modules",
   U: "U",
   HP: "HP",
+};
+
+const LIKE: Readonly<Record<Pitches["unit"], string>> = {
+  modules: "11 modules",
+  U: "3 U",
+  HP: "42 HP",
 };
 
 /** Ten metres of console rail; more is a slip. */

@@ -181,6 +181,17 @@ describe("of what could not be read", () => {
       placesOf([first, use("4", "x").replace(", bay: aft", ", loop: much"), second, third]),
     ).toEqual({ a: 0, b: 6, c: 20 });
   });
+});
+
+describe("of blanking panels that could not be read or made", () => {
+  test("the others keep the numbers that they have in the text, and what follows one is told nothing", () => {
+    const { layout, codes } = consoleOf(
+      `${bay("40 modules")}panels:\n  - { blanking: 3 modules, bay: aft, module: -1 }\n  - { file: 4.yaml, as: a, bay: aft, after: blanking-1 }\n  - { blanking: 3 modules, bay: aft, sheet: plate, module: 20 }\n  - { file: 4.yaml, as: b, bay: aft, after: blanking-2 }\n`,
+    );
+    expect(codes).toEqual(["design/out-of-range"]);
+    expect(layout.panels.map(({ name }) => name)).toEqual(["blanking-2", "b"]);
+    expect(layout.lost).toEqual(["blanking-1", "a"]);
+  });
 
   test("a blanking panel that can't be made leaves its place to nobody", () => {
     const { layout } = consoleOf(

@@ -6,6 +6,7 @@ import type { Field } from "../../src/design/field.ts";
 import { length } from "../../src/design/length-fields.ts";
 import { usualUnit } from "../../src/design/length-text.ts";
 import { angle, count, number } from "../../src/design/number-fields.ts";
+import { numberText } from "../../src/design/number-text.ts";
 import { size } from "../../src/design/size-fields.ts";
 import { source } from "../../src/design/source.ts";
 import { readPanel } from "./reading.ts";
@@ -101,6 +102,30 @@ describe("a length written", () => {
     expect(found?.remedies.map(({ edits }) => edits.map((edit) => edit.text))).toEqual([[plain]]);
     expect(lengthOf(plain)).toEqual(expect.any(Number));
   });
+
+  test.each([
+    ["1 000", "1000"],
+    ["1,250.5", "1250.5"],
+    ["1.250,5 mm", "1250.5 mm"],
+    ["12'000 mm", "12000 mm"],
+    ["1_000_000 mm", "1000000 mm"],
+    ["1,000,000.25 mm", "1000000.25 mm"],
+    ["-1 234 mm", "-1234 mm"],
+  ])("with its thousands apart, %s, is offered %s", (text, plain) => {
+    const [found] = readingOf(LENGTH, text).findings;
+    expect(found?.message).toContain(`are parted; write ${plain}`);
+    expect(found?.remedies.map(({ edits }) => edits.map((edit) => edit.text))).toEqual([[plain]]);
+    expect(numberText(plain.replace(/ mm$/, "")).kind).toBe("number");
+  });
+
+  test.each(["1/0 in", "NaN", "12..5", "1e309 mm", "1".repeat(60), "0x10", "1,2,3", "1 00 mm"])(
+    "as nothing that is a number, %s, is told how one is written",
+    (text) => {
+      const [found] = readingOf(LENGTH, text).findings;
+      expect(found?.message).toContain("like 12.5 mm or 3/8 in");
+      expect(found?.remedies).toEqual([]);
+    },
+  );
 
   test.each([
     ["1e9 mm", "must be at most 100000 mm"],
@@ -228,6 +253,45 @@ describe("bare numbers and counts", () => {
   ])("number %s", (text, outcome) => {
     const reading = readingOf(number("a number"), text);
     expect(reading.findings[0]?.code ?? reading.kind).toBe(outcome);
+  });
+
+  test.each([
+    ["1e1", ["10"]],
+    ["4.0", ["4"]],
+    ["4,0", ["4"]],
+    ["1 000", ["1000"]],
+    ["2.5", ["2", "3"]],
+    ["9999.5", ["9999"]],
+    ["-0.5", ["0"]],
+    ["2e9", []],
+    ["two", []],
+    ["0x4", []],
+  ])("count %s is told the whole numbers %j", (text, meant) => {
+    const [found] = readingOf(count("a count"), text).findings;
+    expect(found?.code).toBe("design/not-a-count");
+    expect(found?.message).toContain(
+      meant.length === 0 ? "write it like 4" : `write ${meant.join(" or ")}`,
+    );
+    expect(found?.remedies.map(({ edits }) => edits[0]?.text)).toEqual(meant);
+  });
+
+  test.each([
+    ["1e1 modules", ["10 modules"]],
+    ["11.0 modules", ["11 modules"]],
+    ["2.5 U", ["2 U", "3 U"]],
+    ["0.5 HP", ["1 HP"]],
+    ["-2 modules", []],
+    ["many modules", []],
+  ])("size %s is told the whole numbers %j", (text, meant) => {
+    const [found] = readingOf(size("a size"), text).findings;
+    expect(found?.code).toBe("design/not-a-count");
+    expect(found?.message).toContain("from 1 to 1000; write ");
+    expect(found?.remedies.map(({ edits }) => edits[0]?.text)).toEqual(meant);
+  });
+
+  test("a count is offered one that stands within its bounds", () => {
+    const [found] = readingOf(count("a count", { least: 8, most: 99 }), "x").findings;
+    expect(found?.message).toContain("write it like 8");
   });
 
   test.each(["2.5", "two", "-1", "99999999999", ""])("count %s is refused", (text) => {

@@ -7,55 +7,53 @@ import { codesOf, FILE, panelText, pointedAt, readPanel } from "./reading.ts";
 
 const A = "components:\n  a: ";
 
+const LOSSES: readonly (readonly [string, string, string, string])[] = [
+  [
+    "a decimal comma in braces",
+    `${A}{ part: led-5, at: { left: 12,5 mm, top: 3 } }`,
+    "comma-in-number",
+    "12,5 mm",
+  ],
+  [
+    "a decimal comma in a line",
+    `${A}{ part: led-5, turn: "1,5" , at: centre }`,
+    "comma-in-number",
+    '"1,5"',
+  ],
+  [
+    "a text with a comma",
+    `${A}{ part: led-5, at: centre, legend: LEFT, RIGHT }`,
+    "key-without-value",
+    "LEFT, RIGHT",
+  ],
+  [
+    "a text with two commas",
+    `${A}{ part: led-5, legend: A, B, C, at: centre }`,
+    "key-without-value",
+    "A, B, C",
+  ],
+  [
+    "a number sign",
+    `${A}\n    part: led-5\n    at: centre\n    legend: PUMP #3`,
+    "comment-in-text",
+    "PUMP #3",
+  ],
+  ["a look-alike degree", `${A}{ part: led-5, at: centre, turn: 15º }`, "look-alike", "15º"],
+  ["a look-alike minus", `${A}{ part: led-5, at: centre, turn: −15 }`, "look-alike", "−15"],
+  ["a bare fraction", `${A}{ part: led-5, at: { x: 3/8, y: 5 } }`, "fraction-without-unit", "3/8"],
+  ["an exponent", `${A}{ part: led-5, at: { x: 1e1, y: 5 } }`, "exponent", "1e1"],
+  [
+    "thousands behind a comma",
+    `${A}{ part: led-5, at: { x: 1,000.5 mm, y: 5 } }`,
+    "comma-in-number",
+    "1,000.5 mm",
+  ],
+  ["a mistyped key", `${A}{ part: led-5, at: centre, legned: UP }`, "unknown-key", "legned"],
+  ["a mistyped word", `${A}{ part: led-5, at: centre, fitted: latter }`, "unknown-word", "latter"],
+];
+
 describe("a loss that a remedy clears", () => {
-  test.each([
-    [
-      "a decimal comma in braces",
-      `${A}{ part: led-5, at: { left: 12,5 mm, top: 3 } }`,
-      "comma-in-number",
-      "12,5 mm",
-    ],
-    [
-      "a decimal comma in a line",
-      `${A}{ part: led-5, turn: "1,5" , at: centre }`,
-      "comma-in-number",
-      '"1,5"',
-    ],
-    [
-      "a text with a comma",
-      `${A}{ part: led-5, at: centre, legend: LEFT, RIGHT }`,
-      "key-without-value",
-      "LEFT, RIGHT",
-    ],
-    [
-      "a text with two commas",
-      `${A}{ part: led-5, legend: A, B, C, at: centre }`,
-      "key-without-value",
-      "A, B, C",
-    ],
-    [
-      "a number sign",
-      `${A}\n    part: led-5\n    at: centre\n    legend: PUMP #3`,
-      "comment-in-text",
-      "PUMP #3",
-    ],
-    ["a look-alike degree", `${A}{ part: led-5, at: centre, turn: 15º }`, "look-alike", "15º"],
-    ["a look-alike minus", `${A}{ part: led-5, at: centre, turn: −15 }`, "look-alike", "−15"],
-    [
-      "a bare fraction",
-      `${A}{ part: led-5, at: { x: 3/8, y: 5 } }`,
-      "fraction-without-unit",
-      "3/8",
-    ],
-    ["an exponent", `${A}{ part: led-5, at: { x: 1e1, y: 5 } }`, "exponent", "1e1"],
-    ["a mistyped key", `${A}{ part: led-5, at: centre, legned: UP }`, "unknown-key", "legned"],
-    [
-      "a mistyped word",
-      `${A}{ part: led-5, at: centre, fitted: latter }`,
-      "unknown-word",
-      "latter",
-    ],
-  ])("by %s", (_what, lines, code, place) => {
+  test.each(LOSSES)("by %s", (_what, lines, code, place) => {
     const text = panelText(lines);
     const { findings } = readDesign(FILE, text);
     expect(codesOf(findings)).toEqual([code]);

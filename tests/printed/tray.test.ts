@@ -205,6 +205,7 @@ describe("a blanking panel", () => {
       sheet: null,
       print: null,
       as: null,
+      number: 1,
       bay: "aft",
       module: 0,
       after: null,

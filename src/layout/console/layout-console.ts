@@ -57,13 +57,13 @@ const unmadeBlankings = (
   { blankings, bays }: ConsoleDesign,
   panels: readonly LaidPanel[],
 ): readonly LaidPanel[] =>
-  blankings.flatMap((use, index) =>
+  blankings.flatMap((use) =>
     bays[use.bay ?? ""] === undefined ||
     panels.some(({ use: { written } }) => written === use.written)
       ? []
       : [
           {
-            name: blankingName(use, index),
+            name: blankingName(use),
             kind: "blanking",
             use: { ...use, stand: null, loop: null },
             layout: null,

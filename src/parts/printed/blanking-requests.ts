@@ -28,8 +28,8 @@ export const blankingRequests = (
   { panels, mounts }: ConsolePanels,
 ): BlankingRequests => {
   const findings: Finding[] = [];
-  const requests = design.blankings.flatMap((use, index) => {
-    const name = blankingName(use, index);
+  const requests = design.blankings.flatMap((use) => {
+    const name = blankingName(use);
     const bay = use.bay === null ? undefined : design.bays[use.bay];
     if (bay === undefined) {
       findings.push(...noBay(use, name, design));
