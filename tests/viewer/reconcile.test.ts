@@ -154,3 +154,43 @@ test("differences name the line and both wordings", () => {
   ]);
   expect(differences("a\n", "a\n")).toEqual([]);
 });
+
+describe("a text in which one line stands thousands of times, as blank ones do", () => {
+  const BLANK = "\n".repeat(20_000);
+  // Searched line by line this takes the third power of that number: 15 s for 2,000.
+  const PATIENCE = 1000;
+  const timed = <Result>(work: () => Result): Result => {
+    const began = performance.now();
+    const result = work();
+    expect(performance.now() - began).toBeLessThan(PATIENCE);
+    return result;
+  };
+
+  test("is joined where the changes lie apart, and told apart where they meet, in a moment", () => {
+    const base = `one\ntwo\n${BLANK}six\n`;
+    const mine = base.replace("one", "ONE");
+    expect(timed(() => mergeLines({ base, mine, theirs: base.replace("six", "SIX") }))).toEqual({
+      kind: "merged",
+      text: `ONE\ntwo\n${BLANK}SIX\n`,
+    });
+    expect(timed(() => mergeLines({ base, mine, theirs: "one\ntwo\nsix\n" }))).toEqual({
+      kind: "merged",
+      text: "ONE\ntwo\nsix\n",
+    });
+    for (const theirs of [base.replace("two", "TWO"), base.replace("one", "eins")])
+      expect(timed(() => mergeLines({ base, mine, theirs })).kind).toBe("overlapping");
+  });
+
+  test("is shown with what differs, in a moment", () => {
+    const before = `one\n${BLANK}two\n${BLANK}six\n`;
+    const after = before.replace("one", "ONE").replace("six", "SIX");
+    const found = timed(() => differences(before, after));
+    expect(found.map(({ line }) => line)).toEqual([1]);
+    const [only] = found;
+    expect([only?.before.at(0), only?.before.at(-1)]).toEqual(["one", "six"]);
+    expect([only?.after.at(0), only?.after.at(-1)]).toEqual(["ONE", "SIX"]);
+    expect(timed(() => differences(before, before.replace("two", "TWO")))).toEqual([
+      { line: 20_002, before: ["two"], after: ["TWO"] },
+    ]);
+  });
+});
