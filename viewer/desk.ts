@@ -351,6 +351,7 @@ function step(take: (desk: Desk) => Stepped): void {
 
 function show(desk: Desk): void {
   held.value = desk;
+  refusedStep.value = null;
   readAnew();
 }
 

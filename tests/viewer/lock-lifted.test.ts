@@ -5,7 +5,8 @@ import { beforeEach, expect, test } from "vitest";
 import { benchStore } from "../support/bench-store.ts";
 import "../support/still-worker.ts";
 
-const { edit } = await import("../../viewer/desk.ts");
+const { edit, refusedStep, undo } = await import("../../viewer/desk.ts");
+const { said, say } = await import("../../viewer/panel/board.ts");
 const { locks } = await import("../../viewer/locks.ts");
 const { openStore, save } = await import("../../viewer/files/saving.ts");
 const { fileNews } = await import("../../viewer/files/stored-state.ts");
@@ -45,4 +46,23 @@ test("made writable again it is saved by the next save, and no lock is left", as
   await save();
   expect(fileNews.value?.words).toBe("Saved: panel.yaml");
   expect(locks.value.files.size).toBe(0);
+});
+
+test("a step that was refused for a lock, and what the panel's room says of it, are no news once it is gone", async () => {
+  undo();
+  say(`Not done: ${WHY}.`);
+  expect(refusedStep.value).toBe(WHY);
+  locked.clear();
+  tell();
+  await expect.poll(() => refusedStep.value).toBeNull();
+  expect(said.value).toBe("");
+});
+
+test("a step that was refused is no news behind the next edit", () => {
+  undo();
+  expect(refusedStep.value).toBe(WHY);
+  locks.value = { design: null, files: new Map() };
+  const text = `# mine\n${TEXT}`;
+  edit([{ file: PANEL, start: 0, end: 0, text: "# more\n", baseHash: textHash(text) }], "write");
+  expect(refusedStep.value).toBeNull();
 });

@@ -5,6 +5,7 @@ import { effect, signal } from "@preact/signals";
 import type { DesignSources } from "../core-messages.ts";
 import { choosePanel, consoleFile, isCurrent, sourcesOf, texts } from "../desk.ts";
 import { store } from "../files/stored-state.ts";
+import { emptiedWithLock } from "../locks.ts";
 import { calledByKey } from "../panel-called.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
@@ -43,6 +44,7 @@ export type Shaping =
 export const trueShapes = signal<Shaping>({ kind: "no" });
 /** Said to those who hear the page, and shown under the picture. */
 export const said = signal("");
+emptiedWithLock(said);
 /** Where the camera is asked to go; a new object each time. */
 export const wanted = signal<CameraGoal | null>(null);
 /** Whether the open console has been seen whole, as each is at first. */

@@ -67,7 +67,12 @@ function newsWords(): string {
   const news = fileNews.value?.words ?? null;
   // What was refused for the same reason has said it.
   const isSaid = lost !== null && (news?.includes(unstopped(lost)) ?? false);
-  return [lost === null || isSaid ? null : asSentence(lost), refusedStep.value, news]
+  const refused = refusedStep.value;
+  return [
+    lost === null || isSaid ? null : asSentence(lost),
+    refused === null ? null : `Not done: ${unstopped(refused)}.`,
+    news,
+  ]
     .filter((words) => words !== null)
     .join(" ");
 }

@@ -3,7 +3,15 @@
 
 import { effect } from "@preact/signals";
 import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
-import { carryOut, isStepOpen, openDesign, takeBinaries, takeFromOutside, texts } from "../desk.ts";
+import {
+  carryOut,
+  isStepOpen,
+  openDesign,
+  refusedStep,
+  takeBinaries,
+  takeFromOutside,
+  texts,
+} from "../desk.ts";
 import { EMPTY_HISTORY, type History, type Move, type Step } from "../history.ts";
 import { locks } from "../locks.ts";
 import { handsEmpty } from "../when-current.ts";
@@ -142,6 +150,7 @@ const takeState = ({ isReadOnly, locked, troubles, unread }: StoredDesign): void
   storeTroubles.value = troubles;
   unreadNow.value = new Set(unread);
   // What was refused for a lock is no news once it is gone.
+  if (lifted.some(([, why]) => why === refusedStep.value)) refusedStep.value = null;
   const { kind, words } = fileNews.value ?? { kind: "done", words: "" };
   if (kind === "refused" && lifted.some(([, why]) => words.includes(why)))
     tell(`${lifted.map(([file]) => file).join(", ")} can be written again.`);

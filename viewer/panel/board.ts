@@ -9,6 +9,7 @@ import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import type { PanelReading, PlacedFinding } from "../core-messages.ts";
 import { findings, panel, selection, texts } from "../desk.ts";
 import { store } from "../files/stored-state.ts";
+import { emptiedWithLock } from "../locks.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { type SheetThing, sheetThings } from "./sheet-things.ts";
 import type { Guide, Shift } from "./snap.ts";
@@ -58,6 +59,7 @@ export const isSectionShown = signal(false);
 export const isDrawerOpen = signal(false);
 /** Read out by screen readers, and shown under the sheet: what was just done, or why it was not. */
 export const said = signal("");
+emptiedWithLock(said);
 /** What was said of one design says nothing of the next, and each is first seen whole. */
 store.subscribe(() => {
   said.value = "";
