@@ -21,7 +21,7 @@ export const plainStack = (context: LayoutContext): readonly string[] => {
   const line = `{ layer: face, sheet: ${SHEET}, finish: ${taken?.name ?? FINISHES[0]} }`;
   if (first === undefined || taken === undefined || taken === first) return [line];
   const told = ({ contrast }: typeof first): string =>
-    contrast === null ? "" : `${contrast.fill.name} ${decimal(contrast.ratio, 1)} to 1`;
+    contrast === null ? "" : `${contrast.letters.name} ${decimal(contrast.ratio, 1)} to 1`;
   return [
     `${line} # against ${SHEET}: ${told(taken)}; ${told(first)}, and ${LEAST_CONTRAST} is wanted`,
   ];

@@ -1,25 +1,46 @@
-// How far engraving that is filled with paint stands out from the sheet that it is engraved in. A fact; what is enough is said
-// elsewhere.
+// How far legends that are engraved stand out from the face that they are engraved in: filled with paint, or cut through the paint of
+// an opaque sheet. A fact; what is enough is said elsewhere.
 
 import type { FinishDesign, StockDesign } from "../design/workshop-design.ts";
 import { type NamedColour, namedColour } from "../standards/colour-words.ts";
 import { contrastRatio } from "../standards/contrast.ts";
 
 export interface FillContrast {
-  readonly fill: NamedColour;
-  readonly sheet: NamedColour;
+  /** `filled`: paint in the bare sheet. `through`: what lies under the last coat, seen in it. */
+  readonly kind: "filled" | "through";
+  readonly letters: NamedColour;
+  readonly ground: NamedColour;
   readonly ratio: number;
 }
 
-/** null where engraving is not filled, or where one of the two colours is none that is known by its name. */
+/** null where nothing is painted, or where one of the two colours is none that is known by its name. */
 export const fillContrast = (
   finish: FinishDesign | null,
   stock: StockDesign | null,
 ): FillContrast | null => {
-  if (finish?.order !== "engrave-fill") return null;
-  const fill = namedColour(finish.coats.at(-1) ?? "");
-  const sheet = namedColour(stock?.colour ?? "");
-  return fill === null || sheet === null
-    ? null
-    : { fill, sheet, ratio: contrastRatio(fill.looks, sheet.looks) };
+  if (finish === null || stock === null) return null;
+  const sheet = namedColour(stock.colour);
+  const last = namedColour(finish.coats.at(-1) ?? "");
+  if (sheet === null || last === null) return null;
+  if (finish.order === "engrave-fill") return contrastOf("filled", last, sheet);
+  return stock.light === "opaque" ? throughPaint(finish, sheet, last) : null;
 };
+
+/** Cut as deep as is read best: to the sheet, or to a coat below the last. */
+const throughPaint = (
+  { coats }: FinishDesign,
+  sheet: NamedColour,
+  ground: NamedColour,
+): FillContrast | null => {
+  const below = coats.slice(0, -1).map(namedColour);
+  if (below.includes(null)) return null;
+  return [sheet, ...below.flatMap((coat) => coat ?? [])]
+    .map((letters) => contrastOf("through", letters, ground))
+    .reduce((best, one) => (one.ratio > best.ratio ? one : best));
+};
+
+const contrastOf = (
+  kind: FillContrast["kind"],
+  letters: NamedColour,
+  ground: NamedColour,
+): FillContrast => ({ kind, letters, ground, ratio: contrastRatio(letters.looks, ground.looks) });

@@ -1,4 +1,5 @@
-// Legends filled with a paint that hardly stands out from the sheet: white on bare aluminium is not read from where one sits.
+// Legends filled with a paint that hardly stands out from the sheet, or cut through a paint to a sheet as light: white on bare
+// aluminium is not read from where one sits, nor aluminium in white.
 
 import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import { decimalBeside } from "../../geometry/number.ts";
@@ -14,8 +15,8 @@ import { measureOf } from "../words.ts";
 const entry: CodeEntry = {
   code: "checks/legend-faint",
   severity: "query",
-  title: "legends whose paint hardly stands out from the sheet",
-  why: "Engraving is filled with paint so that it is read; a paint as light as the sheet, or as dark, leaves letters that are seen aslant or not at all. The ratio is that of the luminances of the two colours as their names usually look; hold a painted sample beside the sheet before you overrule it.",
+  title: "legends that hardly stand out from the face",
+  why: "Engraving is filled with paint, or cut through it, so that it is read; a paint as light as the sheet, or as dark, leaves letters that are seen aslant or not at all. The ratio is that of the luminances of the two colours as their names usually look; hold a painted sample beside the sheet before you overrule it.",
   example: "stack: [{ layer: face, sheet: aluminium-2, finish: paint-filled }]",
 };
 
@@ -34,23 +35,20 @@ export const legendFaint: Rule = {
 
 const isRead = ({ ratio }: Pick<FillContrast, "ratio">): boolean => !isUnder(ratio, LEAST_CONTRAST);
 
-const faintIn = (
-  layer: LayerLayout,
-  { fill, sheet, ratio }: FillContrast,
-  facts: PanelFacts,
-): Finding => {
+const faintIn = (layer: LayerLayout, contrast: FillContrast, facts: PanelFacts): Finding => {
+  const { ratio } = contrast;
   const span = layer.design.written.keys["finish"] ?? layer.design.written.span;
-  const finish = readFinish(layer, facts);
+  const finish = readFinish(layer, contrast.kind, facts);
   const edit: readonly Remedy[] =
     finish === null
       ? []
       : [{ title: `finish: ${finish.id}`, edits: [facts.edit(span, finish.id)] }];
   const advice =
     finish === null
-      ? paintAdvice(sheet)
-      : ` Filled with ${finish.contrast.fill.name} it is ${words(finish.contrast.ratio)} to 1: finish: ${finish.id}.`;
+      ? paintAdvice(contrast)
+      : ` ${madeWith(finish.contrast)} it is ${words(finish.contrast.ratio)} to 1: finish: ${finish.id}.`;
   return finding(entry, {
-    message: `Legends filled with ${fill.name} stand out from ${sheet.name} by ${words(ratio)} to 1 in ${layer.id}; ${words(LEAST_CONTRAST)} to 1 is wanted, ${words(LEAST_CONTRAST - ratio)} more.${advice}`,
+    message: `${legendsOf(contrast)} by ${words(ratio)} to 1 in ${layer.id}; ${words(LEAST_CONTRAST)} to 1 is wanted, ${words(LEAST_CONTRAST - ratio)} more.${advice}`,
     span,
     subjects: [layer.id],
     measured: measureOf(ratio, "ratio"),
@@ -60,6 +58,20 @@ const faintIn = (
   });
 };
 
+const legendsOf = ({ kind, letters, ground }: FillContrast): string =>
+  kind === "filled"
+    ? `Legends filled with ${letters.name} stand out from ${ground.name}`
+    : `Legends cut through ${ground.name} paint show ${letters.name} and stand out from it`;
+
+const madeWith = ({
+  kind,
+  letters,
+  ground,
+}: Pick<FillContrast, "kind" | "letters" | "ground">): string =>
+  kind === "filled"
+    ? `Filled with ${letters.name}`
+    : `In ${ground.name} paint, showing ${letters.name},`;
+
 const words = (value: number): string => decimalBeside(value, LEAST_CONTRAST, 1);
 
 interface ReadFinish {
@@ -67,23 +79,33 @@ interface ReadFinish {
   readonly contrast: FillContrast;
 }
 
-/** Of the finishes that there are, the one that stands out most; of equals the builder's own. */
-const readFinish = ({ stock }: LayerLayout, facts: PanelFacts): ReadFinish | null => {
+/** Of the finishes that there are and are worked alike, the one that stands out most; of equals the builder's own. */
+const readFinish = (
+  { stock, finish }: LayerLayout,
+  kind: FillContrast["kind"],
+  facts: PanelFacts,
+): ReadFinish | null => {
   const [best = null] = [...new Set(finishNames(facts))]
     .flatMap((id): readonly ReadFinish[] => {
-      const contrast = fillContrast(finishOf(facts, id), stock);
-      return contrast === null || !isRead(contrast) ? [] : [{ id, contrast }];
+      const other = finishOf(facts, id);
+      const contrast = fillContrast(other, stock);
+      const isAlike = contrast?.kind === kind && other?.order === finish?.order;
+      return contrast !== null && isAlike && isRead(contrast) ? [{ id, contrast }] : [];
     })
     .toSorted((a, b) => b.contrast.ratio - a.contrast.ratio);
   return best;
 };
 
-/** No finish of that colour is written yet. Empty where neither paint is read on the sheet. */
-const paintAdvice = ({ looks }: FillContrast["sheet"]): string => {
+/** No finish of that colour is written yet. Empty where neither paint is read. */
+const paintAdvice = ({ kind, letters, ground }: FillContrast): string => {
+  const sheet = kind === "filled" ? ground : letters;
   const paint = (["black", "white"] as const)
-    .map((name) => ({ name, ratio: contrastRatio(looksOf(name), looks) }))
+    .map((name) => ({ name, ratio: contrastRatio(looksOf(name), sheet.looks) }))
     .find(isRead);
-  return paint === undefined
-    ? ""
-    : ` Filled with ${paint.name} it is ${words(paint.ratio)} to 1: a finish of coats: [${paint.name}], order: engrave-fill.`;
+  if (paint === undefined) return "";
+  const [how, order] =
+    kind === "filled"
+      ? [`Filled with ${paint.name}`, "engrave-fill"]
+      : [`Cut through ${paint.name}`, "cut-paint-engrave"];
+  return ` ${how} it is ${words(paint.ratio)} to 1: a finish of coats: [${paint.name}], order: ${order}.`;
 };
