@@ -21,8 +21,6 @@ const window = (name: string, x: number, y: number): string =>
 
 const WINDOWS = `${PANEL}markings:\n${window("p", 30, 20)}${window("q", 50, 24)}${window("r", 60, 22)}`;
 
-const NEVER_READ = 15_000;
-
 describe("windows", () => {
   test(
     "are lined up, spaced and set out by keys, each as one step",
@@ -44,12 +42,6 @@ describe("windows", () => {
       await textHas(page, /name: r, at: \{ x: 30 mm/);
       await page.keyboard.press("Control+z");
       await textHas(page, /name: r, at: \{ x: 60 mm/);
-      // The text has rows of components alone: each window gets a place of its own.
-      await page.keyboard.press("o");
-      await expect
-        .poll(() => said.textContent(), { timeout: NEVER_READ })
-        .toMatch(/^Set out in a ring of 3, radius .* each by its own place: the text has rows of/);
-      await page.keyboard.press("Control+z");
       await page.keyboard.press("Control+z");
       await page.keyboard.press("Control+z");
       await textHas(page, WINDOWS);
@@ -77,6 +69,40 @@ describe("windows", () => {
     PATIENCE,
   );
 });
+
+test(
+  "windows are made a row, which is one entry of the text, moved, counted and copied whole",
+  async () => {
+    const { page, complaints } = await benchWith(stand, WINDOWS);
+    const said = page.locator(".said");
+    for (const name of ["p", "q", "r"])
+      await page.locator(`.handle[data-owner="${name}"]`).click({ modifiers: ["Shift"] });
+    // 30 to 60 in two steps, at the mean height of 20, 24 and 22.
+    await page.keyboard.press("r");
+    await textHas(page, "row: { count: 3, pitch: 15 mm, x: 30 mm, y: 22 mm }");
+    expect(await said.textContent()).toBe("Made a row of 3, pitch 15 mm.");
+    await page.locator('.handle[data-owner="p.3"]').waitFor();
+    await page.locator(".ticket b").filter({ hasText: /^p$/ }).waitFor();
+    // One member is taken along by the other two.
+    await page.keyboard.press("Escape");
+    await page.locator('.handle[data-owner="p.2"]').click();
+    await page.keyboard.press("ArrowUp");
+    await textHas(page, /row: \{ count: 3, pitch: 15 mm, x: 30 mm, y: 22\.5 mm \}/);
+    const pitch = page.getByLabel("pitch");
+    await pitch.fill("12 mm");
+    await pitch.press("Enter");
+    await textHas(page, "row: { count: 3, pitch: 12 mm, x: 30 mm, y: 22.5 mm }");
+    await page.locator('.handle[data-owner="p.2"]').click();
+    await page.keyboard.press("c");
+    await textHas(page, /name: p-2,[^\n]* row: \{ count: 3, pitch: 12 mm, x: /);
+    for (const _step of ["copied", "pitch", "moved", "made"])
+      await page.keyboard.press("Control+z");
+    await textHas(page, WINDOWS);
+    expect(complaints).toEqual([]);
+    await page.close();
+  },
+  PATIENCE,
+);
 
 const FRAMED = `${PANEL}markings:
   - border: { name: frame, around: [main, aux], legend: BILGE }

@@ -1,5 +1,5 @@
 // Several things set in order, each deed as one step of the history: lined up, spaced, set out in a row, a column or a ring.
-// Components that are alike become one entry of the text; what the text has no row for gets a place each.
+// Things that are alike become one entry of the text; what the text has no row for gets a place each.
 
 import { lengthIn } from "../../src/design/length-text.ts";
 import { separateMoves } from "../../src/layout/separate-moves.ts";
@@ -18,8 +18,9 @@ import { componentEntries, offer, say, selectedEntries, selectedThings, unit } f
 import { onePatternWords } from "./one-pattern.ts";
 import { type Open, open } from "./open-panel.ts";
 import { named, selectEntries } from "./panel-names.ts";
-import { patternOf } from "./pattern-edits.ts";
+import { noPattern, type Pattern, patternOf } from "./pattern-edits.ts";
 import type { PatternKind } from "./regular-places.ts";
+import { setOutPattern } from "./set-out-edits.ts";
 import { groupsAlong } from "./sheet-things.ts";
 import { take, takeEdit } from "./told-edit.ts";
 
@@ -84,18 +85,27 @@ export function gapSelection(): void {
   });
 }
 
-/** One entry of the text where all are components that say the same of themselves; else a place for each. */
+/** One entry of the text where all are alike but for their places and words; else a place for each. */
 export function makePattern(kind: PatternKind): void {
   const on = open();
   if (on === null) return;
+  const made = patternMade(on, kind);
+  const { edit, says, names, offer: more } = made;
+  const what = `make a ${kind}`;
+  if (edit.kind === "refused") setOutSelection(on, kind, edit.why);
+  else if (more !== null) {
+    offer.value = { ...more, edits: [edit.edit], what };
+    say(`Not done yet: ${more.why}. Offered: ${more.title}.`);
+  } else if (takeEdit(edit, what, `Made a ${says}`)) selectEntries(names);
+}
+
+function patternMade({ from, layout }: Open, kind: PatternKind): Pattern {
   const entries = selectedEntries.value;
-  if (componentEntries.value.length < entries.length) {
-    setOutSelection(on, kind, "the text has rows of components alone");
-    return;
-  }
-  const made = patternOf(on.from, kind, { entries, layout: on.layout });
-  if (made.edit.kind === "refused") setOutSelection(on, kind, made.edit.why);
-  else if (takeEdit(made.edit, `make a ${kind}`, `Made a ${made.says}`)) selectEntries([made.name]);
+  const components = componentEntries.value.length;
+  if (components === entries.length) return patternOf(from, kind, { entries, layout });
+  return components > 0
+    ? noPattern("they are of different kinds")
+    : setOutPattern(from, kind, { entries, layout });
 }
 
 /** Each by a place of its own, and why there is no entry for all of them. */

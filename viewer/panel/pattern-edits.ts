@@ -2,24 +2,34 @@
 // of everything but place and legend; pitch and radius are what they stand at on the average, and are told.
 
 import { type Edit, nodeAt, removeKey, replaceValue, setKey } from "../../src/design/edit.ts";
-import { lengthIn, usualUnit } from "../../src/design/length-text.ts";
+import { usualUnit } from "../../src/design/length-text.ts";
 import { renamedReferences } from "../../src/design/name-references.ts";
 import { difference, rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
-import { decimal } from "../../src/geometry/number.ts";
 import type { PanelLayout, PlacedComponent } from "../../src/layout/panel-layout.ts";
-import { FULL_TURN } from "./clock-angle.ts";
+import { asWritten, patternWords, unlikeAmong } from "./pattern-words.ts";
 import { type PatternKind, regularPlaces } from "./regular-places.ts";
 
 export interface Pattern {
   readonly edit: Edit;
   /** What was made, with its number: "row of 3, pitch 20 mm". */
   readonly says: string;
-  readonly name: string;
+  /** What is picked then: its entry, or its members where they go by numbers. */
+  readonly names: readonly string[];
+  /** It takes more than was asked; null where nothing else is written. */
+  readonly offer: { readonly why: string; readonly title: string } | null;
 }
 
-const refused = (why: string): Pattern => ({ edit: { kind: "refused", why }, says: "", name: "" });
+export const noPattern = (why: string): Pattern => ({
+  edit: { kind: "refused", why },
+  says: "",
+  names: [],
+  offer: null,
+});
+
+/** What each says of itself alone. */
+const OWN = ["at", "legend"];
 
 export function patternOf(
   from: Source,
@@ -29,34 +39,15 @@ export function patternOf(
   const members = entries.flatMap((entry) =>
     layout.components.filter((component) => component.entry === entry),
   );
-  if (members.length > entries.length) return refused("one of them is a pattern already");
-  const unlike = unlikeAmong(from, entries);
-  if (unlike !== null) return refused(unlike);
+  if (members.length > entries.length) return noPattern("one of them is a pattern already");
+  const written = entries.map((entry) => ({ entry, path: ["components", entry] }));
+  const unlike = unlikeAmong(from, written, OWN);
+  if (unlike !== null) return noPattern(unlike);
   const set = setOut(kind, members, usualUnit(from.text));
-  if (set.kind === "refused") return refused(set.why);
-  return { ...set, edit: made(from, { ...set, key: kind }) };
+  if (set.kind === "refused") return noPattern(set.why);
+  const edit = made(from, { ...set, key: kind });
+  return { edit, says: set.says, names: [set.name], offer: null };
 }
-
-/** What they say apart from place and legend must be alike, since one entry says it for all. */
-function unlikeAmong(from: Source, entries: readonly string[]): string | null {
-  const [first = "", ...others] = entries.map((entry) => saidBy(from, entry));
-  const odd = others.findIndex((said) => said !== first);
-  return odd < 0
-    ? null
-    : `${entries[0]} and ${entries[odd + 1]} say different things of themselves`;
-}
-
-const OWN = ["at", "legend"];
-
-const saidBy = (from: Source, entry: string): string => {
-  const node = nodeAt(from, ["components", entry]);
-  if (node?.kind !== "map") return "";
-  return node.entries
-    .filter(({ key }) => !OWN.includes(key))
-    .map(({ key, value }) => `${key}: ${from.text.slice(value.span.start, value.span.end).trim()}`)
-    .sort()
-    .join("\n");
-};
 
 interface SetOut {
   readonly kind: "set";
@@ -74,28 +65,12 @@ function setOut(
 ): SetOut | { readonly kind: "refused"; readonly why: string } {
   const regular = regularPlaces(placed, kind, asWritten);
   if (regular.kind === "refused") return regular;
-  const { order: members, places } = regular;
-  const length = (value: number): string => lengthIn(unit, value);
-  const x = length(Math.min(...places.map((place) => place.x)));
-  const y = length(Math.min(...places.map((place) => place.y)));
-  const measure =
-    regular.kind === "ring"
-      ? `radius: ${length(regular.radius)}`
-      : `pitch: ${length(regular.pitch)}`;
-  const from =
-    regular.kind === "ring" && regular.from !== 0 ? `, from: ${decimal(regular.from, 2)} deg` : "";
-  const [{ entry: name, part }, count] = [members[0]!, members.length];
-  return {
-    kind: "set",
-    name,
-    members,
-    value: `{ part: ${part.id}, count: ${count}, ${measure}${from}, x: ${x}, y: ${y} }`,
-    says: `${kind} of ${count}, ${measure.replace(":", "")}`,
-  };
+  const { order: members } = regular;
+  const { numbers, x, y, says } = patternWords(kind, regular, unit);
+  const { entry: name, part } = members[0]!;
+  const value = `{ part: ${part.id}, ${numbers}, x: ${x}, y: ${y} }`;
+  return { kind: "set", name, members, value, says };
 }
-
-/** Hundredths of a degree; a first one that lies by less before twelve stands at twelve. */
-const asWritten = (angle: number): number => Number(decimal(angle, 2)) % FULL_TURN;
 
 function made(
   from: Source,
