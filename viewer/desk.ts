@@ -89,6 +89,11 @@ export const refusedStep = signal<string | null>(null);
 export const texts: ReadonlySignal<DesignTexts> = computed(() => held.value.texts);
 export { binaries };
 export const history: ReadonlySignal<History> = computed(() => held.value.history);
+/** As it goes with the texts as they are now: a step that is open is in them already. */
+export const keptHistory = (): History => {
+  const { history: closed } = held.value;
+  return openStep.value === null ? closed : withStep(closed, openStep.value);
+};
 /** What undo would take back, in words; null where there is nothing. */
 export const nextUndo: ReadonlySignal<string | null> = computed(() =>
   openStep.value === null ? (held.value.history.done.at(-1)?.what ?? null) : null,

@@ -42,6 +42,7 @@ const {
   isCurrent,
   isDrawn,
   isReading,
+  keptHistory,
   nextUndo,
   openDesign,
   panels,
@@ -171,6 +172,18 @@ describe("a step of several edits", () => {
     write("one", "1");
     abandon();
     expect([text(), canUndo.value]).toEqual(["one two three\n", false]);
+  });
+
+  test("is in the history that is kept with its texts: they would be nobody's else", () => {
+    write("one", "1");
+    begin("drag");
+    write("two", "2");
+    const copy = { texts: texts.value, history: keptHistory() };
+    void openDesign("pumps", { texts: copy.texts, binaries: new Map() }, { ...copy, first: null });
+    expect(nextUndo.value).toBe("drag");
+    undo();
+    undo();
+    expect([text(), refusedStep.value, canUndo.value]).toEqual(["one two three\n", null, false]);
   });
 
   test("without an edit is none", () => {

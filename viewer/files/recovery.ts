@@ -4,7 +4,7 @@
 
 import { effect, signal } from "@preact/signals";
 import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
-import { binaries, history, settleAll, texts } from "../desk.ts";
+import { binaries, keptHistory, settleAll, texts } from "../desk.ts";
 import type { History } from "../history.ts";
 import { forget, keep, kept, keptAt } from "./browser-keep.ts";
 import { keptBytes } from "./kept-bytes.ts";
@@ -165,7 +165,7 @@ export async function keepNow(): Promise<void> {
     when: Date.now(),
     stored: stored.value,
     texts: texts.value,
-    history: history.value,
+    history: keptHistory(),
   };
   try {
     if (unsaved.value.length === 0) {
