@@ -150,6 +150,7 @@ const MENDED = [
   "fit/free-modules",
   "fit/hands-across-panels",
   "fit/knee-room",
+  "fit/latch-room",
   "fit/legend-small-at-eye",
   "fit/loop-too-short",
   "fit/out-of-reach",

@@ -12,8 +12,8 @@ import {
 import type { ConsoleBody } from "../../fit/console-body.ts";
 import type { LatchFact } from "../../fit/fit-facts.ts";
 import { measureMm, millimetres } from "../words.ts";
-import { turnedBoardRemedies } from "./board-turned.ts";
 import type { ConsoleFacts, ConsoleRule } from "./console-rule.ts";
+import { latchRemedies } from "./latch-remedies.ts";
 import { wantSameStretch } from "./pair-groups.ts";
 import { bodyName, byCause } from "./panel-words.ts";
 import { placeWords } from "./place-words.ts";
@@ -51,15 +51,19 @@ const barred = (
 ): Finding => {
   const name = other === null ? "edge of the console's inside" : bodyName(other);
   const where = placeWords(at, [latch.panel], facts.layout);
+  const lack = millimetres(needs - has, 0);
+  const remedies = latchRemedies(latch, other, facts);
+  const advice =
+    remedies.length > 0 ? "" : ` ${lack} more between the two would do, or a plug without a latch.`;
   return finding(entry, {
-    message: `The ${bodyName(latch)} needs ${millimetres(needs, has)} for a thumb; the ${name} leaves ${millimetres(has, needs)}, ${millimetres(needs - has, 0)} too little, ${where}.`,
+    message: `The ${bodyName(latch)} needs ${millimetres(needs, has)} for a thumb; the ${name} leaves ${millimetres(has, needs)}, ${lack} too little, ${where}.${advice}`,
     span: latch.span,
     related: other === null ? [] : [{ what: name, span: other.span }],
     subjects: [latch.id, ...(other === null ? [] : [other.id])],
     measured: measureMm(has),
     limit: measureMm(needs),
     source: sourceOf(latch, facts),
-    remedies: turnedBoardRemedies(latch, facts),
+    remedies,
     suppressed: others,
   });
 };
