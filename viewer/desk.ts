@@ -15,7 +15,7 @@ import type {
 } from "./core-messages.ts";
 import { consolesIn, withOneConsole, withOnePanel } from "./first-files.ts";
 import { type Outside, withOutside } from "./gone-and-back.ts";
-import { beginWith, binaries, putBeside, takeStored } from "./held-binaries.ts";
+import { beginWith, binaries, binaryAt, putBeside, takeAway, takeStored } from "./held-binaries.ts";
 import {
   type Desk,
   EMPTY_HISTORY,
@@ -87,7 +87,7 @@ export const selection = signal<readonly string[]>([]);
 export const refusedStep = signal<string | null>(null);
 
 export const texts: ReadonlySignal<DesignTexts> = computed(() => held.value.texts);
-export { binaries };
+export { binaries, binaryAt };
 export const history: ReadonlySignal<History> = computed(() => held.value.history);
 /** As it goes with the texts as they are now: a step that is open is in them already. */
 export const keptHistory = (): History => {
@@ -297,12 +297,16 @@ export const sourcesOf = (held: DesignTexts): DesignSources => ({
   binaries: binaries.value,
 });
 
-/** Bytes of a file that the texts name, by its path from the root; undefined where it is not there. */
-export const binaryAt = (path: string): Uint8Array | null | undefined => binaries.value.get(path);
-
 /** A picture that was put beside the texts. */
 export function addBinary(path: string, bytes: Uint8Array): void {
   if (putBeside(path, bytes)) readAnew();
+}
+
+/** One that was put beside the texts, out of the page again; false where it was not put there, or is stored by now. */
+export function takeAwayBinary(path: string): boolean {
+  const isTaken = takeAway(path);
+  if (isTaken) readAnew();
+  return isTaken;
 }
 
 /** Shapes and pictures that the stored texts name, where they have changed outside. */

@@ -12,6 +12,9 @@ const held = signal<DesignBinaries>(stored);
 /** Another map where anything has changed, else the same one. */
 export const binaries: ReadonlySignal<DesignBinaries> = held;
 
+/** By its path from the root; null: too large to be read; undefined: not there. */
+export const binaryAt = (path: string): Uint8Array | null | undefined => held.value.get(path);
+
 /** Of another design: nothing is left of the one before. */
 export function beginWith(next: DesignBinaries): void {
   stored = next;
@@ -21,6 +24,13 @@ export function beginWith(next: DesignBinaries): void {
 
 export function putBeside(path: string, bytes: Uint8Array): boolean {
   added = new Map([...added, [path, bytes]]);
+  return hasChanged();
+}
+
+/** False where it was not put beside the texts: what is stored stays. */
+export function takeAway(path: string): boolean {
+  if (!added.has(path)) return false;
+  added = new Map([...added].filter(([each]) => each !== path));
   return hasChanged();
 }
 

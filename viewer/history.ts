@@ -18,7 +18,24 @@ export type Move =
       /** null: the file is not there. */
       readonly before: string | null;
       readonly after: string | null;
+    }
+  /** A shape or photograph that comes or goes beside the texts. Whoever holds the bytes carries it out, as the step is taken. */
+  | {
+      readonly kind: "bytes";
+      readonly file: string;
+      /** null: the file is not there. */
+      readonly before: Content | null;
+      readonly after: Content | null;
+      /** Whether it lies in the page alone: what lies where the design is kept stays there. */
+      readonly isInPage: boolean;
     };
+
+/** Of a file that is no text. */
+export interface Content {
+  /** SHA-256 of the bytes, in hexadecimal digits. */
+  readonly hash: string;
+  readonly size: number;
+}
 
 export interface Step {
   /** What was done, for the person who may want it back: "move pump". */
@@ -59,11 +76,22 @@ export function withEdits(texts: DesignTexts, edits: readonly TextEdit[]): Chang
 export function withMoves(texts: DesignTexts, moves: readonly Move[]): Changed {
   let now = texts;
   for (const move of moves) {
-    const next = move.kind === "edit" ? withEdits(now, move.forth) : withPresence(now, move);
+    const next = withMove(now, move);
     if (next.kind === "refused") return next;
     now = next.texts;
   }
   return { kind: "changed", texts: now, moves };
+}
+
+function withMove(texts: DesignTexts, move: Move): Changed {
+  switch (move.kind) {
+    case "edit":
+      return withEdits(texts, move.forth);
+    case "presence":
+      return withPresence(texts, move);
+    case "bytes":
+      return { kind: "changed", texts, moves: [move] };
+  }
 }
 
 function withPresence(
@@ -80,13 +108,18 @@ function withPresence(
 
 /** Moves that take these back, in the order in which they must go. */
 export const movesBack = (moves: readonly Move[]): readonly Move[] =>
-  moves
-    .toReversed()
-    .map((move) =>
-      move.kind === "edit"
-        ? { ...move, forth: move.back, back: move.forth }
-        : { ...move, before: move.after, after: move.before },
-    );
+  moves.toReversed().map(moveBack);
+
+function moveBack(move: Move): Move {
+  switch (move.kind) {
+    case "edit":
+      return { ...move, forth: move.back, back: move.forth };
+    case "presence":
+      return { ...move, before: move.after, after: move.before };
+    case "bytes":
+      return { ...move, before: move.after, after: move.before };
+  }
+}
 
 /** A new step: what was undone before it can't be redone any more. */
 export const withStep = (history: History, step: Step): History =>

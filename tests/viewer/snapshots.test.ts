@@ -1,7 +1,8 @@
 // Snapshots with the shapes and photographs that a design names, in a keep that the test holds: kept once, brought back where they
 // are missing, left where they are another file by now, and taken out with the last snapshot that has them.
 
-import { beforeEach, expect, test, vi } from "vitest";
+import { beforeEach, describe, expect, test, vi } from "vitest";
+import { textHash } from "../../src/diagnostics/text-edit.ts";
 import type { Store } from "../../viewer/files/store.ts";
 
 interface KeptRecord {
@@ -44,7 +45,9 @@ vi.stubGlobal(
   },
 );
 
-const { binaries, openDesign, takeBinaries, texts } = await import("../../viewer/desk.ts");
+const { binaries, edit, nextUndo, openDesign, redo, takeBinaries, texts, undo } = await import(
+  "../../viewer/desk.ts"
+);
 const { bringBack, findSnapshots, removeSnapshot, snapshots, takeSnapshot } = await import(
   "../../viewer/files/snapshots.ts"
 );
@@ -165,6 +168,12 @@ test("a snapshot has the files that were there when it was asked for", async () 
 });
 
 test("a keep that can't be read or emptied is told of", async () => {
+  takeBinaries(
+    new Map([
+      ["case.stl", CASE],
+      ["photo.jpg", Uint8Array.of(7, 7)],
+    ]),
+  );
   const snapshot = await taken("whole");
   takeBinaries(new Map([["case.stl", CASE]]));
   lost.add("snapshot-bytes");
@@ -173,6 +182,97 @@ test("a keep that can't be read or emptied is told of", async () => {
   lost.add("snapshots");
   await removeSnapshot(snapshot);
   expect(fileNews.value).toEqual({ kind: "refused", words: '"whole" was not removed: no keep' });
+});
+
+const EDITED = `${TEXT}revision: B\n`;
+const withoutPhoto = (): void => takeBinaries(new Map([["case.stl", CASE]]));
+const edited = (): void => {
+  const [baseHash, end] = [textHash(TEXT), TEXT.length];
+  edit([{ file: "console.yaml", baseHash, start: end, end, text: "revision: B\n" }], "revise");
+};
+const photoNow = (): Uint8Array | null | undefined => binaries.value.get("photo.jpg");
+const textNow = (): string | undefined => texts.value.get("console.yaml");
+const said = (words: string): Promise<void> => expect.poll(() => fileNews.value?.words).toBe(words);
+
+describe("a step that has brought files back", () => {
+  test.each<readonly [string, () => void]>([
+    [
+      "lie in the page alone, as those of loose files do",
+      () => {
+        store.value = { ...bench, id: "loose bench" };
+      },
+    ],
+    [
+      "the store has refused",
+      () => {
+        refusal = "the folder can't be written";
+      },
+    ],
+  ])("takes those that %s out again, and brings them again", async (_which, prepare) => {
+    prepare();
+    const snapshot = await taken("whole");
+    withoutPhoto();
+    edited();
+    await bringBack(snapshot);
+    expect([textNow(), photoNow()]).toEqual([TEXT, PHOTO]);
+    // What the step has brought outlives its snapshot.
+    await removeSnapshot(snapshot);
+    undo();
+    await said('Taken back: bring back "whole"; out of the page again: photo.jpg');
+    expect([textNow(), photoNow()]).toEqual([EDITED, undefined]);
+    redo();
+    await expect.poll(photoNow).toEqual(PHOTO);
+    expect(textNow()).toBe(TEXT);
+    undo();
+    redo();
+    undo();
+    await expect.poll(photoNow).toBeUndefined();
+    undo();
+    expect(textNow()).toBe(TEXT);
+  });
+
+  test("leaves those that the store has where they are, and says so", async () => {
+    const snapshot = await taken("whole");
+    withoutPhoto();
+    edited();
+    await bringBack(snapshot);
+    undo();
+    await said(
+      'Taken back: bring back "whole"; undo takes no file away from where the design is kept: photo.jpg stays',
+    );
+    expect([textNow(), photoNow(), placed.size]).toEqual([EDITED, PHOTO, 1]);
+    redo();
+    expect([textNow(), photoNow()]).toEqual([TEXT, PHOTO]);
+  });
+});
+
+describe("such a step", () => {
+  test("is one where no text differs, too", async () => {
+    store.value = { ...bench, id: "loose bench" };
+    const snapshot = await taken("whole");
+    withoutPhoto();
+    await bringBack(snapshot);
+    expect(nextUndo.value).toBe('bring back "whole"');
+    undo();
+    await expect.poll(photoNow).toBeUndefined();
+  });
+
+  test("is told of where a file can't be brought again", async () => {
+    store.value = { ...bench, id: "loose bench" };
+    const snapshot = await taken("whole");
+    withoutPhoto();
+    await bringBack(snapshot);
+    undo();
+    await expect.poll(photoNow).toBeUndefined();
+    takeBinaries(new Map([["photo.jpg", CASE]]));
+    redo();
+    await said(
+      'Done again: bring back "whole"; photo.jpg is another file now and stays; compare to save the one of the snapshot',
+    );
+    undo();
+    await said('Taken back: bring back "whole"; photo.jpg is another file now and stays');
+    expect(photoNow()).toEqual(CASE);
+  });
 });
 
 test("contents are kept once, and go with the last snapshot that has them", async () => {

@@ -10,7 +10,7 @@ import { forget, keep, kept, keptAt } from "./browser-keep.ts";
 import { keptBytes } from "./kept-bytes.ts";
 import { looseStore } from "./loose-store.ts";
 import { restoreDesk } from "./saving.ts";
-import type { Store } from "./store.ts";
+import { isLoose, type Store } from "./store.ts";
 import { store, stored, unsaved } from "./stored-state.ts";
 
 export interface RecoveryCopy {
@@ -126,8 +126,7 @@ const bytesOf = async ({ key, leftOut }: RecoveryCopy): Promise<DesignBinaries> 
   return new Map(files.filter(([path]) => !leftOut.includes(path)));
 };
 
-/** As the stores name their designs. */
-const isLoose = (design: string): boolean => design.startsWith("loose ");
+/** As the store names its design. */
 const isFolder = (design: string): boolean => design.startsWith("folder ");
 
 export async function restore(copy: RecoveryCopy): Promise<void> {

@@ -2,8 +2,9 @@
 // when no snapshot has them any more. Loaded when a design has such files.
 
 import type { DesignBinaries } from "../core-messages.ts";
+import type { Content } from "../history.ts";
 import { forget, keep, keptAt, keptKeys } from "./browser-keep.ts";
-import { contentPlan, type HeldContent, type HeldContents } from "./snapshot-plan.ts";
+import { contentPlan, type HeldContents } from "./snapshot-plan.ts";
 
 export interface KeptContents {
   readonly files: HeldContents;
@@ -16,7 +17,7 @@ export async function keepContents(
   others: readonly HeldContents[],
 ): Promise<KeptContents> {
   const bytesOf = new Map<string, Uint8Array>();
-  const wanted = new Map<string, HeldContent>();
+  const wanted = new Map<string, Content>();
   // One that was too large to be read at all is not here to be kept.
   const unread = [...binaries].flatMap(([path, bytes]) => (bytes === null ? [path] : []));
   for (const [path, bytes] of binaries) {
@@ -39,8 +40,16 @@ export async function keepContents(
   };
 }
 
+const atHand = new Map<string, Uint8Array<ArrayBuffer>>();
+
+/** What a step has brought: it may be taken back and done again when no snapshot has it any more. */
+export const keepAtHand = ({ hash }: Content, bytes: Uint8Array<ArrayBuffer>): void =>
+  void atHand.set(hash, bytes);
+
 /** null: it is not there any more. */
-export async function contentAt({ hash }: HeldContent): Promise<Uint8Array<ArrayBuffer> | null> {
+export async function contentAt({ hash }: Content): Promise<Uint8Array<ArrayBuffer> | null> {
+  const known = atHand.get(hash);
+  if (known !== undefined) return known;
   const record = await keptAt("snapshot-bytes", hash);
   return isContent(record) ? record.bytes : null;
 }

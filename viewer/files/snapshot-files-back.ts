@@ -3,13 +3,21 @@
 
 import { isSameBytes } from "../../src/pack/same-bytes.ts";
 import { addBinary, binaryAt } from "../desk.ts";
-import { contentAt } from "./snapshot-bytes.ts";
+import type { Content } from "../history.ts";
+import { contentAt, keepAtHand } from "./snapshot-bytes.ts";
 import type { SnapshotFiles } from "./snapshot-plan.ts";
-import type { Store } from "./store.ts";
+import { isLoose, type Store } from "./store.ts";
 import { store } from "./stored-state.ts";
 
+export interface BroughtFile {
+  readonly path: string;
+  readonly content: Content;
+  /** Not where the design is kept, but here alone. */
+  readonly isInPage: boolean;
+}
+
 export interface FilesBack {
-  readonly back: readonly string[];
+  readonly back: readonly BroughtFile[];
   /** Of each that was not brought back, or not into the store, in words. */
   readonly stays: readonly string[];
 }
@@ -19,7 +27,7 @@ export async function bringFilesBack(
   { files, leftOut }: SnapshotFiles,
   into: Store | null,
 ): Promise<FilesBack> {
-  const back: string[] = [];
+  const back: BroughtFile[] = [];
   const stays: string[] = [];
   for (const [path, content] of files ?? []) {
     const bytes = await contentAt(content).catch((): Unreadable => "unreadable");
@@ -27,16 +35,26 @@ export async function bringFilesBack(
     const file = fileNow(path, bytes);
     if (file.kind === "stays") stays.push(file.why);
     if (file.kind !== "missing") continue;
-    const placed = await into?.keepPicture(path, file.bytes);
+    const refusal = await placed(path, file.bytes, into);
     if (store.value !== into) break;
     addBinary(path, file.bytes);
-    back.push(path);
-    if (placed?.kind === "refused") stays.push(`${path} is in the page alone: ${placed.why}`);
+    keepAtHand(content, file.bytes);
+    back.push({ path, content, isInPage: refusal !== null || into === null || isLoose(into.id) });
+    if (refusal !== null) stays.push(`${path} is in the page alone: ${refusal}`);
   }
-  for (const path of leftOut)
-    if (binaryAt(path) === undefined) stays.push(`${path} is missing, and the snapshot has none`);
-  return { back, stays };
+  return { back, stays: [...stays, ...missed(leftOut)] };
 }
+
+/** Why the store does not take it; null: it does. */
+async function placed(path: string, bytes: Bytes, into: Store | null): Promise<string | null> {
+  const outcome = await into?.keepPicture(path, bytes);
+  return outcome?.kind === "refused" ? outcome.why : null;
+}
+
+const missed = (leftOut: readonly string[]): readonly string[] =>
+  leftOut
+    .filter((path) => binaryAt(path) === undefined)
+    .map((path) => `${path} is missing, and the snapshot has none`);
 
 type Unreadable = "unreadable";
 type Bytes = Uint8Array<ArrayBuffer>;

@@ -3,10 +3,11 @@
 import { useSignal } from "@preact/signals";
 import type { JSX } from "preact";
 import { texts } from "../desk.ts";
+import type { Content } from "../history.ts";
 import { giveFile } from "./give-file.ts";
 import { localTime } from "./local-time.ts";
 import { heldWords } from "./snapshot-held-words.ts";
-import { type HeldContent, MOST_SNAPSHOT_BYTES } from "./snapshot-plan.ts";
+import { MOST_SNAPSHOT_BYTES } from "./snapshot-plan.ts";
 import { bringBack, removeSnapshot, type Snapshot, snapshots, takeSnapshot } from "./snapshots.ts";
 import { refuse, store } from "./stored-state.ts";
 import { TextDifferences } from "./text-differences.tsx";
@@ -110,7 +111,7 @@ function SnapshotItem({ snapshot }: { readonly snapshot: Snapshot }): JSX.Elemen
   );
 }
 
-const saveContent = async (path: string, content: HeldContent): Promise<void> => {
+const saveContent = async (path: string, content: Content): Promise<void> => {
   const { contentAt } = await import("./snapshot-bytes.ts");
   const bytes = await contentAt(content).catch(() => null);
   if (bytes === null) refuse(`${path} is not kept any more`);

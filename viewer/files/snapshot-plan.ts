@@ -1,17 +1,13 @@
 // Which shapes and photographs a snapshot keeps: each content once for all snapshots, however many of them and however many files
 // have it, and all contents together within a limit. Pure; the smaller ones come first, so that one large one leaves the others in.
 
+import type { Content } from "../history.ts";
+
 /** Bytes of all contents: some photographs and shapes of several designs. A browser gives a page some gigabytes, or refuses. */
 export const MOST_SNAPSHOT_BYTES = 250_000_000;
 
-export interface HeldContent {
-  /** SHA-256 of the bytes, in hexadecimal digits. */
-  readonly hash: string;
-  readonly size: number;
-}
-
 /** By path: what a snapshot has beside its texts. */
-export type HeldContents = ReadonlyMap<string, HeldContent>;
+export type HeldContents = ReadonlyMap<string, Content>;
 
 export interface SnapshotFiles {
   /** Shapes and photographs; null where an earlier version of the page kept the texts alone. */
@@ -37,7 +33,7 @@ export function contentPlan(
     others.flatMap((held) => [...held.values()].map(({ hash, size }) => [hash, size])),
   );
   let room = most - [...there.values()].reduce((sum, size) => sum + size, 0);
-  const files = new Map<string, HeldContent>();
+  const files = new Map<string, Content>();
   const added: string[] = [];
   const leftOut: string[] = [];
   const bySize = [...wanted].toSorted(

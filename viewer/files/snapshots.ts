@@ -5,8 +5,11 @@ import { signal } from "@preact/signals";
 import { reasonWords } from "../../src/diagnostics/reason-words.ts";
 import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import { binaries, carryOut, texts } from "../desk.ts";
+import type { Move } from "../history.ts";
 import { locks } from "../locks.ts";
 import { forget, keep, kept } from "./browser-keep.ts";
+import "./file-steps.ts";
+import type { BroughtFile, FilesBack } from "./snapshot-files-back.ts";
 import type { HeldContents, SnapshotFiles } from "./snapshot-plan.ts";
 import type { Store } from "./store.ts";
 import { refuse, store, tell } from "./stored-state.ts";
@@ -75,11 +78,17 @@ const keptFiles = async (held: DesignBinaries): Promise<SnapshotFiles> => {
 const heldBy = (all: readonly Snapshot[]): readonly HeldContents[] =>
   all.flatMap(({ files }) => (files === null ? [] : [files]));
 
-/** Texts as one step; files that are not there now beside them. Files that the snapshot does not have stay as they are. */
+/** Texts, and files that are not there now beside them, as one step. Files that the snapshot does not have stay as they are. */
 export async function bringBack(snapshot: Snapshot): Promise<void> {
   const { name, texts: then } = snapshot;
   if (locks.value.design !== null) {
     refuse(`"${name}" was not brought back: ${locks.value.design}.`);
+    return;
+  }
+  const into = store.value;
+  const { back, stays } = await broughtFiles(snapshot, into);
+  if (store.value !== into) {
+    refuse(`"${name}" was not brought back: another design was opened meanwhile.`);
     return;
   }
   const differing = [...then].filter(([file, text]) => texts.value.get(file) !== text);
@@ -87,14 +96,9 @@ export async function bringBack(snapshot: Snapshot): Promise<void> {
   const moves = differing
     .filter(([file]) => !locked.includes(file))
     .map(([file, text]) => textMove(file, texts.value.get(file) ?? null, text));
-  carryOut(moves, `bring back "${name}"`);
-  const into = store.value;
-  const { back, stays } = await broughtFiles(snapshot, into);
-  if (store.value !== into) {
-    refuse(`"${name}" was not brought back whole: another design was opened meanwhile.`);
-    return;
-  }
-  const brought = [...moves.map(({ file }) => file), ...back];
+  const files = back.map(broughtMove);
+  carryOut([...moves, ...files], `bring back "${name}"`);
+  const brought = [...moves, ...files].map(({ file }) => file);
   const left = [
     ...(locked.length === 0 ? [] : [`left as they are, read-only: ${locked.join(", ")}`]),
     ...stays,
@@ -106,11 +110,16 @@ export async function bringBack(snapshot: Snapshot): Promise<void> {
   tell([what, ...left].join("; "));
 }
 
+const broughtMove = ({ path, content, isInPage }: BroughtFile): Move => ({
+  kind: "bytes",
+  file: path,
+  before: null,
+  after: content,
+  isInPage,
+});
+
 /** Loaded where there is something to bring back or to miss. */
-const broughtFiles = async (
-  snapshot: Snapshot,
-  into: Store | null,
-): Promise<{ readonly back: readonly string[]; readonly stays: readonly string[] }> => {
+const broughtFiles = async (snapshot: Snapshot, into: Store | null): Promise<FilesBack> => {
   const { files, leftOut } = snapshot;
   if ((files?.size ?? 0) + leftOut.length === 0) return { back: [], stays: [] };
   const { bringFilesBack } = await import("./snapshot-files-back.ts");

@@ -43,6 +43,9 @@ export interface Following {
   readonly lost: (why: string | null) => void;
 }
 
+/** Of files that lie in the page alone: it keeps nothing itself. */
+export const isLoose = (id: string): boolean => id.startsWith("loose ");
+
 export interface Store {
   /** Tells designs apart in what the browser keeps. */
   readonly id: string;

@@ -270,7 +270,7 @@ function stepInText(way: "back" | "forth", file: string): void {
   else redo();
   if (history.value === before) return;
   const step = way === "back" ? history.value.undone[0] : history.value.done.at(-1);
-  const files = step?.moves.map((move) => move.file) ?? [];
+  const files = step?.moves.flatMap((move) => (move.kind === "bytes" ? [] : [move.file])) ?? [];
   if (files[0] !== undefined && !files.includes(file)) {
     chosenFile.value = files[0];
     caretFile.value = files[0];
