@@ -6,6 +6,7 @@ import { describe, expect, test } from "vitest";
 import { WORLD } from "../../src/geometry/space/frame.ts";
 import { vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene, SceneGroup } from "../../viewer/console/console-messages.ts";
+import { NONE_GATHERED } from "../../viewer/console/console-names.ts";
 import { FIRST_LOOK, type Look, type Note } from "../../viewer/console/look.ts";
 import { shownGroup } from "../../viewer/console/picture-groups.ts";
 import { labelsOf } from "../../viewer/console/picture-labels.ts";
@@ -102,7 +103,12 @@ test("numbers of what is cut away go with it", () => {
     words: `${along}`,
     isOnIt: false,
   });
-  const words = labelsOf(SCENE, { ...CUT, notes: [note(190), note(210)] }, vector(0, 0, 9000))
+  const view = {
+    eye: vector(0, 0, 9000),
+    place: () => ({ x: 0, y: 0 }),
+    gathered: NONE_GATHERED,
+  };
+  const words = labelsOf(SCENE, { ...CUT, notes: [note(190), note(210)] }, view)
     .filter(({ look }) => look.startsWith("note"))
     .map((label) => label.words);
   expect(words).toEqual(["210"]);

@@ -12,13 +12,8 @@ import {
   vector,
 } from "../../src/geometry/space/vector.ts";
 import { type CameraGoal, cameraPlace, framingGoal } from "../../viewer/console/camera-goal.ts";
-import {
-  leadOf,
-  NO_WAYS,
-  partedSpots,
-  type Spot,
-  spotRound,
-} from "../../viewer/console/name-spots.ts";
+import { NO_WAYS, partedSpots } from "../../viewer/console/name-spots.ts";
+import { leadOf, type Spot, spotRound } from "../../viewer/console/spot-lines.ts";
 
 const OPENING = { across: 60, upright: 38 };
 

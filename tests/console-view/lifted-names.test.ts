@@ -2,8 +2,9 @@
 
 import { expect, test } from "vitest";
 import { WORLD } from "../../src/geometry/space/frame.ts";
-import { vector } from "../../src/geometry/space/vector.ts";
+import { type Vector, vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "../../viewer/console/console-messages.ts";
+import { NONE_GATHERED } from "../../viewer/console/console-names.ts";
 import { FIRST_LOOK, LIFT, type Look } from "../../viewer/console/look.ts";
 import { labelsOf } from "../../viewer/console/picture-labels.ts";
 
@@ -31,10 +32,15 @@ const SCENE: ConsoleScene = {
   box: { low: vector(0, 0, 0), high: vector(200, 200, 800) },
 };
 
+const VIEW = {
+  eye: vector(0, 0, 5000),
+  place: ({ x, y }: Vector) => ({ x, y }),
+  gathered: NONE_GATHERED,
+};
+
 const heightOf = (look: Partial<Look>): number | undefined =>
-  labelsOf(SCENE, { ...FIRST_LOOK, ...look }, vector(0, 0, 5000)).find(
-    ({ words }) => words === "Towing winch",
-  )?.at.z;
+  labelsOf(SCENE, { ...FIRST_LOOK, ...look }, VIEW).find(({ words }) => words === "Towing winch")
+    ?.at.z;
 
 test("in its place it is named at its face", () => expect(heightOf({})).toBe(700));
 

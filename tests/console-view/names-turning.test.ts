@@ -2,6 +2,7 @@
 // Against a pinhole camera of any textbook, and the closed form of an approach by shares.
 
 import { describe, expect, test } from "vitest";
+import type { Frame } from "../../src/geometry/space/frame.ts";
 import {
   cross,
   dot,
@@ -12,39 +13,71 @@ import {
   type Vector,
   vector,
 } from "../../src/geometry/space/vector.ts";
-import { cameraPlace } from "../../viewer/console/camera-goal.ts";
+import { type CameraGoal, cameraPlace } from "../../viewer/console/camera-goal.ts";
+import type { ConsoleScene } from "../../viewer/console/console-messages.ts";
+import {
+  consoleNames,
+  type Gathered,
+  gatheredBays,
+  NONE_GATHERED,
+} from "../../viewer/console/console-names.ts";
 import { glided, NONE_SHOWN } from "../../viewer/console/gliding-names.ts";
+import { FIRST_LOOK } from "../../viewer/console/look.ts";
 import {
   NO_WAYS,
-  type Point,
   partedSpots,
-  type Spot,
-  spotRound,
   type WantedSpot,
   type Ways,
 } from "../../viewer/console/name-spots.ts";
+import { leadOf, type Point, type Spot, spotRound } from "../../viewer/console/spot-lines.ts";
 
 const [WIDTH, HEIGHT] = [776, 406];
 const SLOPE = Math.tan((19 * Math.PI) / 180);
 
-/** Twelve panels in a row of 700 mm, canted by 15 degrees, their names of two lengths. */
-const PANELS = Array.from({ length: 12 }, (_, index) => {
-  const low = vector(-350 + index * 58, 0, 700);
-  const across = scaled(vector(0, -0.966, 0.259), 146);
-  const corner = (along: number, aside: number): Vector =>
-    plus(plus(low, vector(along * 57, 0, 0)), scaled(across, aside));
-  return {
-    key: `${index}`,
-    width: index % 3 === 0 ? 86 : 48,
-    middle: corner(0.5, 0.5),
-    corners: [corner(0, 0), corner(1, 0), corner(1, 1), corner(0, 1)],
-  };
-});
+/** Canted by 15 degrees. */
+const FRAME: Frame = {
+  x: vector(0, -Math.cos(Math.PI / 12), Math.sin(Math.PI / 12)),
+  y: vector(1, 0, 0),
+  z: vector(0, Math.sin(Math.PI / 12), Math.cos(Math.PI / 12)),
+  origin: vector(-350, -70, 700),
+};
+const PITCH = 58;
+const WIDE = 146;
 
-const seenFrom = (side: number): ((point: Vector) => Point) => {
-  const target = vector(0, -70, 700);
-  const eye = cameraPlace({ target, distance: 1600, side, rise: 30 });
-  const ahead = unitVector(minus(target, eye));
+/** Twelve panels in a row of 700 mm, their names of two lengths. */
+const PANELS = Array.from({ length: 12 }, (_, index) => ({
+  name: index % 3 === 0 ? `Auxiliary ${index}` : `Pump ${index}`,
+  frame: {
+    ...FRAME,
+    origin: plus(plus(FRAME.origin, scaled(FRAME.x, -WIDE / 2)), scaled(FRAME.y, PITCH * index)),
+  },
+}));
+
+const SCENE: ConsoleScene = {
+  name: "bench",
+  title: "Bench",
+  groups: PANELS.map(({ name, frame }) => ({ key: name, frame, bodies: [], lots: null })),
+  bays: [
+    { id: "one", frame: FRAME, pitch: PITCH, length: 700, modules: 12, width: WIDE, depth: 90 },
+  ],
+  panels: PANELS.map(({ name }, module) => ({
+    name,
+    title: name,
+    place: { bay: "one", module, modules: 1 },
+    width: WIDE,
+    height: PITCH - 1,
+    depth: 50,
+    levels: ["face"],
+    followers: [],
+  })),
+  operator: null,
+  envelope: null,
+  box: { low: vector(-350, -150, 0), high: vector(350, 10, 750) },
+};
+
+const seenFrom = (goal: CameraGoal): ((point: Vector) => Point) => {
+  const eye = cameraPlace(goal);
+  const ahead = unitVector(minus(goal.target, eye));
   const right = unitVector(cross(ahead, vector(0, 0, 1)));
   return (point) => {
     const to = minus(point, eye);
@@ -57,49 +90,98 @@ const seenFrom = (side: number): ((point: Vector) => Point) => {
 };
 
 interface Turned {
-  readonly names: readonly WantedSpot[];
+  readonly names: readonly (WantedSpot & { readonly words: string })[];
   readonly spots: ReadonlyMap<string, Spot>;
   readonly ways: Ways;
+  readonly gathered: Gathered;
 }
 
-const namesFrom = (side: number, before: Ways): Turned => {
-  const place = seenFrom(side);
-  const names = PANELS.map(({ key, middle, width }) => ({
-    key,
-    rank: 2,
-    stands: "anywhere" as const,
-    ...place(middle),
-    width,
-    height: 14,
-  }));
-  const covered = PANELS.map(({ corners }) => spotRound(corners.map(place))!);
-  return { names, ...partedSpots(names, { width: WIDTH, height: HEIGHT, covered }, before) };
+const namesFrom = (side: number, { ways, gathered }: Pick<Turned, "ways" | "gathered">): Turned => {
+  const goal = { target: vector(0, -70, 700), distance: 1600, side, rise: 30 };
+  const view = { eye: cameraPlace(goal), place: seenFrom(goal) };
+  const next = gatheredBays(SCENE, FIRST_LOOK, { ...view, before: gathered });
+  const names = consoleNames(SCENE, FIRST_LOOK, { ...view, gathered: next }).map((label) => {
+    const lines = label.words.split("\n");
+    // As wide and high as letters of 11 pixels are.
+    const size = { width: 8 + 5.5 * Math.max(...lines.map((line) => line.length)) };
+    return { ...label, ...view.place(label.at), ...size, height: 13.4 * lines.length };
+  });
+  const covered = names.flatMap(({ over }) => spotRound(over.map(view.place)) ?? []);
+  const ground = { width: WIDTH, height: HEIGHT, covered };
+  return { names, ...partedSpots(names, ground, ways), gathered: next };
 };
 
 /** A step that the eye takes for a jump, in pixels: half the height of a name. */
 const JUMP = 8;
 
-test("a whole turn by degrees has all the names, apart, and few that jump", () => {
-  let ways = NO_WAYS;
-  let jumps = 0;
-  for (let side = 0; side < 360; side += 1) {
-    const next = namesFrom(side, ways);
-    for (const [key, way] of next.ways) {
-      const before = ways.get(key);
-      if (before !== undefined && Math.hypot(way.x - before.x, way.y - before.y) > JUMP) jumps += 1;
+const isApart = (one: Spot, other: Spot): boolean =>
+  Math.abs(one.x - other.x) >= (one.width + other.width) / 2 ||
+  Math.abs(one.y - other.y) >= (one.height + other.height) / 2;
+
+/** By points along the line, a third of a pixel apart: another way than the one that placed it. */
+const isOverLine = (spot: Spot, from: Spot, to: Point): boolean => {
+  const line = leadOf(from, to);
+  if (line === null) return false;
+  const long = Math.hypot(line.to.x - line.from.x, line.to.y - line.from.y);
+  return Array.from({ length: Math.ceil(3 * long) + 1 }, (_, at) => at / (3 * long)).some(
+    (share) =>
+      Math.abs(line.from.x + share * (line.to.x - line.from.x) - spot.x) < spot.width / 2 &&
+      Math.abs(line.from.y + share * (line.to.y - line.from.y) - spot.y) < spot.height / 2,
+  );
+};
+
+describe("a whole turn by degrees", () => {
+  const turns: Turned[] = [];
+  for (let side = 0; side < 360; side += 1)
+    turns.push(namesFrom(side, turns.at(-1) ?? { ways: NO_WAYS, gathered: NONE_GATHERED }));
+
+  test("has every panel named, by itself or in the list of its bay", () => {
+    for (const { names, spots } of turns) {
+      const said = names.filter(({ key }) => spots.has(key)).map(({ words }) => words);
+      for (const { name } of PANELS)
+        expect(said.join("\n").split("\n").includes(name) || said.join().includes("more")).toBe(
+          true,
+        );
     }
-    ways = next.ways;
-    const all = [...next.spots.values()];
-    expect(all).toHaveLength(12);
-    for (const [index, one] of all.entries())
-      for (const other of all.slice(index + 1))
-        expect(
-          Math.abs(one.x - other.x) >= (one.width + other.width) / 2 ||
-            Math.abs(one.y - other.y) >= (one.height + other.height) / 2,
-        ).toBe(true);
-  }
-  // Of 4320 steps of names; where each was placed anew when its place was taken, several hundred were jumps.
-  expect(jumps).toBeLessThan(120);
+  });
+
+  test("gathers the row where it is seen end on, the nearest first, and else not", () => {
+    const end = turns[0]!;
+    expect([...end.gathered]).toEqual(["one"]);
+    // Seven are told, and how many more there are.
+    expect(end.names.map(({ words }) => words)).toEqual([
+      `bay one: 12 panels\n${PANELS.slice(0, 7)
+        .map(({ name }) => name)
+        .join("\n")}\nand 5 more`,
+    ]);
+    expect(turns[180]!.names[0]!.words).toContain(`12 panels\n${PANELS[11]!.name}\n`);
+    expect(turns[90]!.gathered.size + turns[270]!.gathered.size).toBe(0);
+    const flips = turns
+      .slice(1)
+      .filter(({ gathered }, at) => gathered.size !== turns[at]!.gathered.size);
+    expect(flips.length).toBeLessThanOrEqual(4);
+  });
+
+  test("has no name over another, and no line through a name", () => {
+    for (const { names, spots } of turns)
+      for (const one of names)
+        for (const other of names) {
+          const [a, b] = [spots.get(one.key)!, spots.get(other.key)!];
+          if (one !== other) expect(isApart(a, b) && !isOverLine(b, a, one)).toBe(true);
+        }
+  });
+
+  test("has few names that jump", () => {
+    let jumps = 0;
+    for (const [at, { ways }] of turns.slice(1).entries())
+      for (const [key, way] of ways) {
+        const before = turns[at]!.ways.get(key);
+        if (before !== undefined && Math.hypot(way.x - before.x, way.y - before.y) > JUMP)
+          jumps += 1;
+      }
+    // Of 4320 steps of names; where each was placed anew when its place was taken, several hundred were jumps.
+    expect(jumps).toBeLessThan(120);
+  });
 });
 
 describe("a name that must go", () => {

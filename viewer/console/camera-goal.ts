@@ -157,6 +157,19 @@ export const betweenGoals = (from: CameraGoal, to: CameraGoal, share: number): C
   };
 };
 
+/** More than a hand or a key turns at once, in degrees, and nears or shifts, as a share of the distance. */
+const LEAP = { turn: 15, share: 0.25 };
+
+/** Whether nothing that is seen before is found again where it was. */
+export const isLeap = (from: CameraGoal, to: CameraGoal): boolean => {
+  const turn = Math.abs(((to.side - from.side + 540) % 360) - 180);
+  return (
+    Math.max(turn, Math.abs(to.rise - from.rise)) > LEAP.turn ||
+    Math.abs(Math.log(to.distance / from.distance)) > LEAP.share ||
+    vectorLength(minus(to.target, from.target)) > LEAP.share * from.distance
+  );
+};
+
 /** Of a camera that looks against a direction. */
 export const towardFrom = (out: Vector): Stance => {
   const side = inDegrees(Math.atan2(-out.y, -out.x));

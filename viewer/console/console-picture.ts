@@ -18,9 +18,11 @@ import {
   type CameraGoal,
   cameraPlace,
   fittingDistance,
+  isLeap,
   type Opening,
 } from "./camera-goal.ts";
 import type { ConsoleScene, SceneBody, SceneGroup } from "./console-messages.ts";
+import { type Gathered, gatheredBays, NONE_GATHERED } from "./console-names.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
 import { NO_WAYS } from "./name-spots.ts";
 import { pictureCaps } from "./picture-caps.ts";
@@ -84,6 +86,7 @@ export class ConsolePicture {
   #size = { width: 1, height: 1 };
   /** As they were last drawn, and when; their ways are forgotten when what is seen is another thing. */
   #names: DrawnNames = NO_NAMES;
+  #gathered: Gathered = NONE_GATHERED;
   #namedAt = 0;
   /** Whether the scene is to be drawn in the next frame; else the names alone are. */
   #isChanged = false;
@@ -130,7 +133,10 @@ export class ConsolePicture {
   /** At once, or in a motion of a third of a second. */
   goTo(to: CameraGoal, moves = false): void {
     this.#motion = moves ? { from: this.#goal, to, start: performance.now() } : null;
-    if (!moves) this.#goal = to;
+    if (!moves) {
+      if (isLeap(this.#goal, to)) this.#forgetWays();
+      this.#goal = to;
+    }
     this.#ask();
   }
 
@@ -263,14 +269,17 @@ export class ConsolePicture {
   /** Over the scene as it was last drawn; again and without it until the last name has come to rest. */
   #name(now: number): void {
     if (this.#shown === null) return;
+    const place = (at: Vector, beyond = false): ScreenPoint | null => this.#onScreen(at, beyond);
+    const view = { eye: cameraPlace(this.#goal), place };
+    this.#gathered = gatheredBays(this.#shown, this.#look, { ...view, before: this.#gathered });
     this.#names = showLabels(
       this.#labels,
       {
-        labels: labelsOf(this.#shown, this.#look, cameraPlace(this.#goal)),
+        labels: labelsOf(this.#shown, this.#look, { ...view, gathered: this.#gathered }),
         stretch: this.#look.stretch,
       },
       {
-        place: (at, beyond = false) => this.#onScreen(at, beyond),
+        place,
         ...this.#size,
         before: this.#names,
         elapsed: this.#isStill() ? null : now - this.#namedAt,
@@ -282,6 +291,7 @@ export class ConsolePicture {
 
   #forgetWays(): void {
     this.#names = { ...this.#names, ways: NO_WAYS };
+    this.#gathered = NONE_GATHERED;
   }
 
   #aim(): void {

@@ -1,7 +1,7 @@
 // Names on their way to where they belong: each draws nearer by a share of what is left, so that the eye can follow it. What is
 // on its way may lie over others for that moment. Pure: where names are shown and where they are to go in, shown out.
 
-import type { Point } from "./name-spots.ts";
+import type { Point } from "./spot-lines.ts";
 
 /** From what each names to where it is shown, in pixels, by its key. */
 export type Shown = ReadonlyMap<string, Point>;

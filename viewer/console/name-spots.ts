@@ -2,16 +2,17 @@
 // note stands beside what it speaks of, within the picture; a name goes as far as it must, off the panels where there is ground.
 // From notes and names a line leads to their places.
 
-export interface Point {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** `x` and `y` are its middle. */
-export interface Spot extends Point {
-  readonly width: number;
-  readonly height: number;
-}
+import {
+  GAP,
+  isCrossing,
+  isOn,
+  isOver,
+  isThrough,
+  type Line,
+  lineOf,
+  type Point,
+  type Spot,
+} from "./spot-lines.ts";
 
 export interface WantedSpot extends Spot {
   readonly key: string;
@@ -44,43 +45,53 @@ export interface PartedSpots {
   readonly ways: Ways;
 }
 
-/** Between two labels, in pixels. */
-const GAP = 2;
-
 /**
  * A name goes the way that it went `before` while that does, and else goes aside by as little as it can: a picture that turns
  * has names that give way to each other and few that jump. Where a name has come to stand far off, one a picture is placed anew.
+ * One that finds no room has others make way; what finds none even so is left out.
  */
 export const partedSpots = (
   wanted: readonly WantedSpot[],
   ground: Ground,
   before: Ways,
 ): PartedSpots => {
-  const table: Table = { ground, taken: new Map(), lines: new Map() };
   const led = wanted.filter(({ stands }) => stands === "anywhere");
+  const table: Table = { ground, places: led, taken: new Map(), lines: new Map() };
   const notes = wanted.filter(({ stands }) => stands === "beside");
   for (const note of notes.toSorted(higherFirst)) put(table, note, besideSpot(note, notes, table));
   for (const number of wanted.filter(({ stands }) => stands === "on").toSorted(higherFirst))
     put(table, number, nearSpot(number, table));
-  // In the order of before, which no turn of the picture changes: else two that meet would take turns in giving way.
-  const order = new Map([...before.keys()].map((key, at) => [key, at]));
+  const order = orderOf(before);
   const known = led
     .filter(({ key }) => order.has(key))
     .toSorted((a, b) => b.rank - a.rank || order.get(a.key)! - order.get(b.key)!);
   for (const name of known) put(table, name, keptSpot(name, before.get(name.key)!, table));
   for (const name of known)
     if (!table.taken.has(name.key)) put(table, name, slidSpot(name, before.get(name.key)!, table));
-  for (const name of led.toSorted(higherFirst))
-    if (!table.taken.has(name.key)) put(table, name, ledSpot(name, table));
-  bringBack(table, known);
+  const ranked = led.toSorted(higherFirst);
+  // Off the panels where there is ground, and only then over them.
+  for (const isOff of [true, false]) {
+    const left = (): readonly WantedSpot[] => ranked.filter(({ key }) => !table.taken.has(key));
+    for (const name of left()) put(table, name, ledSpot(name, table, { isOff }));
+    for (const name of left()) makeWay(name, table, { isOff, deeper: DEEPER });
+  }
+  // In a first picture all of them, in one that goes on one at a time.
+  for (let turns = known.length === 0 ? led.length : 1; turns > 0; turns -= 1)
+    bringBack(table, led);
   return { spots: table.taken, ways: waysOf(led, table, order) };
 };
+
+/** In the order of before, which no turn of the picture changes: else two that meet would take turns in giving way. */
+const orderOf = (before: Ways): ReadonlyMap<string, number> =>
+  new Map([...before.keys()].map((key, at) => [key, at]));
 
 const higherFirst = (a: WantedSpot, b: WantedSpot): number => b.rank - a.rank || a.x - b.x;
 
 /** What stands already; filled as names are placed. */
 interface Table {
   readonly ground: Ground;
+  /** What names lead to. */
+  readonly places: readonly WantedSpot[];
   readonly taken: Map<string, Spot>;
   readonly lines: Map<string, Line>;
 }
@@ -88,7 +99,7 @@ interface Table {
 const put = ({ taken, lines }: Table, each: WantedSpot, spot: Spot | undefined): void => {
   if (spot === undefined) return;
   taken.set(each.key, spot);
-  if (each.stands !== "on") lines.set(each.key, { from: spot, to: each });
+  if (each.stands !== "on") lines.set(each.key, lineOf(spot, each));
 };
 
 const take = ({ taken, lines }: Table, key: string): void => {
@@ -111,27 +122,77 @@ const waysOf = (
       }),
   );
 
+/** How many others make way for one, and how many places are tried for it: each is a search for each of these. */
+const MAKE_WAY = 2;
+const TRIED = 48;
+/** Whether those who make way may have others make way in their turn: how often. */
+const DEEPER = 1;
+
+/** Puts it where the fewest stand in its way that all find room elsewhere. */
+const makeWay = (
+  name: WantedSpot,
+  table: Table,
+  { isOff, deeper }: Room & { readonly deeper: number },
+): boolean => {
+  const { ground, places, taken, lines } = table;
+  const tries = waysRound(name)
+    .map((way) => movedBy(name, way))
+    .filter((spot) => isOnGround(spot, ground, isOff) && isOffPlaces(spot, name, places))
+    .flatMap((spot) => {
+      const line = lineOf(spot, name);
+      const inWay = [...taken]
+        .filter(([key, other]) => isInWay({ spot, line }, { spot: other, line: lines.get(key) }))
+        .map(([key]) => places.find((place) => place.key === key));
+      const others = inWay.filter((other) => other !== undefined);
+      return others.length < inWay.length || others.length > MAKE_WAY ? [] : [{ spot, others }];
+    })
+    .toSorted((a, b) => a.others.length - b.others.length)
+    .slice(0, TRIED);
+  const stood = new Map(taken);
+  for (const { spot, others } of tries) {
+    for (const { key } of others) take(table, key);
+    put(table, name, spot);
+    for (const other of others) put(table, other, ledSpot(other, table, { isOff }));
+    const left = others.filter(({ key }) => !taken.has(key));
+    if (left.every((other) => deeper > 0 && makeWay(other, table, { isOff, deeper: deeper - 1 })))
+      return true;
+    for (const each of places) take(table, each.key);
+    for (const each of places) put(table, each, stood.get(each.key));
+  }
+  return false;
+};
+
+interface Standing {
+  readonly spot: Spot;
+  readonly line: Line | undefined;
+}
+
+/** One lies over the other, or a line of theirs runs through either or through the other's line. */
+const isInWay = (a: Standing, b: Standing): boolean =>
+  isOver(a.spot, b.spot) ||
+  (a.line !== undefined && isThrough(a.line, b.spot)) ||
+  (b.line !== undefined && isThrough(b.line, a.spot)) ||
+  (a.line !== undefined && b.line !== undefined && isCrossing(a.line, b.line));
+
 /** What a name may stand farther off than it could before it is placed anew, in pixels: two of its rows. */
 const BROUGHT_BACK = 32;
 
-/** Of the names that kept their ways the one that stands farthest off, where it has become much nearer elsewhere. */
-const bringBack = (table: Table, known: readonly WantedSpot[]): void => {
-  const [worst] = known
+/** Of the names that have become much nearer elsewhere the one that stands farthest off. */
+const bringBack = (table: Table, led: readonly WantedSpot[]): void => {
+  const far = led
     .flatMap((name) => {
       const spot = table.taken.get(name.key);
-      return spot === undefined ? [] : [{ name, spot, off: away(spot, name) }];
+      const off = spot === undefined ? 0 : away(spot, name);
+      return spot === undefined || off < BROUGHT_BACK ? [] : [{ name, spot, off }];
     })
     .toSorted((a, b) => b.off - a.off);
-  if (worst === undefined || worst.off < BROUGHT_BACK) return;
-  const { name, spot, off } = worst;
-  take(table, name.key);
-  put(table, name, ledSpot(name, table, off - BROUGHT_BACK) ?? spot);
+  for (const { name, spot, off } of far) {
+    take(table, name.key);
+    const nearer = ledSpot(name, table, { isOff: true, within: off - BROUGHT_BACK });
+    put(table, name, nearer ?? spot);
+    if (nearer !== undefined) return;
+  }
 };
-
-interface Line {
-  readonly from: Point;
-  readonly to: Point;
-}
 
 /** Of its own height, that a note may give way by: farther off it would speak of something else. */
 const NEAR_ROWS = [0, 1, -1, 2, -2];
@@ -210,56 +271,68 @@ const movedBy = ({ x, y, width, height }: Spot, way: Point): Spot => ({
   height,
 });
 
-const isGood = (
+const isGood = (spot: Spot, name: WantedSpot, table: Table, isOff: boolean): boolean =>
+  isOnGround(spot, table.ground, isOff) && hasRoom(spot, name, table);
+
+/** In the picture, over nothing else that is read, and no line crosses another or runs through words. */
+const hasRoom = (
   spot: Spot,
-  name: Point,
-  { ground, taken, lines }: Table,
-  isOff: boolean,
-): boolean =>
-  isInside(spot, ground) &&
-  isFree(spot, [...taken.values()]) &&
-  isApart(spot, name, [...lines.values()]) &&
-  (!isOff || isFree(spot, ground.covered));
+  name: WantedSpot,
+  { ground, places, taken, lines }: Table,
+): boolean => {
+  if (!isInside(spot, ground)) return false;
+  const line = lineOf(spot, name);
+  for (const [key, other] of taken)
+    if (isInWay({ spot, line }, { spot: other, line: lines.get(key) })) return false;
+  return isOffPlaces(spot, name, places);
+};
+
+/** Round the dot at the end of a line, in pixels. */
+const DOT = 8;
+
+/** Under another's name or line the end of a line would be lost; ends that lie on each other already are not told apart. */
+const isOffPlaces = (spot: Spot, name: WantedSpot, places: readonly WantedSpot[]): boolean => {
+  const line = lineOf(spot, name);
+  return places.every(
+    ({ key, x, y }) =>
+      key === name.key ||
+      !(
+        isOn({ x, y }, spot) ||
+        (Math.hypot(x - name.x, y - name.y) > 2 * DOT &&
+          isThrough(line, { x, y, width: DOT, height: DOT }))
+      ),
+  );
+};
 
 const isApart = (spot: Spot, name: Point, lines: readonly Line[]): boolean =>
-  !lines.some((line) => isCrossing({ from: spot, to: name }, line));
+  !lines.some((line) => isCrossing(lineOf(spot, name), line));
 
-/** Rows above and below, and shares of its own width aside, that a name may go. */
-const ROWS = 16;
+/** How far up or down a name may go, in pixels: by little near its place, by a row farther off; and shares of its width aside. */
+const NEAR = { step: 5, end: 40 };
+const FAR = { step: 16, end: 256 };
 const ASIDE = [0, 0.3, 0.6, 0.9, 1.2, 1.6, 2, 2.6];
 
-/**
- * The nearest free place off the panels whose line crosses no other; else over them; else with a crossing line. `within`: no
- * farther off, and nothing else will do.
- */
+interface Room {
+  /** Off the panels. */
+  readonly isOff: boolean;
+}
+
+/** The nearest place that has room; `within`: no farther off. */
 const ledSpot = (
   name: WantedSpot,
   table: Table,
-  within: number | null = null,
+  { isOff, within = Number.POSITIVE_INFINITY }: Room & { readonly within?: number },
 ): Spot | undefined => {
-  const worthOf = worthOn(table, name);
-  let best: { readonly spot: Spot; readonly worth: number } | null = null;
   for (const way of waysRound(name)) {
     const spot = movedBy(name, way);
-    if (within !== null && away(spot, name) > within) break;
-    const worth = worthOf(spot);
-    if (worth === BEST) return spot;
-    if (worth > (best?.worth ?? NO_ROOM)) best = { spot, worth };
+    if (away(spot, name) > within) return undefined;
+    if (isOnGround(spot, table.ground, isOff) && hasRoom(spot, name, table)) return spot;
   }
-  return within === null ? best?.spot : undefined;
+  return undefined;
 };
 
-/** Off the panels, and its line crosses no other. */
-const BEST = 3;
-const NO_ROOM = -1;
-
-const worthOn = ({ ground, taken, lines }: Table, name: Point): ((spot: Spot) => number) => {
-  const [others, crossed] = [[...taken.values()], [...lines.values()]];
-  return (spot) =>
-    isInside(spot, ground) && isFree(spot, others)
-      ? (isApart(spot, name, crossed) ? 2 : 0) + (isFree(spot, ground.covered) ? 1 : 0)
-      : NO_ROOM;
-};
+const isOnGround = (spot: Spot, ground: Ground, isOff: boolean): boolean =>
+  isInside(spot, ground) && (!isOff || isFree(spot, ground.covered));
 
 /** Where a name of that size may go from its first place, the nearest first. */
 const waysRound = ({ width, height }: Spot): readonly Point[] => {
@@ -273,16 +346,27 @@ const waysBySize = new Map<string, readonly Point[]>();
 
 const sortedWays = (width: number, height: number): readonly Point[] => {
   const first = { x: 0, y: 0 };
-  return Array.from({ length: 2 * ROWS + 1 }, (_, row) => row - ROWS)
-    .flatMap((row) =>
+  return stepsUp(height)
+    .flatMap((up) =>
       ASIDE.flatMap((share) => (share === 0 ? [0] : [share, -share])).map((share) => ({
         x: share * width,
-        y: row * (height + GAP),
+        y: up,
         width,
         height,
       })),
     )
     .toSorted((a, b) => away(a, first) - away(b, first));
+};
+
+/** For words of that height, which stand off by half of it. */
+const stepsUp = (height: number): readonly number[] => {
+  const near = Math.floor(NEAR.end / NEAR.step);
+  const far = Math.ceil((FAR.end + height / 2 - NEAR.end) / FAR.step);
+  const up = [
+    ...Array.from({ length: near }, (_, at) => (at + 1) * NEAR.step),
+    ...Array.from({ length: far }, (_, at) => NEAR.end + (at + 1) * FAR.step),
+  ];
+  return [0, ...up, ...up.map((by) => -by)];
 };
 
 /** From its nearest edge, and a little from its middle, so that of two as near the straighter one is taken. */
@@ -300,35 +384,3 @@ const isInside = ({ x, y, width, height }: Spot, ground: Ground): boolean =>
 
 const isFree = (spot: Spot, others: readonly Spot[]): boolean =>
   !others.some((other) => isOver(spot, other));
-
-const isOver = (a: Spot, b: Spot): boolean =>
-  Math.abs(a.x - b.x) < (a.width + b.width) / 2 + GAP &&
-  Math.abs(a.y - b.y) < (a.height + b.height) / 2 + GAP - 1;
-
-/** Both ends of each lie on the two sides of the other. */
-const isCrossing = (a: Line, b: Line): boolean =>
-  sideOf(a, b.from) * sideOf(a, b.to) < 0 && sideOf(b, a.from) * sideOf(b, a.to) < 0;
-
-const sideOf = ({ from, to }: Line, { x, y }: Point): number =>
-  Math.sign((to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x));
-
-/** Round points of the picture; null where none is in it. */
-export const spotRound = (points: readonly Point[]): Spot | null => {
-  if (points.length === 0) return null;
-  const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
-  const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  const [top, bottom] = [Math.min(...ys), Math.max(...ys)];
-  return {
-    x: (left + right) / 2,
-    y: (top + bottom) / 2,
-    width: right - left,
-    height: bottom - top,
-  };
-};
-
-/** From the edge of a label to what it names; null where that lies under the label. */
-export const leadOf = (spot: Spot, to: Point): Line | null => {
-  const [x, y] = [to.x - spot.x, to.y - spot.y];
-  const share = Math.max(Math.abs(x) / (spot.width / 2), Math.abs(y) / (spot.height / 2));
-  return share <= 1 ? null : { from: { x: spot.x + x / share, y: spot.y + y / share }, to };
-};

@@ -1,41 +1,26 @@
 // Words over the picture: names of bays and panels, numbers of the floor, of a measure, of what a drag meets. Elements of
 // the page, so that letters stay crisp; moved after each drawing, hidden from those who hear the page (it is said elsewhere).
 
-import { plus, scaled, type Vector } from "../../src/geometry/space/vector.ts";
-import { calledAmong } from "../panel-called.ts";
+import type { Vector } from "../../src/geometry/space/vector.ts";
 import type { ConsoleScene } from "./console-messages.ts";
+import { consoleNames, type Gathered, type NameView } from "./console-names.ts";
 import { floorGrid, type Grid } from "./floor-grid.ts";
 import { glided, NONE_SHOWN, type Shown } from "./gliding-names.ts";
-import { type Cut, faceLift, isCutAway, type Look } from "./look.ts";
-import {
-  leadOf,
-  NO_WAYS,
-  type Point,
-  partedSpots,
-  type Spot,
-  spotRound,
-  type WantedSpot,
-  type Ways,
-} from "./name-spots.ts";
+import { isCutAway, type Look } from "./look.ts";
+import { NO_WAYS, partedSpots, type WantedSpot, type Ways } from "./name-spots.ts";
+import type { Label } from "./picture-label.ts";
 import { crossesBox } from "./space-point.ts";
+import { leadOf, type Point, type Spot, spotRound } from "./spot-lines.ts";
 
-export interface Label {
-  readonly key: string;
-  readonly at: Vector;
-  readonly words: string;
-  readonly look: string;
-  readonly stands: WantedSpot["stands"];
-  /** Which stays where two would lie over each other: the higher. */
-  readonly rank: number;
-  /** Corners of the panel that it names; none of what is no name of one. */
-  readonly over: readonly Vector[];
-}
-
-/** `eye`: numbers of the floor that the console hides from there are left out. */
-export const labelsOf = (scene: ConsoleScene, look: Look, eye: Vector): readonly Label[] => [
-  ...(look.showNames ? names(scene, look) : []),
+/** Numbers of the floor that the console hides from the eye are left out. */
+export const labelsOf = (
+  scene: ConsoleScene,
+  look: Look,
+  view: NameView & { readonly gathered: Gathered },
+): readonly Label[] => [
+  ...(look.showNames ? consoleNames(scene, look, view) : []),
   ...floorNumbers(scene)
-    .filter(({ at }) => !crossesBox(eye, at, scene.box))
+    .filter(({ at }) => !crossesBox(view.eye, at, scene.box))
     .map(({ at, words }) => ({
       key: `floor ${at.x} ${at.y}`,
       at,
@@ -53,7 +38,7 @@ export const labelsOf = (scene: ConsoleScene, look: Look, eye: Vector): readonly
       words,
       look: `note ${kind}`,
       stands: isOnIt ? ("on" as const) : ("beside" as const),
-      rank: 4,
+      rank: 5,
       over: [],
     })),
 ];
@@ -66,46 +51,6 @@ const floorNumbers = (scene: ConsoleScene): Grid["numbers"] => {
 };
 
 const numbersOf = new WeakMap<ConsoleScene, Grid["numbers"]>();
-
-const names = ({ bays, groups, panels }: ConsoleScene, look: Look): readonly Label[] => [
-  ...bays.flatMap(({ id, frame, width, length }) =>
-    firstKept(look.cut, [
-      plus(plus(frame.origin, scaled(frame.x, width / 2 + 30)), scaled(frame.y, length / 2)),
-    ]).map((at) => ({
-      key: `bay ${id}`,
-      at,
-      words: `bay ${id}`,
-      look: "bay",
-      stands: "anywhere" as const,
-      rank: 1,
-      over: [],
-    })),
-  ),
-  ...panels.flatMap((panel) => {
-    const { name, width, height } = panel;
-    const frame = look.moved.get(name) ?? groups.find(({ key }) => key === name)?.frame;
-    if (frame === undefined) return [];
-    const lowerLeft = plus(frame.origin, scaled(frame.z, faceLift(look, panel)));
-    const onFace = (across: number, up: number): Vector =>
-      plus(lowerLeft, plus(scaled(frame.x, across * width), scaled(frame.y, up * height)));
-    const corners = [onFace(0, 0), onFace(1, 0), onFace(1, 1), onFace(0, 1)];
-    const isChosen = name === look.chosen;
-    // Where the middle is cut away, what is left of the panel is named.
-    return firstKept(look.cut, [onFace(0.5, 0.5), ...corners]).map((at) => ({
-      key: `panel ${name}`,
-      at,
-      words: calledAmong(panel, panels),
-      look: isChosen ? "panel chosen" : "panel",
-      stands: "anywhere" as const,
-      rank: isChosen ? 3 : 2,
-      over: corners,
-    }));
-  }),
-];
-
-/** What is cut away keeps no name in the air. */
-const firstKept = (cut: Cut | null, places: readonly Vector[]): readonly Vector[] =>
-  places.filter((at) => !isCutAway(cut, at)).slice(0, 1);
 
 /**
  * How a point of the console is seen: pixels from the upper left of a picture of that size, null where it is not in it;
