@@ -2,6 +2,7 @@
 // counted, and a hole of a pitch circle lies at R sin a and R cos a from its centre, for a clock angle a.
 
 import { describe, expect, test } from "vitest";
+import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { extentCentre } from "../../src/geometry/extent.ts";
 import { movableThings } from "../../src/layout/movable-things.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
@@ -221,6 +222,22 @@ describe("what is found in a row", () => {
       markings: [`window: { ${WINDOW}, row: { count: 5, pitch: 9 mm, below: nobody, gap: 2 mm } }`],
     });
     expect(codes(findings).filter((code) => code === "layout/unknown-neighbour")).toHaveLength(1);
+  });
+
+  test("corners that are too sharp are told once for a row of windows, and mended by one number", () => {
+    const sharp =
+      "window: { width: 6 mm, height: 4 mm, corner: 0.2 mm, layers: [opal], row: { count: 3, pitch: 12 mm, x: 50 mm, y: 40 mm } }";
+    const stack = ["{ layer: opal, sheet: opal }", "{ layer: metal, sheet: metal }"];
+    const text = panelText({ stack, markings: [sharp] });
+    const found = panelOf(text).findings.filter(({ code }) => code === "checks/sharp-corner");
+    expect(found.map(({ subjects, suppressed }) => [subjects, suppressed])).toEqual([
+      [["window-1.1"], 2],
+    ]);
+    const [remedy] = found[0]?.remedies ?? [];
+    expect(remedy?.title).toBe("corner: 0.5 mm (window-1)");
+    const mended = applyEdits(text, remedy?.edits ?? []);
+    if (mended.kind === "refused") throw new Error(mended.why);
+    expect(codes(panelOf(mended.text).findings)).not.toContain("checks/sharp-corner");
   });
 
   test("nothing else is told of a row that stands well", () => {

@@ -1,11 +1,12 @@
 // A sharp inside corner in acrylic, where cracks start.
 
-import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
+import { type CodeEntry, type Finding, finding } from "../../diagnostics/finding.ts";
 import { tightestInsideRadius } from "../../geometry/corners.ts";
 import { decimal } from "../../geometry/number.ts";
-import type { LayerLayout } from "../../layout/panel-layout.ts";
+import type { CutOut, LayerLayout } from "../../layout/panel-layout.ts";
 import { type HouseRule, houseLimit } from "../house-rule.ts";
 import { isUnder } from "../limits.ts";
+import { onePerOwner } from "../one-finding.ts";
 import type { PanelFacts, Rule } from "../rule.ts";
 import { lengthWords, measureMm } from "../words.ts";
 import { designedWindow, windowRemedy } from "./designed-window.ts";
@@ -33,36 +34,36 @@ export const sharpCorner: Rule = {
     const layers = facts.layout.layers.filter(
       ({ material }) => material?.startsWith("acrylic") ?? false,
     );
-    const seen = new Set<string>();
-    return layers.flatMap((layer) => layerCorners(layer, seen, facts));
+    const openings = layers.flatMap((layer) =>
+      layer.cutOuts.map((cutOut): Opening => ({ layer, cutOut })),
+    );
+    return onePerOwner(openings, (opening) => sharp(opening, facts));
   },
 };
 
-const layerCorners = (
-  layer: LayerLayout,
-  seen: Set<string>,
+interface Opening {
+  readonly layer: LayerLayout;
+  readonly cutOut: CutOut;
+}
+
+const sharp = (
+  { layer, cutOut: { owner, contour } }: Opening,
   facts: PanelFacts,
-): ReturnType<Rule["judge"]> => {
+): Finding | null => {
   const { limit, source } = houseLimit(facts, SAFE);
-  return layer.cutOuts.flatMap(({ owner, contour }) => {
-    const window = designedWindow(owner, facts.layout);
-    const tightest = window === null ? null : tightestInsideRadius(contour);
-    if (window === null || tightest === null || !isUnder(tightest, limit) || seen.has(owner))
-      return [];
-    seen.add(owner);
-    const span = window.design.written.keys["corner"] ?? window.design.written.span;
-    const words = lengthWords(facts, span);
-    const works = `${decimal(limit, 3)} mm`;
-    return [
-      finding(entry, {
-        message: `${owner}: its corners in ${layer.id} have a radius of ${words(tightest, limit)}; ${words(limit, tightest)} keeps cracks from starting, ${words(limit - tightest, 0)} more. corner: ${works} works.`,
-        span,
-        subjects: [owner],
-        measured: measureMm(tightest),
-        limit: measureMm(limit),
-        source,
-        remedies: windowRemedy(window, works, facts),
-      }),
-    ];
+  const window = designedWindow(owner, facts.layout);
+  const tightest = window === null ? null : tightestInsideRadius(contour);
+  if (window === null || tightest === null || !isUnder(tightest, limit)) return null;
+  const span = window.design.written.keys["corner"] ?? window.design.written.span;
+  const words = lengthWords(facts, span);
+  const works = `${decimal(limit, 3)} mm`;
+  return finding(entry, {
+    message: `${owner}: its corners in ${layer.id} have a radius of ${words(tightest, limit)}; ${words(limit, tightest)} keeps cracks from starting, ${words(limit - tightest, 0)} more. corner: ${works} works.`,
+    span,
+    subjects: [owner],
+    measured: measureMm(tightest),
+    limit: measureMm(limit),
+    source,
+    remedies: windowRemedy(window, works, facts),
   });
 };
