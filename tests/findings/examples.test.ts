@@ -128,6 +128,7 @@ const MENDED = [
   "checks/legend-faint",
   "checks/legend-too-small",
   "checks/legend-unlit",
+  "checks/light-leak",
   "checks/markings-overlap",
   "checks/mount-in-acrylic",
   "checks/nut-hole",

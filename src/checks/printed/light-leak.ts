@@ -5,6 +5,7 @@ import { decimal } from "../../geometry/number.ts";
 import type { OpeningKind } from "../../light/opening.ts";
 import { onePerOwner } from "../one-finding.ts";
 import type { Rule } from "../rule.ts";
+import { leakRemedies, wayToClose } from "./leak-remedy.ts";
 import { lampWords, owned, sightsIn, spanOfOwner } from "./seen-lamps.ts";
 
 const entry: CodeEntry = {
@@ -25,17 +26,22 @@ markings:
 export const lightLeak: Rule = {
   entry,
   move: null,
-  judge: (facts) =>
-    onePerOwner(owned(sightsIn(facts)), ({ sight }) => {
+  judge: (facts) => {
+    const remediesOf = leakRemedies(facts);
+    return onePerOwner(owned(sightsIn(facts)), ({ sight }) => {
       const words = WAYS[sight.through];
       if (words === null) return null;
+      const remedies = remediesOf(sight);
+      const advice = remedies.length > 0 ? "" : ` ${wayToClose(sight)}`;
       return finding(entry, {
-        message: `${sight.owner}: ${lampWords(sight)} is seen ${words}, at ${decimal(sight.at.x, 1)}, ${decimal(sight.at.y, 1)}.`,
+        message: `${sight.owner}: ${lampWords(sight)} is seen ${words}, at ${decimal(sight.at.x, 1)}, ${decimal(sight.at.y, 1)}.${advice}`,
         span: spanOfOwner(sight.owner, facts),
         subjects: [sight.owner],
         source: { kind: "geometry", name: "a straight line from the lamp to the outside" },
+        remedies,
       });
-    }),
+    });
+  },
 };
 
 /** null: another rule tells it, with its own numbers. */
