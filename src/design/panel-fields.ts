@@ -1,8 +1,9 @@
 // A panel file. To add a key: a line in PANEL_KEYS, its field in the design's types, and a line in `panelOf`.
 
 import { type Finding, finding } from "../diagnostics/finding.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
-import { COMPONENT } from "./component-fields.ts";
+import { COMPONENT, type NamelessComponent } from "./component-fields.ts";
 import { type Field, mapped, read, readOnce, refined } from "./field.ts";
 import {
   dispensable,
@@ -39,9 +40,16 @@ const COMPONENTS: Field<readonly ComponentEntry[]> = mapped(
     entries.map((entry): ComponentEntry => {
       const { id } = entry;
       return entry.kind === "read"
-        ? { ...entry.value, id }
+        ? called(entry.value, { id })
         : { kind: "unreadable", id, span: entry.span };
     }),
+);
+
+const called = madeOnceWith(
+  (component: NamelessComponent, { id }: { readonly id: string }): ComponentEntry => ({
+    ...component,
+    id,
+  }),
 );
 
 const SPARE: Field<SpareDesign> = record("a spare", {
@@ -74,8 +82,8 @@ const PANEL_KEYS = {
     value: VIEWING_DISTANCE,
     about: "From the eye to the face",
   }),
-  stack: required(STACK, "The layers, front to back"),
-  fixings: dispensable(optional(FIXINGS, "What holds the layers together")),
+  stack: required(readOnce(STACK), "The layers, front to back"),
+  fixings: dispensable(optional(readOnce(FIXINGS), "What holds the layers together")),
   components: usual(COMPONENTS, { value: [], about: "The things on the panel, by name" }),
   spare: dispensable(
     usual(oneOrMore("spares", SPARE), { value: [], about: "Parts to buy in addition" }),

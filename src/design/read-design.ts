@@ -7,7 +7,7 @@ import { inWords, nearestNames } from "../diagnostics/nearest.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import type { ConsoleDesign } from "./console-design.ts";
 import { CONSOLE } from "./console-fields.ts";
-import type { Field, Reading } from "./field.ts";
+import { type Field, type Reading, readOnce } from "./field.ts";
 import { FILE_KINDS, type FileKind } from "./file-keys.ts";
 import type { PanelDesign } from "./panel-design.ts";
 import { PANEL } from "./panel-fields.ts";
@@ -90,9 +90,9 @@ const designReading = (root: MapNode, from: Source, kind: FileKind): Reading<Des
 
 /** By kind of file; parts are read by the catalogue. To add a kind of file: its word in FILE_KINDS, its line here. */
 export const DESIGN_FIELDS = {
-  panel: PANEL,
-  console: CONSOLE,
-  workshop: WORKSHOP,
+  panel: readOnce(PANEL),
+  console: readOnce(CONSOLE),
+  workshop: readOnce(WORKSHOP),
   parts: null,
 } as const satisfies Readonly<Record<FileKind, Field<Design> | null>>;
 

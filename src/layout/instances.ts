@@ -18,6 +18,7 @@ import { patternCount } from "../design/pattern-count.ts";
 import { spanOf, type Written } from "../design/written.ts";
 import { type Finding, finding, type Span } from "../diagnostics/finding.ts";
 import { type Point, point } from "../geometry/contour.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { decimal } from "../geometry/number.ts";
 import type { Mm } from "../geometry/quantity.ts";
 import { HOLE_SIZE, MEASURED_SHAPE, UNKNOWN_HARDWARE, UNKNOWN_PART } from "./codes.ts";
@@ -57,12 +58,18 @@ export const entriesOf = (
   const lost: string[] = [];
   const entries: Entry[] = [];
   for (const component of components) {
-    const entry = component.kind === "unreadable" ? null : readEntry(component, context, findings);
-    if (entry === null) lost.push(component.id);
-    else entries.push(entry);
+    const made = component.kind === "unreadable" ? null : madeEntry(component, context);
+    findings.push(...(made?.findings ?? []));
+    if (made === null || made.entry === null) lost.push(component.id);
+    else entries.push(made.entry);
   }
   return { entries, lost, findings };
 };
+
+const madeEntry = madeOnceWith((component: Readable, context: LayoutContext) => {
+  const findings: Finding[] = [];
+  return { entry: readEntry(component, context, findings), findings };
+});
 
 const readEntry = (
   component: Readable,

@@ -7,6 +7,7 @@ import { spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { circle } from "../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
+import { madeOnce, madeOnceWith } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
@@ -36,7 +37,7 @@ import type {
   PlacedFixing,
   PlacedMarking,
 } from "./panel-layout.ts";
-import { placeComponents } from "./place-components.ts";
+import { placeComponents, type Stacked } from "./place-components.ts";
 import { type PlaceFinder, placeFinder } from "./place-finder.ts";
 import { placeEntries } from "./places.ts";
 import { type BareLayer, resolveStack } from "./stack.ts";
@@ -109,26 +110,24 @@ const layOut = (base: Base): LaidOut => {
   const { design, context, mount, frame, layers } = base;
   const read = entriesOf(design.components, context);
   const placeFrame = placeFrameOf(base);
-  const placed = placeEntries(read.entries, {
-    frame: placeFrame,
-    reachOf: entryReach(context),
-    lost: read.lost,
-  });
+  const reachOf = (entry: Entry): Extent => entryReach(entry, context);
+  const placed = placeEntries(read.entries, { frame: placeFrame, reachOf, lost: read.lost });
   const finder = placeFinder(placed, placeFrame);
+  const stacked = { layers, catalogue: context.catalogue };
   const { components, findings: clampFindings } = placeComponents(read.entries, {
+    ...stacked,
     places: placed.places,
-    layers,
-    catalogue: context.catalogue,
   });
   const windows = windowsOf(design.markings, layers, finder.placesOf);
-  const holes = [...mountHolesOf(base), ...windows.cutOuts, ...componentHoles(components, base)];
+  const ownHoles = (component: PlacedComponent) => holesOf(component, stacked);
+  const holes = [...mountHolesOf(base), ...windows.cutOuts, ...components.flatMap(ownHoles)];
   const stopped = (crowding: Finding): LaidOut => {
     const findings = [...read.findings, ...placed.findings, ...finder.findings, crowding];
     return { layout: null, findings, heldBack: new Map() };
   };
   const crowdedParts = crowdedComponents(components, holes);
   if (crowdedParts !== null) return stopped(crowdedParts);
-  const markings = layoutMarkings({ ...base, components, holes, finder });
+  const markings = layoutMarkings({ ...base, holesOf: ownHoles, components, finder });
   const crowdedWords = crowdedMarkings(markings.markings);
   if (crowdedWords !== null) return stopped(crowdedWords);
   const fixings = fixingsOf(base, finder, { holes, components, markings: markings.markings });
@@ -186,22 +185,15 @@ const placeFrameOf = ({ frame }: Base): PlaceFrame => {
 };
 
 /** How far one member reaches round its own centre on the face; worked out once an entry. */
-const entryReach = (context: LayoutContext): ((entry: Entry) => Extent) => {
-  const known = new Map<Entry, Extent>();
-  return (entry) => {
-    const found = known.get(entry);
-    if (found !== undefined) return found;
-    const { fitted } = entry;
-    const made = partBodies(entry.part, { fitted, catalogue: context.catalogue, gripped: mm(0) });
-    const at = placement(0, 0, entry.common.turn);
-    const boxes = [...trimFace(entry), ...made.face].map((contour) =>
-      contourExtent(placedContour(contour, at)),
-    );
-    const reach = boxes.length === 0 ? extent(0, 0, 0, 0) : boxes.reduce(joinedExtent);
-    known.set(entry, reach);
-    return reach;
-  };
-};
+const entryReach = madeOnceWith((entry: Entry, { catalogue }: LayoutContext): Extent => {
+  const { fitted } = entry;
+  const made = partBodies(entry.part, { fitted, catalogue, gripped: mm(0) });
+  const at = placement(0, 0, entry.common.turn);
+  const boxes = [...trimFace(entry), ...made.face].map((contour) =>
+    contourExtent(placedContour(contour, at)),
+  );
+  return boxes.length === 0 ? extent(0, 0, 0, 0) : boxes.reduce(joinedExtent);
+});
 
 const mountHolesOf = ({ design, context, mount, frame, layers }: Base): readonly CutOut[] =>
   mountCutOuts(frame.holes, {
@@ -221,8 +213,8 @@ const fastenerSize = (mount: Mount, context: LayoutContext): Mm => {
   return thread?.[1] ?? mm(0);
 };
 
-const componentHoles = (components: readonly PlacedComponent[], base: Base): readonly CutOut[] =>
-  components.flatMap((component) =>
+const holesOf = madeOnceWith(
+  (component: PlacedComponent, { layers, catalogue }: Stacked): readonly CutOut[] =>
     componentCutOuts(
       {
         id: component.id,
@@ -233,10 +225,10 @@ const componentHoles = (components: readonly PlacedComponent[], base: Base): rea
         trim: component.common.trim,
         span: component.span,
       },
-      base.layers,
-      base.context.catalogue,
+      layers,
+      catalogue,
     ),
-  );
+);
 
 /** Fixings keep clear of every hole, letter, line and body; within a border they may stand. */
 const fixingsOf = (
@@ -251,12 +243,10 @@ const fixingsOf = (
   const { design, frame, mount } = base;
   if (design.fixings === null) return { fixings: [], findings: [] };
   const heads = frame.holes.map(({ at }) => circle(at, mount.headClearance / 2));
-  const bodies = taken.components.flatMap(({ bodies: own }) =>
-    own.map(({ footprint }) => footprint),
-  );
-  const solid = [...taken.holes.map(({ contour }) => contour), ...heads, ...bodies];
+  const solid = [...taken.holes.map(({ contour }) => contour), ...heads];
   const obstacles = [
     ...solid.map(contourObstacle),
+    ...taken.components.flatMap(bodyObstacles),
     ...taken.markings.flatMap((marking) =>
       marking.kind === "border" ? marking.fills.map(regionObstacle) : [boxObstacle(marking.box)],
     ),
@@ -264,6 +254,10 @@ const fixingsOf = (
   const set = placeFixings(design.fixings, { frame, obstacles, finder });
   return { fixings: set.fixings, findings: fixingFindings(design.fixings, set) };
 };
+
+const bodyObstacles = madeOnce(({ bodies }: PlacedComponent) =>
+  bodies.map(({ footprint }) => contourObstacle(footprint)),
+);
 
 const windowSceneOf = (base: Base): Omit<WindowScene, "components" | "cutOuts" | "fixings"> => {
   const { design, context, mount, frame, layers } = base;

@@ -7,6 +7,7 @@ import { type Size, spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { type Contour, type Point, point } from "../geometry/contour.ts";
 import { type Extent, extent, extentHeight, extentWidth, grownExtent } from "../geometry/extent.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { decimal } from "../geometry/number.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { roundedRectangle } from "../geometry/shapes.ts";
@@ -33,8 +34,7 @@ export const mountFrame = (
   const width = widthOf(design, mount, findings);
   const height = heightOf(design, mount, findings);
   if (width === null || height === null) return { frame: null, findings };
-  const nominal = extent(0, 0, width, height);
-  const finished = grownExtent(nominal, -mount.undersize);
+  const finished = grownExtent(extent(0, 0, width, height), -mount.undersize);
   if (Math.max(width, height) > LONGEST_PANEL)
     return {
       frame: null,
@@ -45,16 +45,20 @@ export const mountFrame = (
     };
   if (Math.min(extentWidth(finished), extentHeight(finished)) <= 2 * mount.corner)
     return { frame: null, findings: [...findings, tooSmall(design, mount, finished)] };
-  return {
-    frame: {
+  return { frame: frameOfSize(mount, { width, height }), findings };
+};
+
+const frameOfSize = madeOnceWith(
+  (mount: Mount, { width, height }: { readonly width: Mm; readonly height: Mm }): MountFrame => {
+    const nominal = extent(0, 0, width, height);
+    return {
       nominal,
-      outline: roundedRectangle(finished, mount.corner),
+      outline: roundedRectangle(grownExtent(nominal, -mount.undersize), mount.corner),
       holes: mountHoles(mount, width, height),
       rails: railStrips(mount, width, height),
-    },
-    findings,
-  };
-};
+    };
+  },
+);
 
 const tooLarge = (design: PanelDesign, key: "width" | "height", size: number): Finding =>
   finding(SIZE_TOO_LARGE, {

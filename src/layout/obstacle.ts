@@ -4,6 +4,7 @@ import { containsPoint } from "../geometry/containment.ts";
 import type { Contour, Point, Region } from "../geometry/contour.ts";
 import { pointToContour } from "../geometry/distance.ts";
 import type { Extent } from "../geometry/extent.ts";
+import { madeOnce } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
 
 export interface Obstacle {
@@ -12,10 +13,12 @@ export interface Obstacle {
   readonly gapTo: (at: Point) => number;
 }
 
-export const contourObstacle = (contour: Contour): Obstacle => ({
-  box: contourExtent(contour),
-  gapTo: (at) => (containsPoint(contour, at) ? 0 : pointToContour(at, contour).gap),
-});
+export const contourObstacle = madeOnce(
+  (contour: Contour): Obstacle => ({
+    box: contourExtent(contour),
+    gapTo: (at) => (containsPoint(contour, at) ? 0 : pointToContour(at, contour).gap),
+  }),
+);
 
 /** Free inside its holes: a fixing may stand within a border. */
 export const regionObstacle = (region: Region): Obstacle => ({
@@ -28,11 +31,13 @@ export const regionObstacle = (region: Region): Obstacle => ({
   },
 });
 
-export const boxObstacle = (box: Extent): Obstacle => ({
-  box,
-  gapTo: (at) => {
-    const across = Math.max(0, box.minX - at.x, at.x - box.maxX);
-    const along = Math.max(0, box.minY - at.y, at.y - box.maxY);
-    return Math.sqrt(across * across + along * along);
-  },
-});
+export const boxObstacle = madeOnce(
+  (box: Extent): Obstacle => ({
+    box,
+    gapTo: (at) => {
+      const across = Math.max(0, box.minX - at.x, at.x - box.maxX);
+      const along = Math.max(0, box.minY - at.y, at.y - box.maxY);
+      return Math.sqrt(across * across + along * along);
+    },
+  }),
+);

@@ -4,6 +4,7 @@ import type { Catalogue } from "../catalogue/record.ts";
 import { spanOf } from "../design/written.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import { type Point, point } from "../geometry/contour.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { mm } from "../geometry/quantity.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
 import { type PartBodies, partBodies, placedBodies } from "./bodies.ts";
@@ -28,23 +29,47 @@ export const placeComponents = (
   const components = entries.flatMap((entry) => {
     const datum = places.get(entry.id);
     if (datum === undefined) return [];
-    const clamp = clampedLayers(entry.common, layers, {
-      id: entry.id,
-      span: spanOf(entry.written, "clamps"),
-    });
-    findings.push(...clamp.findings);
-    const { clamped } = clamp;
-    const gripped = thicknessBetween(layers, clamped.first, clamped.last).nominal;
-    const bodies = partBodies(entry.part, { fitted: entry.fitted, catalogue, gripped });
-    const depth = depthFacts(entry.part, { bodies, clamped, layers, catalogue });
-    const shared = { entry, clamped, layers, bodies, depth, datum };
-    return withLampBox(
-      entry.members.map((member) => placed(member, shared)),
-      layers,
-    );
+    const fitted = fittedEntry(entry, { layers, catalogue });
+    findings.push(...fitted.findings);
+    return placedEntry(fitted, { x: datum.x, y: datum.y });
   });
   return { components, findings };
 };
+
+/** What an entry is in this stack, wherever it stands. */
+interface Fitted {
+  readonly entry: Entry;
+  readonly clamped: Clamped;
+  readonly layers: readonly BareLayer[];
+  readonly bodies: PartBodies;
+  readonly depth: DepthFacts;
+  readonly findings: readonly Finding[];
+}
+
+/** The panel that a component is put into, as far as it matters to it. */
+export interface Stacked {
+  readonly layers: readonly BareLayer[];
+  readonly catalogue: Catalogue;
+}
+
+const fittedEntry = madeOnceWith((entry: Entry, { layers, catalogue }: Stacked): Fitted => {
+  const { clamped, findings } = clampedLayers(entry.common, layers, {
+    id: entry.id,
+    span: spanOf(entry.written, "clamps"),
+  });
+  const gripped = thicknessBetween(layers, clamped.first, clamped.last).nominal;
+  const bodies = partBodies(entry.part, { fitted: entry.fitted, catalogue, gripped });
+  const depth = depthFacts(entry.part, { bodies, clamped, layers, catalogue });
+  return { entry, clamped, layers, bodies, depth, findings };
+});
+
+/** The members of an entry with its datum at a place. */
+const placedEntry = madeOnceWith((fitted: Fitted, { x, y }: Point): readonly PlacedComponent[] =>
+  withLampBox(
+    fitted.entry.members.map((member) => placed(member, fitted, point(x, y))),
+    fitted.layers,
+  ),
+);
 
 /** The windows of a lamp box have its tiles behind them. */
 const withLampBox = (
@@ -57,17 +82,8 @@ const withLampBox = (
   return members.map((member) => ({ ...member, bodies: bodies.get(member.id) ?? member.bodies }));
 };
 
-interface Shared {
-  readonly entry: Entry;
-  readonly clamped: Clamped;
-  readonly layers: readonly BareLayer[];
-  readonly bodies: PartBodies;
-  readonly depth: DepthFacts;
-  readonly datum: Point;
-}
-
-const placed = (member: Member, shared: Shared): PlacedComponent => {
-  const { entry, clamped, layers, bodies, depth, datum } = shared;
+const placed = (member: Member, fitted: Fitted, datum: Point): PlacedComponent => {
+  const { entry, clamped, layers, bodies, depth } = fitted;
   const at = point(datum.x + member.offset.x, datum.y + member.offset.y);
   const place = placement(at.x, at.y, entry.common.turn);
   const seat = seatPlane(entry.part, clamped, layers);

@@ -5,6 +5,7 @@ import type { LayerDesign } from "../design/panel-design.ts";
 import type { FinishDesign, StockDesign } from "../design/workshop-design.ts";
 import { spanOf } from "../design/written.ts";
 import type { Finding } from "../diagnostics/finding.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { mm } from "../geometry/quantity.ts";
 import { UNKNOWN_FINISH, UNKNOWN_MACHINE, UNKNOWN_STOCK } from "./codes.ts";
 import {
@@ -37,28 +38,27 @@ export interface ResolvedStack {
 }
 
 /** The layers in order, each miss with a finding. */
-export const resolveStack = (
-  stack: readonly LayerDesign[],
-  context: LayoutContext,
-): ResolvedStack => {
-  const findings: Finding[] = [];
-  const layers: BareLayer[] = [];
-  let front = mm(0);
-  for (const design of stack) {
-    const parts = layerParts(design, context, findings);
-    if (parts === null) continue;
-    const rear = mm(
-      front - parts.thickness.nominal - paintedFaces(parts.stock) * parts.paint.nominal,
-    );
-    layers.push({ ...parts, id: design.id, design, index: layers.length, front, rear });
-    front = rear;
-  }
-  return {
-    layers,
-    isWhole: layers.length === stack.length,
-    findings: [...findings, ...unknownMachines(layers, context)],
-  };
-};
+export const resolveStack = madeOnceWith(
+  (stack: readonly LayerDesign[], context: LayoutContext): ResolvedStack => {
+    const findings: Finding[] = [];
+    const layers: BareLayer[] = [];
+    let front = mm(0);
+    for (const design of stack) {
+      const parts = layerParts(design, context, findings);
+      if (parts === null) continue;
+      const rear = mm(
+        front - parts.thickness.nominal - paintedFaces(parts.stock) * parts.paint.nominal,
+      );
+      layers.push({ ...parts, id: design.id, design, index: layers.length, front, rear });
+      front = rear;
+    }
+    return {
+      layers,
+      isWhole: layers.length === stack.length,
+      findings: [...findings, ...unknownMachines(layers, context)],
+    };
+  },
+);
 
 /** The workshop's `use` names a machine for each layer; each wrong name is told once. */
 const unknownMachines = (

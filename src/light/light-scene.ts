@@ -2,8 +2,15 @@
 // whatever fills the holes of fasteners. Lamps are what its channels hold and what the panel holds itself.
 
 import { type Contour, circle } from "../geometry/contour.ts";
+import { madeOnce } from "../geometry/made-once.ts";
 import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
-import type { LayerLayout, MountHole, PanelLayout, PlacedBody } from "../layout/panel-layout.ts";
+import type {
+  LayerLayout,
+  MountHole,
+  PanelLayout,
+  PlacedBody,
+  PlacedComponent,
+} from "../layout/panel-layout.ts";
 import type { PrintedPart, PrintedRole } from "../parts/printed/printed-part.ts";
 import { type Blocker, bodyBlocker, filmBlocker, skinBlocker } from "./blocker.ts";
 import { componentLamps, type Lamp, lensOwner, stripLamps } from "./lamp.ts";
@@ -39,7 +46,7 @@ export const lightScene = (
     blockers: [
       ...printedBlockers(slabs),
       ...layout.layers.flatMap(sheetBlockers),
-      ...layout.components.flatMap(({ bodies }) => bodies.flatMap(componentBlockers)),
+      ...layout.components.flatMap(componentBlockers),
       ...layout.layers.flatMap((layer) => filledHoles(layer, layout)),
     ],
     slabs,
@@ -97,7 +104,11 @@ const STOPPING: readonly PlacedBody["role"][] = [
   "cap",
 ];
 
-const componentBlockers = (body: PlacedBody): readonly Blocker[] =>
+const componentBlockers = madeOnce(({ bodies }: PlacedComponent): readonly Blocker[] =>
+  bodies.flatMap(bodyBlockers),
+);
+
+const bodyBlockers = (body: PlacedBody): readonly Blocker[] =>
   STOPPING.includes(body.role) && body.high > body.low
     ? [bodyBlocker(blockerOwner(body), body, [{ outline: stopped(body), holes: [] }])]
     : [];

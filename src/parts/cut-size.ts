@@ -3,6 +3,7 @@
 
 import type { KerfReading } from "../design/workshop-design.ts";
 import type { Contour } from "../geometry/contour.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { offsetContour } from "../geometry/offset.ts";
 import type { CutOut, LayerLayout } from "../layout/panel-layout.ts";
 
@@ -17,15 +18,15 @@ export const holeCutSize = (
   reading: KerfReading | null,
 ): CutSize => {
   const allowance = (reading?.holeAllowance ?? 0) / 2;
-  return grown(cutOut.contour, cutOut.asCut ? 0 : layer.holePaint.nominal + allowance);
+  return grownOnce(cutOut.contour, { by: cutOut.asCut ? 0 : layer.holePaint.nominal + allowance });
 };
 
 /** The outline as it is cut: paint on its edge brings it to its finished size. */
 export const outlineCutSize = (outline: Contour, layer: LayerLayout): CutSize =>
-  grown(outline, -layer.holePaint.nominal);
+  grownOnce(outline, { by: -layer.holePaint.nominal });
 
-const grown = (contour: Contour, by: number): CutSize => {
+const grownOnce = madeOnceWith((contour: Contour, { by }: { readonly by: number }): CutSize => {
   if (by === 0) return { kind: "cut", contour };
   const offset = offsetContour(contour, by);
   return offset.kind === "offset" ? { kind: "cut", contour: offset.contour } : offset;
-};
+});

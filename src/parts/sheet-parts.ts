@@ -1,12 +1,14 @@
 // The sheet parts of a panel: each sheet layer at its cut size, in set-ups on one datum, ready to be written as files.
 
+import type { LayerDesign } from "../design/panel-design.ts";
 import type { MachineDesign, StockDesign } from "../design/workshop-design.ts";
 import { type CodeEntry, type Finding, finding } from "../diagnostics/finding.ts";
 import type { Contour } from "../geometry/contour.ts";
 import { type Extent, extentCentre, grownExtent } from "../geometry/extent.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { contourArea, contourExtent } from "../geometry/measure.ts";
 import { decimal } from "../geometry/number.ts";
-import { mm } from "../geometry/quantity.ts";
+import { type Mm, mm } from "../geometry/quantity.ts";
 import { cutWidthOf } from "../layout/markings/style.ts";
 import type { LayerLayout, PanelLayout, PlacedMarking } from "../layout/panel-layout.ts";
 import type { Lettering } from "../lettering/lettering.ts";
@@ -95,13 +97,10 @@ const setUp = (
 ): SetUp => {
   const { layout, layer, stock, lettering } = made.scene;
   const { faceUp } = plan;
-  const outline = contourExtent(layout.outline);
-  const labels = [
-    `${layout.name}-${layer.id} REV ${layout.design.revision}`,
-    `REV ${layout.design.revision}`,
-  ];
+  const { outline, name: panel, design } = layout;
   const width = cutWidthOf(made.machine);
-  const mark = plan.cuts ? witness({ faceUp, labels, width }, outline, lettering) : null;
+  const asked = { faceUp, panel, revision: design.revision, width, outline, lettering };
+  const mark = plan.cuts ? layerWitness(layer.design, asked) : null;
   return {
     id: plan.id,
     machine: made.machine,
@@ -112,10 +111,25 @@ const setUp = (
       ...(plan.engraves ? made.markings.flatMap(engraveOperations) : []),
       ...(plan.cuts ? made.cuts : []),
     ],
-    sheet: sheetExtent(outline),
+    sheet: sheetExtent(contourExtent(outline)),
     kerf: kerfSetting(made.machine, stock),
   };
 };
+
+interface WitnessAsked {
+  readonly faceUp: SetUp["faceUp"];
+  readonly panel: string;
+  readonly revision: string;
+  readonly width: Mm;
+  readonly outline: Contour;
+  readonly lettering: Lettering;
+}
+
+const layerWitness = madeOnceWith((layer: LayerDesign, asked: WitnessAsked): Operation | null => {
+  const { faceUp, panel, revision, width, outline, lettering } = asked;
+  const labels = [`${panel}-${layer.id} REV ${revision}`, `REV ${revision}`];
+  return witness({ faceUp, labels, width }, contourExtent(outline), lettering);
+});
 
 /** Centred on the outline, so that a sheet turned over lies on itself. */
 const sheetExtent = (outline: Extent): Extent => grownExtent(outline, SHEET_MARGIN);

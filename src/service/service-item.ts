@@ -4,6 +4,7 @@
 import type { Catalogue } from "../catalogue/record.ts";
 import { type Contour, circle } from "../geometry/contour.ts";
 import { type Extent, joinedExtent } from "../geometry/extent.ts";
+import { madeOnce, madeOnceWith } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import type { Mm } from "../geometry/quantity.ts";
 import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
@@ -63,11 +64,9 @@ export const serviceItems = (scene: ServiceScene): readonly ServiceItem[] => {
   return [
     ...layout.components.flatMap(knobItem),
     ...layout.components.flatMap(plugItem),
-    ...stackScrews(layout),
-    ...layerItems(scene),
-    ...stripItems(scene),
-    ...layout.components.map((component) => heldItem(component, scene)),
-  ].map(boxed);
+    ...[...stackScrews(layout), ...layerItems(scene), ...stripItems(scene)].map(boxed),
+    ...layout.components.map((component) => heldItem(component, holdersOf(component, scene))),
+  ];
 };
 
 const boxed = (item: BareItem): ServiceItem => {
@@ -92,12 +91,12 @@ const isMated = ({ role }: PlacedBody): boolean => role === "plug" || role === "
 /** Room for a spanner is no thing. */
 const isThing = ({ role, low, high }: PlacedBody): boolean => role !== "spanner" && high > low;
 
-const knobItem = ({ id, bodies }: PlacedComponent): readonly BareItem[] => {
+const knobItem = madeOnce(({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
   const pulled = bodies.filter(isPulled);
   return pulled.length === 0
     ? []
     : [
-        {
+        boxed({
           id: `${id}/knob`,
           kind: "knob",
           owner: id,
@@ -105,18 +104,18 @@ const knobItem = ({ id, bodies }: PlacedComponent): readonly BareItem[] => {
           side: "front",
           columns: [],
           bodies: pulled.map(obstacle),
-        },
+        }),
       ];
-};
+});
 
 /** From the mouth of its socket straight on: behind the panel, or in front of it. */
-const plugItem = ({ id, bodies }: PlacedComponent): readonly BareItem[] => {
+const plugItem = madeOnce(({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
   const mated = bodies.filter(isMated);
   const [first] = mated;
   if (first === undefined) return [];
   const side = first.low >= 0 ? "front" : "rear";
   return [
-    {
+    boxed({
       id: `${id}/plug`,
       kind: "plug",
       owner: id,
@@ -127,9 +126,9 @@ const plugItem = ({ id, bodies }: PlacedComponent): readonly BareItem[] => {
         from: side === "front" ? high : low,
       })),
       bodies: mated.map(obstacle),
-    },
+    }),
   ];
-};
+});
 
 /** Heads lie on the face: the thread is in the printed part behind, or in a nut that is held by hand. */
 const stackScrews = ({ fixings, design, layers }: PanelLayout): readonly BareItem[] => {
@@ -205,20 +204,40 @@ const stripItems = ({ printedParts }: ServiceScene): readonly BareItem[] =>
       bodies: [],
     }));
 
+/** What of the panel says how a component is held. */
+interface Holders {
+  /** Printed for it alone. */
+  readonly prints: readonly PrintedPart[];
+  /** The foremost sheet that its screws clamp. */
+  readonly screwed: LayerLayout | null;
+}
+
+/** Of most components none: nothing but the component itself then says how it is held. */
+const holdersOf = ({ id, part, clamped }: PlacedComponent, scene: ServiceScene): Holders => {
+  const prints = scene.printedParts.filter(({ owner }) => owner === id);
+  const screwed = part.hold.kind === "screws" ? scene.layout.layers[clamped.first] : undefined;
+  return { prints: prints.length === 0 ? NONE : prints, screwed: screwed ?? null };
+};
+
+const NONE: readonly PrintedPart[] = [];
+
 /** What holds a component: its nut, its screws, or the sheet itself. With it gone the component is out. */
-const heldItem = (component: PlacedComponent, scene: ServiceScene): BareItem => {
+const heldItem = madeOnceWith(
+  (component: PlacedComponent, holders: Holders): ServiceItem =>
+    boxed(holdingItem(component, holders)),
+);
+
+const holdingItem = (component: PlacedComponent, { prints, screwed }: Holders): BareItem => {
   const { id, part, bodies } = component;
   const own: readonly Obstacle[] = [
     ...bodies.filter((body) => isThing(body) && !isPulled(body) && !isMated(body)).map(obstacle),
-    ...scene.printedParts
-      .filter(({ owner }) => owner === id)
-      .map(
-        (printed): Obstacle => ({
-          kind: "print",
-          owner: printed.id,
-          slabs: printed.bodies.flatMap(({ solid }) => slabsOf(solid)),
-        }),
-      ),
+    ...prints.map(
+      (printed): Obstacle => ({
+        kind: "print",
+        owner: printed.id,
+        slabs: printed.bodies.flatMap(({ solid }) => slabsOf(solid)),
+      }),
+    ),
   ];
   const base = { owner: id, bodies: own };
   switch (part.hold.kind) {
@@ -231,7 +250,7 @@ const heldItem = (component: PlacedComponent, scene: ServiceScene): BareItem => 
       const head = part.hold.holes[0]?.head;
       const tool: Tool =
         head === undefined ? { kind: "fingers" } : { kind: "driver", diameter: head };
-      const columns = screwColumns(component, scene.layout);
+      const columns = screwed === null ? [] : screwColumns(component, screwed);
       return { ...base, id: `${id}/screws`, kind: "screw", tool, side: "front", columns };
     }
     case "snap":
@@ -249,13 +268,9 @@ const nutColumn = ({ at, part, bodies }: PlacedComponent): readonly Column[] => 
 };
 
 /** Over the screws' own holes in the foremost sheet that they clamp. */
-const screwColumns = (
-  { id, part, clamped }: PlacedComponent,
-  { layers }: PanelLayout,
-): readonly Column[] => {
-  const layer = layers[clamped.first];
+const screwColumns = ({ id, part }: PlacedComponent, layer: LayerLayout): readonly Column[] => {
   const { hold } = part;
-  if (layer === undefined || hold.kind !== "screws") return [];
+  if (hold.kind !== "screws") return [];
   return layer.cutOuts
     .filter(({ owner, purpose }) => owner === id && purpose === "screw")
     .map(({ centre }, index) => ({

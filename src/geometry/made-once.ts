@@ -1,0 +1,35 @@
+// An edit changes one thing of a design and leaves the others the very objects that they were (`reread-line.ts`): what has
+// been made of those need not be made again. For data that never changes, so that nobody can tell the difference.
+
+/** The same work, done once for each subject, whose result is let go with it. */
+export const madeOnce = <Subject extends object, Result>(
+  work: (subject: Subject) => Result,
+): ((subject: Subject) => Result) => {
+  const once = madeOnceWith((subject: Subject) => work(subject));
+  return (subject) => once(subject, NOTHING);
+};
+
+/**
+ * The same work, done once for each subject as long as all that is given with it is the very same too. Of each subject the
+ * last result is kept and no other.
+ */
+export const madeOnceWith = <Subject extends object, Given extends object, Result>(
+  work: (subject: Subject, given: Given) => Result,
+): ((subject: Subject, given: Given) => Result) => {
+  const kept = new WeakMap<Subject, { readonly given: Given; readonly result: Result }>();
+  return (subject, given) => {
+    const before = kept.get(subject);
+    if (before !== undefined && areSame(before.given, given)) return before.result;
+    const result = work(subject, given);
+    kept.set(subject, { given, result });
+    return result;
+  };
+};
+
+const NOTHING = {};
+
+/** Of two records with the same keys: whether each value is the very same. */
+const areSame = <Given extends object>(one: Given, other: Given): boolean => {
+  for (const key in one) if (!Object.is(one[key], other[key])) return false;
+  return true;
+};
