@@ -90,7 +90,9 @@ export type PanelUpdate =
       readonly picture: PictureUpdate | null;
     };
 
-export interface PictureUpdate extends Omit<PanelPicture, "pieces"> {
+export interface PictureUpdate {
+  /** Of all but its pieces. */
+  readonly rest: DataChange;
   /** A number is the place of the same piece in the picture before. */
   readonly pieces: readonly (PicturePiece | number)[];
 }

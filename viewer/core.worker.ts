@@ -4,7 +4,8 @@
 import type { Finding } from "../src/diagnostics/finding.ts";
 import { lineAndColumn } from "../src/diagnostics/position.ts";
 import { reasonWords } from "../src/diagnostics/reason-words.ts";
-import type { PanelLayout } from "../src/layout/panel-layout.ts";
+import { madeOnce } from "../src/geometry/made-once.ts";
+import type { PanelLayout, PlacedMarking } from "../src/layout/panel-layout.ts";
 import type { LaidPanel, Project } from "../src/project.ts";
 import { compiledTexts } from "./compiled-texts.ts";
 import type { ConsoleAnswer, ConsoleAsked } from "./console/console-messages.ts";
@@ -144,8 +145,12 @@ const readings = new WeakMap<PanelLayout, PanelReading>();
 /** Letters are most of a layout, and copying them takes longer than laying it out: the picture has them as path data. */
 const withoutShapes = (layout: PanelLayout): PanelLayout => ({
   ...layout,
-  markings: layout.markings.map((marking) => ({ ...marking, fills: [], strokes: [] })),
+  markings: layout.markings.map(withoutLetters),
 });
+
+const withoutLetters = madeOnce(
+  (marking: PlacedMarking): PlacedMarking => ({ ...marking, fills: [], strokes: [] }),
+);
 
 const placed = (finding: Finding, texts: DesignTexts): PlacedFinding => ({
   finding,

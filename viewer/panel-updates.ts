@@ -18,15 +18,25 @@ export const panelUpdates = (
     const { picture, name, title, file } = reading;
     const place = before.findIndex((last) => last.name === name && last.file === file);
     const last = before[place];
-    const known = last?.picture?.pieces ?? [];
     return {
       kind: "changed",
       panel: { name, title, file },
       place,
       content: dataChange(contentOf(last), contentOf(reading)),
-      picture: picture === null ? null : { ...picture, pieces: updated(picture.pieces, known) },
+      picture: picture === null ? null : pictureUpdate(picture, last?.picture ?? null),
     };
   });
+
+/** Pieces come and go, so that they are told by what they are of, not by their place. */
+const pictureUpdate = (
+  { pieces, ...rest }: PanelPicture,
+  before: PanelPicture | null,
+): PictureUpdate => {
+  const { pieces: known, ...last } = before ?? NO_PICTURE;
+  return { rest: dataChange(last, rest), pieces: updated(pieces, known) };
+};
+
+const NO_PICTURE = { pieces: [] };
 
 interface PanelContent {
   readonly design: PanelDesign;
@@ -57,9 +67,10 @@ const updated = (
 const keyOf = ({ kind, id }: PicturePiece): string => `${kind} ${id}`;
 
 const isSame = (a: PicturePiece, b: PicturePiece): boolean =>
-  a.owner === b.owner &&
-  a.shapes.length === b.shapes.length &&
-  a.shapes.every((shape, index) => isSameShape(shape, b.shapes[index]));
+  a === b ||
+  (a.owner === b.owner &&
+    a.shapes.length === b.shapes.length &&
+    a.shapes.every((shape, index) => isSameShape(shape, b.shapes[index])));
 
 const isSameShape = (a: PictureShape, b: PictureShape | undefined): boolean =>
   b !== undefined &&
@@ -86,12 +97,14 @@ export const panelsAfter = (
   });
 
 const pictureAfter = (
-  { pieces, ...rest }: PictureUpdate,
+  { pieces, rest }: PictureUpdate,
   last: PanelReading | undefined,
 ): PanelPicture => {
-  const known = last?.picture?.pieces ?? [];
+  const { pieces: known, ...before } = last?.picture ?? NO_PICTURE;
+  // What the worker's end has made of a picture without its pieces is one.
+  const whole = changedData(before, rest) as Omit<PanelPicture, "pieces">;
   return {
-    ...rest,
+    ...whole,
     pieces: pieces.flatMap((piece) => (typeof piece === "number" ? (known[piece] ?? []) : piece)),
   };
 };

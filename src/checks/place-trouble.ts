@@ -34,6 +34,12 @@ interface Shape {
   readonly box: Extent;
 }
 
+/** Most places are told by the box alone: the outline is moved there only where that does not say it. */
+interface TriedShape {
+  readonly box: Extent;
+  readonly contour: () => Contour;
+}
+
 /** Shapes of one kind, those that move and those that stay. */
 interface Divided<Thing extends Shape> {
   readonly moved: readonly Thing[];
@@ -88,7 +94,8 @@ const divided = <From, Thing extends { readonly owner: string; readonly contour:
   };
 };
 
-type BodyShape = Shape & Pick<PlacedBody, "low" | "high"> & { readonly isRear: boolean };
+type Heights = Pick<PlacedBody, "low" | "high">;
+type BodyShape = Shape & Heights & { readonly isRear: boolean };
 
 const dividedBodies = (moved: ReadonlySet<string>, { layout }: PlaceFacts): Divided<BodyShape> => {
   const rear = new Set(rearBodies(layout).map(({ body }) => body));
@@ -111,11 +118,14 @@ const dividedGrasps = (moved: ReadonlySet<string>, { layout }: PlaceFacts): Divi
   return divided(held, moved, (one) => one);
 };
 
-const shifted = <Thing extends Shape>(thing: Thing, { x, y }: Shift): Thing => {
+const shifted = ({ contour, box }: Shape, shift: Shift): TriedShape => {
+  let moved: Contour | null = null;
   return {
-    ...thing,
-    contour: placedContour(thing.contour, placement(x, y)),
-    box: shiftedBox(thing.box, { x, y }),
+    box: shiftedBox(box, shift),
+    contour: () => {
+      moved ??= placedContour(contour, placement(shift.x, shift.y));
+      return moved;
+    },
   };
 };
 
@@ -135,18 +145,22 @@ const openingsStandWell = (
   });
 };
 
-const isFree = (one: Shape, other: Shape, least: number): boolean => {
+const isFree = (one: TriedShape, other: Shape, least: number): boolean => {
   if (extentGap(one.box, other.box) > least) return true;
-  const { gap, overlaps } = contourDistance(one.contour, other.contour);
+  const { gap, overlaps } = contourDistance(one.contour(), other.contour);
   return !overlaps && !isUnder(gap, least);
 };
 
-const isInside = ({ contour, box }: Shape, layer: LayerLayout, facts: PlaceFacts): boolean => {
+const isInside = (one: TriedShape, layer: LayerLayout, facts: PlaceFacts): boolean => {
   const { layout } = facts;
-  if (!containsContour(layer.outline, contour)) return false;
-  if (isUnder(contourDistance(layer.outline, contour).gap, houseLimit(facts, EDGE).limit))
-    return false;
-  return layer.id !== seatedLayer(layout)?.id || !railsMeet(layout, box);
+  const { outline } = layer;
+  const least = houseLimit(facts, EDGE).limit;
+  if (!isClearInside(one.box, outline, least)) {
+    const contour = one.contour();
+    if (!containsContour(outline, contour)) return false;
+    if (isUnder(contourDistance(outline, contour).gap, least)) return false;
+  }
+  return layer.id !== seatedLayer(layout)?.id || !railsMeet(layout, one.box);
 };
 
 const bodiesStandWell = (
@@ -155,22 +169,22 @@ const bodiesStandWell = (
   { layout }: PlaceFacts,
 ): boolean =>
   moved.every((one) => {
-    const body = shifted(one, shift);
+    const body = { ...shifted(one, shift), low: one.low, high: one.high };
     return (
-      !(body.isRear && railsMeet(layout, body.box)) && rest.every((other) => isApart(body, other))
+      !(one.isRear && railsMeet(layout, body.box)) && rest.every((other) => isApart(body, other))
     );
   });
 
-const isApart = (one: BodyShape, other: BodyShape): boolean =>
+const isApart = (one: TriedShape & Heights, other: BodyShape): boolean =>
   !extentsOverlap(one.box, other.box) ||
   !shareHeight(one, other) ||
-  !contourDistance(one.contour, other.contour).overlaps;
+  !contourDistance(one.contour(), other.contour).overlaps;
 
 const handsHaveRoom = ({ moved, rest }: Divided<GraspShape>, shift: Shift): boolean =>
   moved.every((one) => {
     const held = shifted(one, shift);
     return rest.every((other) => {
-      const rule = separation(held.hand, other.hand);
+      const rule = separation(one.hand, other.hand);
       return rule === null || isFree(held, other, rule.least);
     });
   });

@@ -3,7 +3,7 @@
 
 import type { Contour } from "../geometry/contour.ts";
 import { contourExtent } from "../geometry/measure.ts";
-import type { CutOut, PanelLayout, PlacedBody, PlacedComponent } from "../layout/panel-layout.ts";
+import type { CutOut, PlacedBody, PlacedComponent } from "../layout/panel-layout.ts";
 import { connectorArt } from "./art-connector.ts";
 import { displayArt } from "./art-display.ts";
 import { instrumentArt, servoArt } from "./art-instrument.ts";
@@ -13,11 +13,12 @@ import { alertTone, lampArt, pressedArt } from "./art-pressed.ts";
 import { around, at, type Scene } from "./art-scene.ts";
 import type { ArtPiece } from "./tone.ts";
 
+/** `own`: what the foremost layer opens for it. */
 export const componentArt = (
   component: PlacedComponent,
-  layout: PanelLayout,
+  own: readonly CutOut[],
 ): readonly ArtPiece[] => {
-  const scene = sceneOf(component, layout);
+  const scene = sceneOf(component, own);
   return [
     ...openingArt(scene),
     ...fastenedArt(scene),
@@ -27,9 +28,7 @@ export const componentArt = (
   ];
 };
 
-const sceneOf = (component: PlacedComponent, layout: PanelLayout): Scene => {
-  const face = layout.layers[0];
-  const own = face?.cutOuts.filter(({ owner }) => owner === component.id) ?? [];
+const sceneOf = (component: PlacedComponent, own: readonly CutOut[]): Scene => {
   const bodies = component.bodies.filter(isSeen).toSorted((a, b) => a.high - b.high);
   const openings = own.filter(isOpening).map(({ contour }) => contour);
   return {

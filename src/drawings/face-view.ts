@@ -3,8 +3,10 @@
 
 import type { Extent } from "../geometry/extent.ts";
 import { extent, joinedExtent } from "../geometry/extent.ts";
+import { madeOnceWith, steadyLists } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import type {
+  CutOut,
   PanelLayout,
   PlacedBody,
   PlacedComponent,
@@ -32,52 +34,75 @@ export const facePieces = (
   style: Style,
   legend: Ink,
 ): readonly FacePiece[] => {
-  const under = layout.components.filter((component) => !isThroughFace(component, layout));
-  const over = layout.components.filter((component) => isThroughFace(component, layout));
-  const components = (those: readonly PlacedComponent[]): readonly FacePiece[] =>
-    those.map((component) => ({
-      kind: "component",
-      id: component.id,
-      owner: component.id,
-      items: drawn(component, layout, style),
-    }));
+  const cutOutsOf = ownCutOuts(layout);
+  const isUnder = (component: PlacedComponent): boolean => cutOutsOf(component).length === 0;
+  const under = layout.components.filter(isUnder);
+  const glowing = new Map(under.map((component) => [component.id, component]));
+  const pieceOf = (component: PlacedComponent): FacePiece =>
+    componentPiece(component, { cutOuts: cutOutsOf(component), style });
   return [
-    ...components(under),
-    ...layout.markings.map(
-      (marking): FacePiece => ({
-        kind: "marking",
-        id: marking.id,
-        owner: marking.owner,
-        items: markingItems(
-          marking,
-          style === "picture" ? glowInk(marking, { under, legend }) : legend,
-        ),
+    ...under.map(pieceOf),
+    ...layout.markings.map((marking) =>
+      markingPiece(marking, {
+        ink: style === "picture" ? glowInk(marking, { glowing, legend }) : legend,
       }),
     ),
-    ...components(over),
+    ...layout.components.filter((component) => !isUnder(component)).map(pieceOf),
   ];
 };
 
-const isThroughFace = (component: PlacedComponent, layout: PanelLayout): boolean =>
-  layout.layers[0]?.cutOuts.some(({ owner }) => owner === component.id) ?? false;
+/** What the foremost layer opens for each component. */
+const ownCutOuts = (layout: PanelLayout): ((component: PlacedComponent) => readonly CutOut[]) => {
+  const byOwner = new Map<string, CutOut[]>();
+  for (const cutOut of layout.layers[0]?.cutOuts ?? []) {
+    const own = byOwner.get(cutOut.owner) ?? [];
+    own.push(cutOut);
+    byOwner.set(cutOut.owner, own);
+  }
+  return (component) => steady(component, byOwner.get(component.id) ?? []);
+};
+
+const steady = steadyLists<PlacedComponent, CutOut>();
+
+const componentPiece = madeOnceWith(
+  (
+    component: PlacedComponent,
+    { cutOuts, style }: { readonly cutOuts: readonly CutOut[]; readonly style: Style },
+  ): FacePiece => ({
+    kind: "component",
+    id: component.id,
+    owner: component.id,
+    items: drawn(component, cutOuts, style),
+  }),
+);
 
 const drawn = (
   component: PlacedComponent,
-  layout: PanelLayout,
+  cutOuts: readonly CutOut[],
   style: Style,
 ): readonly DrawingItem[] => {
   const isLater = component.common.fitted === "later";
-  const items = artItems(componentArt(component, layout), style, { dashed: isLater });
+  const items = artItems(componentArt(component, cutOuts), style, { dashed: isLater });
   if (style === "picture" || items.length > 0) return items;
   return [outlined(component.face, { ink: "line", width: THIN, dashed: true })];
 };
 
+const markingPiece = madeOnceWith(
+  (marking: PlacedMarking, { ink }: { readonly ink: Ink }): FacePiece => ({
+    kind: "marking",
+    id: marking.id,
+    owner: marking.owner,
+    items: markingItems(marking, ink),
+  }),
+);
+
 /** A legend over a lamp that is seen through the face glows in the colour of its alert. */
 const glowInk = (
   marking: PlacedMarking,
-  { under, legend }: { readonly under: readonly PlacedComponent[]; readonly legend: Ink },
+  on: { readonly glowing: ReadonlyMap<string, PlacedComponent>; readonly legend: Ink },
 ): Ink => {
-  const lamp = under.find(({ id }) => id === marking.owner);
+  const { legend } = on;
+  const lamp = on.glowing.get(marking.owner);
   if (marking.kind !== "legend" || lamp?.part.family !== "lamp") return legend;
   switch (lamp.legend?.alert ?? "none") {
     case "warning":
@@ -108,17 +133,28 @@ const FRONT_ROLES: readonly PlacedBody["role"][] = [
   "needle",
 ];
 
-/** What is seen of a component from the front. */
-export const seenExtent = (component: PlacedComponent, layout: PanelLayout): Extent => {
-  const openings = layout.layers[0]?.cutOuts.filter(({ owner }) => owner === component.id) ?? [];
-  const bodies = component.bodies.filter(
-    ({ role, high }) => FRONT_ROLES.includes(role) && high > 0,
-  );
-  const contours = [
-    ...component.face,
-    ...bodies.map(({ footprint }) => footprint),
-    ...openings.map(({ contour }) => contour),
-  ];
-  const { x, y } = component.at;
-  return contours.map(contourExtent).reduce(joinedExtent, extent(x, y, x, y));
+/** What is seen of each component from the front, in their order. */
+export const seenExtents = (
+  layout: PanelLayout,
+): readonly (readonly [PlacedComponent, Extent])[] => {
+  const cutOutsOf = ownCutOuts(layout);
+  return layout.components.map((component) => [
+    component,
+    seenExtent(component, { cutOuts: cutOutsOf(component) }),
+  ]);
 };
+
+const seenExtent = madeOnceWith(
+  (component: PlacedComponent, { cutOuts }: { readonly cutOuts: readonly CutOut[] }): Extent => {
+    const bodies = component.bodies.filter(
+      ({ role, high }) => FRONT_ROLES.includes(role) && high > 0,
+    );
+    const contours = [
+      ...component.face,
+      ...bodies.map(({ footprint }) => footprint),
+      ...cutOuts.map(({ contour }) => contour),
+    ];
+    const { x, y } = component.at;
+    return contours.map(contourExtent).reduce(joinedExtent, extent(x, y, x, y));
+  },
+);

@@ -15,7 +15,7 @@ import type { PanelLayout } from "../layout/panel-layout.ts";
 import type { Face } from "../lettering/face.ts";
 import type { Lettering } from "../lettering/lettering.ts";
 import type { Drawing, DrawingItem } from "./drawing.ts";
-import { faceItems, seenExtent } from "./face-view.ts";
+import { faceItems, seenExtents } from "./face-view.ts";
 import { frontHoles } from "./front-holes.ts";
 import { filled, HAIR, MEDIUM, outlined, segment, stroked, THIN } from "./items.ts";
 import { type Dimension, dimension, PLACES } from "./measure-line.ts";
@@ -187,10 +187,10 @@ const tagsOf = (face: Face | null, layout: PanelLayout, panel: Extent): readonly
   );
   return componentTags(
     face,
-    layout.components.map((component) => ({
+    seenExtents(layout).map(([component, seen]) => ({
       id: component.id,
       at: component.at,
-      seen: seenExtent(component, layout),
+      seen,
       marks: [
         ...(isMeasured(component) ? ["M"] : []),
         ...(component.common.fitted === "later" ? ["LATER"] : []),

@@ -10,7 +10,7 @@ import type { Lettering } from "../lettering/lettering.ts";
 import { around } from "./art-scene.ts";
 import type { Drawing, DrawingItem, Ink } from "./drawing.ts";
 import { faceLook } from "./face-look.ts";
-import { faceItems, seenExtent } from "./face-view.ts";
+import { faceItems, seenExtents } from "./face-view.ts";
 import { areas, filled, filledBox } from "./items.ts";
 
 /** Table round the panel, and how far the panel's shadow falls. */
@@ -22,8 +22,8 @@ const EDGE = 0.45;
 /** The lettering is that of the layout already; it is taken so that every drawing is asked for in one way. */
 export const pictureDrawing = (layout: PanelLayout, _lettering: Lettering): Drawing => {
   const look = faceLook(layout.layers[0]);
-  const seen = layout.components
-    .map((component) => seenExtent(component, layout))
+  const seen = seenExtents(layout)
+    .map(([, each]) => each)
     .reduce(joinedExtent, contourExtent(layout.outline));
   const box = grownExtent(seen, BORDER);
   return {

@@ -33,3 +33,20 @@ const areSame = <Given extends object>(one: Given, other: Given): boolean => {
   for (const key in one) if (!Object.is(one[key], other[key])) return false;
   return true;
 };
+
+/** Lists that are made anew each time: of each subject the list before, where all that is in the new one is the very same. */
+export const steadyLists = <Subject extends object, Item>(): ((
+  subject: Subject,
+  list: readonly Item[],
+) => readonly Item[]) => {
+  const kept = new WeakMap<Subject, readonly Item[]>();
+  return (subject, list) => {
+    const before = kept.get(subject);
+    if (before !== undefined && haveSame(before, list)) return before;
+    kept.set(subject, list);
+    return list;
+  };
+};
+
+const haveSame = <Item>(one: readonly Item[], other: readonly Item[]): boolean =>
+  one.length === other.length && one.every((item, index) => Object.is(item, other[index]));

@@ -15,7 +15,7 @@ describe("every part of the catalogue", () => {
     it(`is recognisable from the front: ${id}`, () => {
       const layout = laidOut(alone(id));
       const [component] = layout.components;
-      const pieces = componentArt(component!, layout);
+      const pieces = componentArt(component!, layout.layers[0]!.cutOuts);
       const isSeenThroughFace = part.openings.front === null;
       if (!isSeenThroughFace) expect(pieces.length).toBeGreaterThan(1);
       for (const piece of pieces) {
@@ -33,7 +33,7 @@ describe("a turned part", () => {
     it(`is drawn turned: ${part}`, () => {
       const size = (turn: number) => {
         const layout = laidOut(alone(part, turn));
-        const box = componentArt(layout.components[0]!, layout)
+        const box = componentArt(layout.components[0]!, layout.layers[0]!.cutOuts)
           .flatMap((piece) => (piece.kind === "area" ? piece.contours.map(contourExtent) : []))
           .reduce(joinedExtent);
         const { x, y } = layout.components[0]!.at;

@@ -3,10 +3,11 @@
 
 import type { DrawingItem, Ink } from "../../src/drawings/drawing.ts";
 import { faceLook } from "../../src/drawings/face-look.ts";
-import { facePieces, seenExtent } from "../../src/drawings/face-view.ts";
+import { type FacePiece, facePieces, seenExtents } from "../../src/drawings/face-view.ts";
 import { firstPlace, type Outlines } from "../../src/export/shifted-copy.ts";
 import { circle, type Point } from "../../src/geometry/contour.ts";
 import type { Extent } from "../../src/geometry/extent.ts";
+import { madeOnce, madeOnceWith } from "../../src/geometry/made-once.ts";
 import { offsetContour } from "../../src/geometry/offset.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
 import type { PanelLayout, PlacedComponent } from "../../src/layout/panel-layout.ts";
@@ -61,21 +62,28 @@ export function panelPicture(layout: PanelLayout, data: ShapeData): PanelPicture
     face: look.face,
     sheets: layout.layers.map(({ id, outline, cutOuts }) => ({
       id,
-      outline: contourData(outline),
-      openings: cutOuts.map(({ contour }) => contourData(contour)).join(""),
+      outline: outlineData(outline),
+      openings: cutOuts.map(({ contour }) => outlineData(contour)).join(""),
     })),
-    pieces: facePieces(layout, "picture", look.legend).map(({ kind, id, owner, items }) => ({
-      kind,
-      id,
-      owner,
-      shapes: items.flatMap((item) => shapesOf(item, data)),
-    })),
-    boxes: Object.fromEntries(
-      layout.components.map((component) => [component.id, seenExtent(component, layout)]),
-    ),
+    pieces: facePieces(layout, "picture", look.legend).map((piece) => pictured(piece, { data })),
+    boxes: Object.fromEntries(seenExtents(layout).map(([{ id }, box]) => [id, box])),
     keepOuts: keepOutsOf(layout),
   };
 }
+
+const outlineData = madeOnce(contourData);
+
+const pictured = madeOnceWith(
+  (
+    { kind, id, owner, items }: FacePiece,
+    { data }: { readonly data: ShapeData },
+  ): PicturePiece => ({
+    kind,
+    id,
+    owner,
+    shapes: items.flatMap((item) => shapesOf(item, data)),
+  }),
+);
 
 export function shapesOf(item: DrawingItem, data: ShapeData): readonly PictureShape[] {
   const { ink } = item;
@@ -113,20 +121,25 @@ function keepOutsOf(layout: PanelLayout): readonly KeepOut[] {
       data: contourData(rectangle(box)),
     }),
   );
-  const spanners = layout.components.flatMap(({ id, at, part }): readonly KeepOut[] =>
-    part.hold.kind === "bush"
-      ? [{ kind: "spanner", owner: id, data: contourData(circle(at, part.hold.spanner / 2)) }]
-      : [],
-  );
-  return [...rails, ...spanners, ...layout.components.flatMap(handRoom)];
+  return [
+    ...rails,
+    ...layout.components.flatMap(spannerRoom),
+    ...layout.components.flatMap(handRoom),
+  ];
 }
 
+const spannerRoom = madeOnce(({ id, at, part }: PlacedComponent): readonly KeepOut[] =>
+  part.hold.kind === "bush"
+    ? [{ kind: "spanner", owner: id, data: contourData(circle(at, part.hold.spanner / 2)) }]
+    : [],
+);
+
 /** Half the distance to another of its own kind: where two such rooms meet, hands have what the table asks for. */
-function handRoom({ id, grasp, part }: PlacedComponent): readonly KeepOut[] {
+const handRoom = madeOnce(({ id, grasp, part }: PlacedComponent): readonly KeepOut[] => {
   const rule = separation(part.hand, part.hand);
   if (grasp === null || rule === null) return [];
   const room = offsetContour(grasp, rule.least / 2);
   return room.kind === "offset"
     ? [{ kind: "hand", owner: id, data: contourData(room.contour) }]
     : [];
-}
+});
