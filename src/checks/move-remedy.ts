@@ -65,17 +65,21 @@ const firstThatWorks = (
   const start = grows ? Math.floor(written + samePlace) + 1 : Math.ceil(written - samePlace) - 1;
   const standsWell = placeTester(
     movedWith([component.entry], way.axis, facts.layout.components),
+    shiftAlong(way.axis, (MOST_STEPS + 1) * step * mm),
     facts,
   );
   for (let count = 0; count < MOST_STEPS; count += 1) {
     const value = (start + (grows ? count : -count)) * step;
     if (value <= 0) return null;
     const by = (value * mm - number.value) * number.sign;
-    const shift = way.axis === "across" ? { x: by, y: 0 } : { x: 0, y: by };
+    const shift = shiftAlong(way.axis, by);
     if (suits(shift) && standsWell(shift)) return value;
   }
   return null;
 };
+
+const shiftAlong = (axis: MoveAxis, by: number): Shift =>
+  axis === "across" ? { x: by, y: 0 } : { x: 0, y: by };
 
 /** The first of the ways on which something works. */
 export const firstMove = (

@@ -46,22 +46,27 @@ interface Divided<Thing extends Shape> {
   readonly rest: readonly Thing[];
 }
 
-/** `moved` are instance ids; whatever else there is stays where it is. The lists are made once for many tries. */
+/**
+ * `moved` are instance ids; whatever else there is stays where it is, and none is moved further than `farthest` either way.
+ * The lists are made once for many tries, of what lies on the way alone.
+ */
 export const placeTester = (
   moved: ReadonlySet<string>,
+  farthest: Shift,
   facts: PlaceFacts,
 ): ((shift: Shift) => boolean) => {
-  const openings = facts.layout.layers.map((layer) => ({
-    layer,
-    shapes: divided(layer.cutOuts, moved, ({ contour, owner }) => ({ owner, contour })),
-  }));
-  const bodies = dividedBodies(moved, facts);
+  const web = houseLimit(facts, WEB).limit;
+  const openings = facts.layout.layers.map((layer) => {
+    const shapes = divided(layer.cutOuts, moved, ({ contour, owner }) => ({ owner, contour }));
+    return { layer, shapes: onTheWay(shapes, farthest, web) };
+  });
+  const bodies = onTheWay(dividedBodies(moved, facts), farthest, 0);
   const grasps = dividedGrasps(moved, facts);
   const markings = movedMarkings(moved, facts);
   return (shift) =>
+    handsHaveRoom(grasps, shift) &&
     openings.every(({ layer, shapes }) => openingsStandWell(shapes, { layer, shift, facts })) &&
     bodiesStandWell(bodies, shift, facts) &&
-    handsHaveRoom(grasps, shift) &&
     markings.every(({ box, outline }) => isOnSheet(shiftedBox(box, shift), outline));
 };
 
@@ -91,6 +96,22 @@ const divided = <From, Thing extends { readonly owner: string; readonly contour:
   return {
     moved: things.filter(({ owner }) => moved.has(owner)),
     rest: things.filter(({ owner }) => !moved.has(owner)),
+  };
+};
+
+/** Without what stays farther than `room` from all that moves, wherever that goes. */
+const onTheWay = <Thing extends Shape>(
+  { moved, rest }: Divided<Thing>,
+  farthest: Shift,
+  room: number,
+): Divided<Thing> => {
+  const swept = moved.map(({ box }) => {
+    const [across, along] = [Math.abs(farthest.x), Math.abs(farthest.y)];
+    return extent(box.minX - across, box.minY - along, box.maxX + across, box.maxY + along);
+  });
+  return {
+    moved,
+    rest: rest.filter(({ box }) => swept.some((way) => extentGap(way, box) <= room)),
   };
 };
 
