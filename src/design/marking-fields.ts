@@ -2,6 +2,7 @@
 
 import { countWords } from "../diagnostics/count-words.ts";
 import type { Span } from "../diagnostics/finding.ts";
+import { madeOnceWith } from "../geometry/made-once.ts";
 import { wrapped } from "./choice-fields.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { type Field, mapped, type Reading, read, readOnce, refined, unread } from "./field.ts";
@@ -229,6 +230,10 @@ const KINDS = {
   window: WINDOW,
 };
 
+const called = madeOnceWith(
+  (marking: ReadMarking, { id }: { readonly id: string }): MarkingDesign => ({ ...marking, id }),
+);
+
 const MOST_MARKINGS = 2000;
 
 /** Markings that can't be read are left out; their findings stay. */
@@ -253,7 +258,7 @@ export const MARKINGS: Field<readonly MarkingDesign[]> = refined(
       markings.map((marking): MarkingDesign => {
         const number = (counted.get(marking.kind) ?? 0) + 1;
         counted.set(marking.kind, number);
-        return { ...marking, id: marking.id ?? `${marking.kind}-${number}` };
+        return called(marking, { id: marking.id ?? `${marking.kind}-${number}` });
       }),
       node,
     );

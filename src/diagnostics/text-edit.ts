@@ -41,6 +41,20 @@ export const applyEdits = (text: string, edits: readonly TextEdit[]): EditResult
  * It tells a stale edit from a fresh one; it is no defence against someone who forges a text.
  */
 export const textHash = (text: string): string => {
+  const known = KNOWN.get(text);
+  if (known !== undefined) return known;
+  const hash = newHash(text);
+  const [oldest] = KNOWN.size < MOST_KNOWN ? [] : KNOWN.keys();
+  if (oldest !== undefined) KNOWN.delete(oldest);
+  KNOWN.set(text, hash);
+  return hash;
+};
+
+/** A text's name is asked for at every step of its reading. A console of a dozen panels with what they name, twice over. */
+const KNOWN = new Map<string, string>();
+const MOST_KNOWN = 32;
+
+const newHash = (text: string): string => {
   let low = FNV_OFFSET;
   let high = FNV_OFFSET ^ FNV_SECOND;
   for (let index = 0; index < text.length; index += 1) {

@@ -62,7 +62,7 @@ const ownCutOuts = (layout: PanelLayout): ((component: PlacedComponent) => reado
   return (component) => steady(component, byOwner.get(component.id) ?? []);
 };
 
-const steady = steadyLists<PlacedComponent, CutOut>();
+const steady = steadyLists<PlacedComponent, CutOut>(Object.is);
 
 const componentPiece = madeOnceWith(
   (

@@ -34,19 +34,17 @@ const areSame = <Given extends object>(one: Given, other: Given): boolean => {
   return true;
 };
 
-/** Lists that are made anew each time: of each subject the list before, where all that is in the new one is the very same. */
-export const steadyLists = <Subject extends object, Item>(): ((
-  subject: Subject,
-  list: readonly Item[],
-) => readonly Item[]) => {
+/** Lists that are made anew each time: of each subject the list before, where all that is in the new one is the same. */
+export const steadyLists = <Subject extends object, Item>(
+  isSame: (one: Item, other: Item) => boolean,
+): ((subject: Subject, list: readonly Item[]) => readonly Item[]) => {
   const kept = new WeakMap<Subject, readonly Item[]>();
   return (subject, list) => {
     const before = kept.get(subject);
-    if (before !== undefined && haveSame(before, list)) return before;
+    const isAsBefore =
+      before?.length === list.length && list.every((item, index) => isSame(item, before[index]!));
+    if (isAsBefore) return before;
     kept.set(subject, list);
     return list;
   };
 };
-
-const haveSame = <Item>(one: readonly Item[], other: readonly Item[]): boolean =>
-  one.length === other.length && one.every((item, index) => Object.is(item, other[index]));

@@ -7,6 +7,7 @@ import { spanOf } from "../design/written.ts";
 import type { Finding } from "../diagnostics/finding.ts";
 import { type Point, point } from "../geometry/contour.ts";
 import { type Extent, extent } from "../geometry/extent.ts";
+import { steadyLists } from "../geometry/made-once.ts";
 import { blockPlace, type Landmark, neighboursOf, type PlaceFrame } from "./axis-place.ts";
 import { UNKNOWN_NEIGHBOUR } from "./codes.ts";
 import { unknownName } from "./context.ts";
@@ -61,7 +62,10 @@ export const placeFinder = (
     const block = { place, centres: offsetsExtent(offsets), reach: NOTHING };
     const at = blockPlace(block, { frame, landmarks });
     if (at !== null) {
-      const ats = offsets.map(({ x, y }) => point(at.x + x, at.y + y));
+      const ats = steady(
+        place,
+        offsets.map(({ x, y }) => point(at.x + x, at.y + y)),
+      );
       found.push({ place, ats });
       return ats;
     }
@@ -80,5 +84,10 @@ export const placeFinder = (
 };
 
 const BY_ITSELF: readonly Point[] = [point(0, 0)];
+
+/** What stands where it stood need not be made again. */
+const steady = steadyLists<PlaceDesign, Point>(
+  (one, other) => one.x === other.x && one.y === other.y,
+);
 
 const NOTHING: Extent = extent(0, 0, 0, 0);

@@ -4,6 +4,7 @@ import type { MarkingDesign } from "../../design/panel-design.ts";
 import { spanOf } from "../../design/written.ts";
 import { type Finding, finding } from "../../diagnostics/finding.ts";
 import { type Point, point } from "../../geometry/contour.ts";
+import { madeOnceWith } from "../../geometry/made-once.ts";
 import { pointDistance } from "../../geometry/point.ts";
 import type { Mm } from "../../geometry/quantity.ts";
 import { polygon } from "../../geometry/shapes.ts";
@@ -11,7 +12,7 @@ import { NO_LENGTH } from "../codes.ts";
 import { memberIds } from "../member-ids.ts";
 import type { PlacedMarking } from "../panel-layout.ts";
 import { groupMarking } from "./group-markings.ts";
-import type { FreeScene, PlacedFree } from "./legend-scene.ts";
+import type { FreeScene, LegendScene, PlacedFree } from "./legend-scene.ts";
 import {
   joinedShapes,
   lineShape,
@@ -41,7 +42,7 @@ export const freeMarking = (design: Drawn, scene: FreeScene): PlacedFree => {
 /** `id`: its own name, or a member's. */
 const headOf = (
   { written }: Drawn,
-  { layer }: FreeScene,
+  { layer }: LegendScene,
   { id, kind }: Pick<MarkingHead, "id" | "kind">,
 ): MarkingHead => ({ id, owner: id, kind, layer, side: null, span: written.span });
 
@@ -52,11 +53,23 @@ const placed = (
 
 const ALIGN = { left: "start", centre: "middle", right: "end" } as const;
 
-const freeLegend = (design: Drawn & { readonly kind: "legend" }, scene: FreeScene): PlacedFree => {
+type FreeLegend = Drawn & { readonly kind: "legend" };
+
+const freeLegend = (design: FreeLegend, scene: FreeScene): PlacedFree => {
+  const { style, layer, context } = scene;
   const ats = scene.finder.placesOf(design.at, design.id, design.pattern);
+  return ats === null ? placed([]) : legendsAt(design, { style, layer, context, ats });
+};
+
+interface LegendsScene extends LegendScene {
+  readonly ats: readonly Point[];
+}
+
+const legendsAt = madeOnceWith((design: FreeLegend, scene: LegendsScene): PlacedFree => {
+  const { ats } = scene;
   // Its members differ in their words alone.
   const first = design.legends.find((legend) => legend !== null);
-  if (ats === null || first === undefined) return placed([]);
+  if (first === undefined) return placed([]);
   const { style, findings } = legendStyle(first, scene.style, scene.context);
   const made = memberIds(design.id, design.pattern).map((id, index) => {
     const [legend = null, at] = [design.legends[index], ats[index]];
@@ -70,16 +83,26 @@ const freeLegend = (design: Drawn & { readonly kind: "legend" }, scene: FreeScen
     return marking(head, shapes, { text, capHeight: style.height });
   });
   return placed(made, findings);
+});
+
+type LineDesign = Drawn & { readonly kind: "line" | "arrow" };
+
+const lineMarking = (design: LineDesign, scene: FreeScene): PlacedFree => {
+  const { style, layer, context } = scene;
+  const froms = scene.finder.placesOf(design.from, design.id, design.pattern);
+  const tos = scene.finder.placesOf(design.to, design.id, design.pattern);
+  if (froms === null || tos === null) return placed([]);
+  return linesAt(design, { style, layer, context, froms, tos });
 };
 
-const lineMarking = (
-  design: Drawn & { readonly kind: "line" | "arrow" },
-  scene: FreeScene,
-): PlacedFree => {
+interface LinesScene extends LegendScene {
+  readonly froms: readonly Point[];
+  readonly tos: readonly Point[];
+}
+
+const linesAt = madeOnceWith((design: LineDesign, scene: LinesScene): PlacedFree => {
   const { id: entry, kind, pattern } = design;
-  const froms = scene.finder.placesOf(design.from, entry, pattern);
-  const tos = scene.finder.placesOf(design.to, entry, pattern);
-  if (froms === null || tos === null) return placed([]);
+  const { froms, tos } = scene;
   const width = design.width ?? lineWidth(scene.style);
   const made = memberIds(entry, pattern).map((id, index): PlacedMarking | null => {
     const [from, to] = [froms[index], tos[index]];
@@ -90,7 +113,7 @@ const lineMarking = (
   const [from, to] = [froms[0], tos[0]];
   const isNothing = from !== undefined && to !== undefined && isPoint(kind, from, to);
   return placed(made, isNothing ? [noLength(design)] : []);
-};
+});
 
 /** A line of no length is a dot; an arrow points nowhere. */
 const isPoint = (kind: "line" | "arrow", from: Point, to: Point): boolean =>
