@@ -72,6 +72,7 @@ function placesIn(layout: PanelLayout, picture: PanelPicture): ReadonlyMap<strin
       if (!places.has(owner)) places.set(owner, spot);
       places.set(id, spot);
     }
+  addOwnPlaces(places, layout);
   for (const { id, entry } of layout.components) {
     const box = picture.boxes[id];
     if (box === undefined) continue;
@@ -79,6 +80,15 @@ function placesIn(layout: PanelLayout, picture: PanelPicture): ReadonlyMap<strin
     if (!places.has(entry)) places.set(entry, box);
   }
   return places;
+}
+
+/** What is wrong with all of a row of windows or words is shown at its first member. */
+function addOwnPlaces(places: Map<string, Extent>, { ownPlaces }: PanelLayout): void {
+  for (const { id, entry, at } of ownPlaces) {
+    const spot = places.get(id) ?? { minX: at.x, minY: at.y, maxX: at.x, maxY: at.y };
+    places.set(id, spot);
+    if (!places.has(entry)) places.set(entry, spot);
+  }
 }
 
 function Frames(props: {
