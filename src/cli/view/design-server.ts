@@ -33,13 +33,31 @@ export type Started =
   | { readonly kind: "port-taken" }
   | { readonly kind: "no-address"; readonly why: string };
 
-export const startServer = async (settings: ServerSettings): Promise<Started> => {
+/** How long a request may take to come, and how often that is looked at, ms. */
+export interface Patience {
+  readonly head: number;
+  readonly request: number;
+  readonly look: number;
+}
+
+/** All texts of a large design come in a fraction of it from the same machine. */
+const PATIENCE: Patience = { head: 10_000, request: 30_000, look: 5000 };
+
+export const startServer = async (
+  settings: ServerSettings,
+  patience: Patience = PATIENCE,
+): Promise<Started> => {
   const key = randomBytes(KEY_BYTES).toString("base64url");
   const listeners = new Set<ServerResponse>();
   const hosts: string[] = [];
   const desk: ServedDesk = { ...settings, key, hosts, listeners };
-  const server = createServer((request, response) => void answer(request, response, desk));
-  server.requestTimeout = REQUEST_MS;
+  // Of the two times Node takes the smaller one for the head: said alone, the one for the request would be the default for heads.
+  const times = {
+    headersTimeout: patience.head,
+    requestTimeout: patience.request,
+    connectionsCheckingInterval: patience.look,
+  };
+  const server = createServer(times, (request, response) => void answer(request, response, desk));
   const bound = await listen(server, settings.port);
   if (bound.kind !== "bound") return bound;
   hosts.push(...hostsOf(bound.port));
@@ -65,7 +83,6 @@ export const startServer = async (settings: ServerSettings): Promise<Started> =>
 };
 
 const KEY_BYTES = 24;
-const REQUEST_MS = 30_000;
 /** Often enough for a page to notice that the server is gone. */
 const BEAT_MS = 10_000;
 /** All texts of a large design in one save. */
@@ -121,7 +138,8 @@ const answer = async (
   desk: ServedDesk,
 ): Promise<void> => {
   try {
-    const head = { method: request.method ?? "", headers: request.headers };
+    const { method = "", headers, rawHeaders } = request;
+    const head = { method, headers, rawHeaders };
     const stranger = refuseStranger(head, desk.hosts);
     if (stranger !== null) return refuse(response, stranger);
     const address = addressOf(request.url ?? "");

@@ -18,7 +18,7 @@ import { trueTarget } from "./true-target.ts";
 import type { SaveReply, TextChangeMessage } from "./view-messages.ts";
 
 export interface SaveOutcome {
-  readonly status: 200 | 403 | 409 | 413 | 507;
+  readonly status: 200 | 400 | 403 | 409 | 413 | 507;
   readonly reply: SaveReply;
 }
 
@@ -55,6 +55,12 @@ const refusal = (
 ): SaveOutcome | null => {
   if (!isDesignText(path) || !paths.has(path))
     return refused(403, `${path} is no file of this design`);
+  const half = text.search(/\p{Surrogate}/u);
+  if (half >= 0)
+    return refused(
+      400,
+      `${path} holds half a character, which no file can; take it out at line ${text.slice(0, half).split("\n").length}`,
+    );
   const unreadWhy = unread.get(path);
   if (unreadWhy !== undefined) return refused(403, unreadWhy);
   if (utf8Bytes(text).length > MOST_TEXT_BYTES)
