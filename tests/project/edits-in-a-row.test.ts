@@ -8,6 +8,7 @@ import { expect, test, vi } from "vitest";
 import { panelDesign } from "../../bench/seeded-panel.ts";
 import { exampleFiles } from "../../scripts/example-files.ts";
 import { compile, type PanelMemory, type Project } from "../../src/project.ts";
+import { panelText, WORKSHOP } from "../layout/bench-panel.ts";
 import { testLibrary } from "../support/test-library.ts";
 
 const library = testLibrary();
@@ -127,6 +128,28 @@ async function holds(entry: string, files: Files, runs: number): Promise<void> {
 test("the bench's panel of 60 components", async () => {
   const { entry, files } = panelDesign(0, "b612");
   await holds(entry, files, 8);
+}, 120_000);
+
+test("a panel of rows and rings of everything", async () => {
+  const text = panelText({
+    height: "16 modules",
+    fixings:
+      "{ screws: m3, dowels: 3 mm, at: [{ ring: { count: 6, radius: 60 mm, x: centre, y: centre } }] }",
+    components: [
+      "warn: { row: { part: led-5-bezel, count: 3, pitch: 20 mm, x: 40 mm, y: 60 mm } }",
+    ],
+    markings: [
+      "window: { row: { count: 3, pitch: 12 mm, below: warn, centres: 20 mm }, width: 6 mm, height: 4 mm, layers: [metal] }",
+      "legend: { texts: [OFF, LOW, HIGH], column: { count: 3, pitch: 9 mm, x: 110 mm, y: 80 mm } }",
+      "legend: { text: ON, ring: { count: 4, radius: 14 mm, x: 50 mm, y: 100 mm } }",
+      "line: { from: { x: 20 mm, y: 20 mm }, to: { x: 20 mm, y: 30 mm }, row: { count: 4, pitch: 8 mm } }",
+    ],
+  });
+  const files = new Map([
+    ["panel.yaml", text],
+    ["workshop.yaml", WORKSHOP],
+  ]);
+  await holds("panel.yaml", files, 20);
 }, 120_000);
 
 test("the tug trainer", async () => {
