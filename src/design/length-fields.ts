@@ -8,6 +8,7 @@ import { type Field, mapped, type Reading, unread } from "./field.ts";
 import { lookAlike } from "./look-alikes.ts";
 import { type Bounds, bounded, numberReading, refused, schemaBounds } from "./number-reading.ts";
 import type { Rational } from "./number-text.ts";
+import { inKnownUnit } from "./other-units.ts";
 import { scalarField } from "./scalar-field.ts";
 import { replacement, type Source, shortened } from "./source.ts";
 import type { ScalarNode } from "./text-node.ts";
@@ -96,11 +97,13 @@ const unknownUnit = (node: ScalarNode, source: Source, unit: string): Reading<ne
   if (other !== null) {
     return unread(node, other);
   }
-  const said = /^(?:thou|mil|mils)$/i.test(unit)
-    ? "a thousandth of an inch is written as 0.001 in"
-    : 'lengths take mm, cm, m, in or "';
+  const meant = inKnownUnit(lengthParts(node.text.trim()).figures, unit);
+  const said = `the unit ${shortened(unit)} is not known here; lengths take mm, cm, m, in or "`;
+  if (meant === null) return refused(node, VALUE_CODES.unknownUnit, { said });
+  const title = `write ${meant}`;
   return refused(node, VALUE_CODES.unknownUnit, {
-    said: `the unit ${shortened(unit)} is not known here; ${said}`,
+    said: `${said}: ${title}`,
+    remedies: [{ title, edits: [replacement(source, node.span, meant)] }],
   });
 };
 

@@ -85,8 +85,12 @@ const angleReading = (node: ScalarNode, source: Source, bounds: Bounds): Reading
   const [, figures = text, unit = ""] = split ?? [];
   const known = unit === "deg" || unit === "°" || unit === "";
   if (!known && numberText(figures).kind === "number") {
+    const said = `the unit ${shortened(unit)} is not known here; angles take deg or °`;
+    if (!/^degrees?$/i.test(unit)) return refused(node, VALUE_CODES.unknownUnit, { said });
+    const title = `write ${figures} deg`;
     return refused(node, VALUE_CODES.unknownUnit, {
-      said: `the unit ${shortened(unit)} is not known here; angles take deg or °`,
+      said: `${said}: ${title}`,
+      remedies: [{ title, edits: [replacement(source, node.span, `${figures} deg`)] }],
     });
   }
   const reading = numberReading(node, source, {

@@ -3,8 +3,9 @@
 
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
+import { type MissingComma, missingComma } from "./missing-comma.ts";
 import { openBracket } from "./open-bracket.ts";
-import { type Source, spanIn } from "./source.ts";
+import { replacement, type Source, spanIn } from "./source.ts";
 
 interface ParseError {
   readonly code: string;
@@ -20,6 +21,8 @@ export const syntaxFindings = (
     return [syntaxFinding(source, { code: "IMPOSSIBLE", pos: [0, 0] }, 0)];
   }
   const wrong = errors.filter(({ code }) => !REFUSED_ELSEWHERE.has(code));
+  const commas = missingCommas(source, wrong);
+  if (commas.length > 0) return commas;
   const bracket = wrong.length === 0 ? null : openBracket(source.text);
   // What is told behind a bracket that was never closed is its echo.
   const cause = wrong.some(({ pos }) => bracket !== null && pos[0] >= bracket) ? bracket : null;
@@ -35,6 +38,28 @@ export const syntaxFindings = (
     syntaxFinding(source, error, index === 0 ? Math.max(0, wrong.length - told.length) : 0),
   );
 };
+
+/** Each once, the first few; what else a parser says of such a text is their echo. */
+const missingCommas = (source: Source, errors: readonly ParseError[]): readonly Finding[] => {
+  const found = new Map<number, MissingComma>();
+  for (const { code, pos } of errors) {
+    const one = OF_COMMAS.has(code) ? missingComma(source.text, pos[0]) : null;
+    if (one !== null) found.set(one.from, one);
+  }
+  return [...found.values()]
+    .toSorted((a, b) => a.from - b.from)
+    .slice(0, MOST_TOLD)
+    .map(({ from, to, key }) => {
+      const span = spanIn(source, from, to);
+      return finding(TEXT_CODES.syntax, {
+        message: `a comma is missing before \`${key}:\``,
+        span: spanIn(source, from, source.text.indexOf(":", to) + 1),
+        remedies: [{ title: `write , ${key}:`, edits: [replacement(source, span, ",")] }],
+      });
+    });
+};
+
+const OF_COMMAS = new Set(["BLOCK_IN_FLOW", "UNEXPECTED_TOKEN"]);
 
 /** Of no parser: this program finds it. */
 const OPEN_BRACKET = "OPEN_BRACKET";

@@ -138,6 +138,21 @@ describe("a length written", () => {
   });
 });
 
+// By hand: a foot is 12 in (305 mm less 0.2), a thousandth of an inch 0.0254 mm, a micrometre 0.001 mm.
+test.each([
+  ["3 ft", "36 in", 914.4],
+  ["1/2'", "6 in", 152.4],
+  ["50 thou", "0.05 in", 1.27],
+  ["80 µm", "0.08 mm", 0.08],
+  ["3/8 inch", "3/8 in", 9.525],
+  ["12 MM", "12 mm", 12],
+])("the length %s is offered %s, which is as long", (text, meant, mm) => {
+  const [found] = readingOf(LENGTH, text).findings;
+  expect(found?.code).toBe("design/unknown-unit");
+  expect(found?.message).toContain(`: write ${meant}`);
+  expect(lengthOf(meant)).toBeCloseTo(mm, 9);
+});
+
 describe("what is no length", () => {
   test.each([
     ["3/8", "design/fraction-without-unit"],

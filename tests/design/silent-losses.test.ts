@@ -8,6 +8,40 @@ import { codesOf, FILE, panelText, pointedAt, readPanel } from "./reading.ts";
 const A = "components:\n  a: ";
 
 const LOSSES: readonly (readonly [string, string, string, string])[] = [
+  ["a comma left out behind a word", `${A}{ part: led-5 at: { x: 30, y: 5 } }`, "syntax", " at:"],
+  ["a comma left out behind a number", `${A}{ part: led-5, at: { x: 30 y: 5 } }`, "syntax", " y:"],
+  [
+    "a comma left out behind a place",
+    `${A}{ part: led-5, at: { x: 30, y: 5 } legend: UP }`,
+    "syntax",
+    " legend:",
+  ],
+  [
+    "a comma left out behind quotes",
+    `${A}{ part: led-5, legend: "UP" at: centre }`,
+    "syntax",
+    " at:",
+  ],
+  ["a semicolon for a comma", `${A}{ part: led-5; at: centre }`, "syntax", "; at:"],
+  [
+    "a unit in full",
+    `${A}{ part: led-5, at: { x: 12 Millimeters, y: 5 } }`,
+    "unknown-unit",
+    "12 Millimeters",
+  ],
+  ["feet", `${A}{ part: led-5, at: { x: 0.25 ft, y: 5 } }`, "unknown-unit", "0.25 ft"],
+  [
+    "thousandths of an inch",
+    `${A}{ part: led-5, at: { x: 1500 mil, y: 5 } }`,
+    "unknown-unit",
+    "1500 mil",
+  ],
+  [
+    "degrees in full",
+    `${A}{ part: led-5, at: centre, turn: 90 degrees }`,
+    "unknown-unit",
+    "90 degrees",
+  ],
   [
     "a decimal comma in braces",
     `${A}{ part: led-5, at: { left: 12,5 mm, top: 3 } }`,
