@@ -181,7 +181,11 @@ test("a keep that can't be read or emptied is told of", async () => {
   expect(fileNews.value?.words).toContain("photo.jpg can't be read from the browser's keep");
   lost.add("snapshots");
   await removeSnapshot(snapshot);
-  expect(fileNews.value).toEqual({ kind: "refused", words: '"whole" was not removed: no keep' });
+  expect(fileNews.value).toEqual({
+    kind: "refused",
+    words:
+      '"whole" was not removed: the browser can\'t write what it keeps; the disk under it may be full',
+  });
 });
 
 const EDITED = `${TEXT}revision: B\n`;

@@ -38,6 +38,8 @@ async function work(
   try {
     const transaction = base.transaction(name, mode, { durability: "strict" });
     const done = ended(transaction);
+    // Whoever asked is told once, by the request or by the end.
+    done.catch(() => undefined);
     const result = await answered(ask(transaction.objectStore(name)));
     await done;
     return result;

@@ -7,6 +7,7 @@ import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import { binaries, keptHistory, settleAll, texts } from "../desk.ts";
 import type { History } from "../history.ts";
 import { forget, keep, kept, keptAt } from "./browser-keep.ts";
+import { keepTrouble } from "./keep-trouble.ts";
 import { keptBytes } from "./kept-bytes.ts";
 import { looseStore } from "./loose-store.ts";
 import { restoreDesk } from "./saving.ts";
@@ -77,7 +78,7 @@ export async function findRecovery(): Promise<void> {
       )
       .toSorted((a, b) => b.when - a.when);
   } catch (reason) {
-    recoveryTrouble.value = wordsOf(reason);
+    recoveryTrouble.value = keepTrouble(reason);
   }
 }
 
@@ -140,7 +141,7 @@ export async function dismiss(copy: RecoveryCopy): Promise<void> {
   offered.value = offered.value.filter(({ key }) => key !== copy.key);
   if (waitingFolder.value?.key === copy.key) waitingFolder.value = null;
   await forgetCopy(copy.key).catch((reason) => {
-    recoveryTrouble.value = wordsOf(reason);
+    recoveryTrouble.value = keepTrouble(reason);
   });
 }
 
@@ -175,7 +176,7 @@ export async function keepNow(): Promise<void> {
     else await keep("recovery", { ...copy, leftOut: await keepBytes(key, open.id) });
     recoveryTrouble.value = null;
   } catch (reason) {
-    recoveryTrouble.value = wordsOf(reason);
+    recoveryTrouble.value = keepTrouble(reason);
   }
 }
 
@@ -230,9 +231,3 @@ const isCopy = (
   "design" in value &&
   "window" in value &&
   "when" in value;
-
-const wordsOf = (reason: unknown): string => {
-  if (reason instanceof DOMException && reason.name === "QuotaExceededError")
-    return "the browser has no room left for them";
-  return reason instanceof Error ? reason.message : "the browser does not allow it";
-};

@@ -2,12 +2,12 @@
 // compared with what is on the desk, brought back as one step that undo takes back, and removed.
 
 import { signal } from "@preact/signals";
-import { reasonWords } from "../../src/diagnostics/reason-words.ts";
 import type { DesignBinaries, DesignTexts } from "../core-messages.ts";
 import { binaries, carryOut, texts } from "../desk.ts";
 import type { Move } from "../history.ts";
 import { locks } from "../locks.ts";
 import { forget, keep, kept } from "./browser-keep.ts";
+import { keepTrouble } from "./keep-trouble.ts";
 import "./file-steps.ts";
 import type { BroughtFile, FilesBack } from "./snapshot-files-back.ts";
 import type { HeldContents, SnapshotFiles } from "./snapshot-plan.ts";
@@ -57,7 +57,7 @@ export async function takeSnapshot(name: string): Promise<void> {
       tell(`Kept as "${name}"${leftOut.length === 0 ? "" : `, without ${leftOut.join(", ")}`}`);
     });
   } catch (reason) {
-    refuse(`"${name}" was not kept: ${reasonWords(reason)}`);
+    refuse(`"${name}" was not kept: ${keepTrouble(reason)}`);
   }
   await findSnapshots();
 }
@@ -134,7 +134,7 @@ export async function removeSnapshot({ key, name }: Snapshot): Promise<void> {
       await sweepContents(heldBy(await allSnapshots()));
     });
   } catch (reason) {
-    refuse(`"${name}" was not removed: ${reasonWords(reason)}`);
+    refuse(`"${name}" was not removed: ${keepTrouble(reason)}`);
   }
   await findSnapshots();
 }
