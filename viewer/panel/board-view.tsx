@@ -99,11 +99,11 @@ export function BoardView(props: BoardProps): JSX.Element {
 }
 
 /**
- * What the ticket of a component takes of the sheet beyond its one line, less the paper that is left under a panel; pixels. On a
- * narrow sheet its fields need more lines. Over the section it takes nothing of the sheet.
+ * What a ticket may take of the sheet beyond its one line (`ticket.css` holds it to that), less the paper that is left under a
+ * panel; pixels. On a narrow sheet its fields need more lines. Over the section it takes nothing of the sheet.
  */
 const ticketOver = ({ width, height }: Room): number =>
-  isSectionShown.value || height < LOW ? 0 : width < NARROW ? 124 : 78;
+  isSectionShown.value || height < LOW ? 0 : width < NARROW ? 124 : 96;
 
 const NARROW = 640;
 /** Here nothing can be spared: the list's door or what was found stands above the sheet. */

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 
 /** Characters: as much room as what stands in it needs. */
-const LEAST = 7;
+const LEAST = 5;
 const MOST = 20;
 
 export function NumberField(props: {
