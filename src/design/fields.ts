@@ -5,11 +5,11 @@
 // Schema follow from that line.
 
 import { type Finding, finding } from "../diagnostics/finding.ts";
-import { nearestHint, nearestNames } from "../diagnostics/nearest.ts";
 import { MEANING_CODES } from "./codes-of-meaning.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { type Field, type Reading, read, unread } from "./field.ts";
 import type { JsonSchema } from "./json-schema.ts";
+import { nearKeys } from "./near-keys.ts";
 import { wrongShape } from "./scalar-field.ts";
 import { replacement, type Source, shortened } from "./source.ts";
 import { about, type MapEntry, type MapNode, type TextNode } from "./text-node.ts";
@@ -307,11 +307,11 @@ const unknownKey = (
   entry: MapEntry,
   { source, free }: { readonly source: Source; readonly free: readonly string[] },
 ): Finding => {
-  const nearest = nearestNames(entry.key, free);
+  const { meant, hint } = nearKeys(entry.key, free);
   return finding(MEANING_CODES.unknownKey, {
-    message: `${about(node)}${shortened(entry.key)} is not a key that can stand here${nearestHint(nearest)}`,
+    message: `${about(node)}${shortened(entry.key)} is not a key that can stand here${hint}`,
     span: entry.keySpan,
-    remedies: nearest.slice(0, 1).map((name) => ({
+    remedies: meant.slice(0, 1).map((name) => ({
       title: `write ${name}`,
       edits: [replacement(source, entry.keySpan, name)],
     })),

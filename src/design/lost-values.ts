@@ -4,6 +4,7 @@
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { TEXT_CODES } from "./codes-of-text.ts";
 import { numberText } from "./number-text.ts";
+import { pairInText } from "./place-pair.ts";
 import { quoted } from "./quoted.ts";
 import { replacement, type Source, shortened, spanIn } from "./source.ts";
 import { about, type MapEntry, type ScalarNode } from "./text-node.ts";
@@ -73,7 +74,7 @@ const tornOff = (source: Source, owner: ScalarNode, torn: readonly LoneKey[]): F
   const span = spanIn(source, owner.span.start, torn.at(-1)?.keySpan.end ?? owner.span.end);
   const whole = source.text.slice(span.start, span.end).replaceAll(/\s+/g, " ");
   const point = withPoint(whole);
-  const meant = point ?? quoted(whole);
+  const meant = point ?? pairInText(whole) ?? quoted(whole);
   return finding(point === null ? TEXT_CODES.keyWithoutValue : TEXT_CODES.commaInNumber, {
     message: `${about(owner)}the comma cuts ${shortened(whole)} off behind ${shortened(owner.text)}; write ${meant}`,
     span,

@@ -10,7 +10,9 @@ import { type Field, mapped, type Reading, read, refined, unread } from "./field
 import { optional, type RecordOf, record } from "./fields.ts";
 import { length, lengthReading, noOrSomeMillimetres, someMillimetres } from "./length-fields.ts";
 import type { AxisPlace, PlaceDesign } from "./panel-design.ts";
+import { pairInNode } from "./place-pair.ts";
 import { scalarField } from "./scalar-field.ts";
+import { replacement, type Source } from "./source.ts";
 import { oneOf, reference } from "./text-fields.ts";
 import { about, type TextNode } from "./text-node.ts";
 import type { Written } from "./written.ts";
@@ -277,8 +279,28 @@ const CENTRE: Field<PlaceDesign> = mapped(
   }),
 );
 
-const PLACE: Field<PlaceDesign> = shortOrLong(
+/** Of two numbers alone nothing says which is which; most who write them mean x and y. */
+const pairRefused = (node: TextNode, source: Source): Reading<never> | null => {
+  const meant = pairInNode(node);
+  if (meant === null) return null;
+  const title = `write ${meant}`;
+  return unread(
+    node,
+    finding(VALUE_CODES.wrongShape, {
+      message: `${about(node)}is two numbers; a place says which is which: ${title}`,
+      span: node.span,
+      remedies: [{ title, edits: [replacement(source, node.span, meant)] }],
+    }),
+  );
+};
+
+const IN_KEYS: Field<PlaceDesign> = shortOrLong(
   "a place",
   CENTRE,
   refined(record("a place", PLACE_KEYS), placeOf),
 );
+
+const PLACE: Field<PlaceDesign> = {
+  ...IN_KEYS,
+  read: (node, source) => pairRefused(node, source) ?? IN_KEYS.read(node, source),
+};

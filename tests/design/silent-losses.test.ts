@@ -8,6 +8,20 @@ import { codesOf, FILE, panelText, pointedAt, readPanel } from "./reading.ts";
 const A = "components:\n  a: ";
 
 const LOSSES: readonly (readonly [string, string, string, string])[] = [
+  [
+    "a place in square brackets",
+    `${A}{ part: led-5, at: [30, 5 mm] }`,
+    "wrong-shape",
+    "[30, 5 mm]",
+  ],
+  ["a place in round brackets", `${A}{ part: led-5, at: (30, 5) }`, "key-without-value", "(30, 5)"],
+  ["a place of two numbers", `${A}{ part: led-5, at: 30 5 }`, "wrong-shape", "30 5"],
+  [
+    "a key that has another name here",
+    `${A}{ part: led-5, at: centre, label: UP }`,
+    "unknown-key",
+    "label",
+  ],
   ["a comma left out behind a word", `${A}{ part: led-5 at: { x: 30, y: 5 } }`, "syntax", " at:"],
   ["a comma left out behind a number", `${A}{ part: led-5, at: { x: 30 y: 5 } }`, "syntax", " y:"],
   [
