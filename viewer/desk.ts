@@ -58,15 +58,12 @@ interface OpenStep {
   readonly before: DesignTexts;
 }
 
-/** The desk's own texts and binaries, whichever console of them was read. */
-type ReadOf = DesignSources;
-
 const held = signal<Desk>({ texts: new Map(), history: EMPTY_HISTORY });
 const openStep = signal<OpenStep | null>(null);
 const reading = signal<DesignReading | null>(null);
-/** What was last read, and what was last drawn; null: nothing yet. */
-const readOf = signal<ReadOf | null>(null);
-const drawnOf = signal<ReadOf | null>(null);
+/** What was last read, whichever console of it, and what was last drawn; null: nothing yet. */
+const readOf = signal<DesignSources | null>(null);
+const drawnOf = signal<DesignSources | null>(null);
 const shownPanels = signal<ShownPanels>(NO_PANELS);
 const panelName = signal<string | null>(null);
 const wantedConsole = signal<string | null>(null);
@@ -129,7 +126,7 @@ export const consoleFile: ReadonlySignal<string | null> = computed(() => {
   const all = consoleFiles.value;
   return wanted !== null && all.includes(wanted) ? wanted : (all[0] ?? null);
 });
-const isOfNow = (of: ReadOf | null): boolean =>
+const isOfNow = (of: DesignSources | null): boolean =>
   of?.texts === held.value.texts && of.binaries === binaries.value;
 /** Whether panels, console and findings are those of the texts, shapes and photographs as they are now. */
 export const isCurrent: ReadonlySignal<boolean> = computed(() => isOfNow(readOf.value));
@@ -288,6 +285,8 @@ function takeReading(reply: DesignReading): void {
   batch(() => {
     panelName.value = renamed?.name ?? panelName.value;
     [shownPanels.value, reading.value] = [now, reply];
+    // Another panel may have things of the same names.
+    if (panel.value?.file !== open?.file) selection.value = [];
   });
 }
 
@@ -373,7 +372,7 @@ function readAnew(): void {
 }
 
 async function readAgain(): Promise<void> {
-  const asked: ReadOf = { texts: held.value.texts, binaries: binaries.value };
+  const asked: DesignSources = { texts: held.value.texts, binaries: binaries.value };
   const [askedFor, wanted] = [opening, wantedConsole.value];
   // A reading of another design, or of another console of it, is no picture of this one.
   const isWanted = (): boolean => askedFor === opening && wanted === wantedConsole.value;
@@ -392,7 +391,7 @@ async function readAgain(): Promise<void> {
   if (progress.value.kind !== "shown") progress.value = { kind: "shown", what: openedName.value };
 }
 
-const takeDrawn = (drawn: readonly PanelReading[], of: ReadOf): void =>
+const takeDrawn = (drawn: readonly PanelReading[], of: DesignSources): void =>
   batch(() => {
     shownPanels.value = panelsWithDrawn(shownPanels.value, drawn);
     drawnOf.value = of;

@@ -35,6 +35,7 @@ const {
   canRedo,
   canUndo,
   chooseConsole,
+  choosePanel,
   commit,
   designName,
   edit,
@@ -45,10 +46,12 @@ const {
   keptHistory,
   nextUndo,
   openDesign,
+  panel: openPanel,
   panels,
   progress,
   redo,
   refusedStep,
+  selection,
   settleAll,
   settleWith,
   takeBinaries,
@@ -149,6 +152,30 @@ describe("a picture that comes before its findings", () => {
     await settled();
     expect(titles()).toEqual([]);
   });
+});
+
+test("a reading without the panel that is open leaves nothing picked: another may have things of the same names", async () => {
+  const named = (name: string): object => ({
+    kind: "changed",
+    panel: { name, file: `${name}.yaml`, title: name },
+    place: -1,
+    content: { kind: "anew", value: { design: {}, layout: {} } },
+    picture: null,
+  });
+  const read = async (...names: readonly string[]): Promise<void> => {
+    write("o", "0");
+    const { number } = asked.shift()!;
+    answer({ kind: "read", number, panels: names.map(named), console: null, findings: [] });
+    await settled();
+  };
+  void openDesign("both", { texts: new Map([[FILE, "oooo\n"]]), binaries: new Map() });
+  await read("lamps", "pumps");
+  choosePanel("pumps");
+  selection.value = ["pump"];
+  await read("lamps", "pumps");
+  expect(selection.value).toEqual(["pump"]);
+  await read("lamps");
+  expect([openPanel.value?.name, selection.value]).toEqual(["lamps", []]);
 });
 
 describe("a step of several edits", () => {

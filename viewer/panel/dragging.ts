@@ -8,7 +8,7 @@ import { movableThings } from "../../src/layout/movable-things.ts";
 import { type MoveAxis, movedWith } from "../../src/layout/moved-with.ts";
 import { panel, settleWith, unread } from "../desk.ts";
 import { HAND_RESTS, onceDrawn, whenCurrent } from "../when-current.ts";
-import { drag, gridStep, selectedEntries, selectedThings, things } from "./board.ts";
+import { drag, gridStep, say, selectedEntries, selectedThings, things } from "./board.ts";
 import { withDeeds } from "./deeds-door.ts";
 import { isUnread } from "./open-panel.ts";
 import { groupsAlong, type SheetThing, withMembers } from "./sheet-things.ts";
@@ -80,6 +80,7 @@ export function letGo(): void {
   drag.value = landing;
   // What is picked meanwhile is another matter.
   const entries = selectedEntries.value;
+  if (entries.length === 0) say("Not moved: what was dragged is not in this panel any more.");
   const landed = (): void => {
     // What has been taken in hand since is another drag, and goes on.
     if (drag.value === landing) drag.value = null;
