@@ -3,6 +3,7 @@
 import { spanOf } from "../design/written.ts";
 import type { Remedy } from "../diagnostics/finding.ts";
 import type { Point } from "../geometry/contour.ts";
+import { entryPattern } from "../layout/entry-pattern.ts";
 import type { MovableThing } from "../layout/movable-things.ts";
 import type { PanelLayout, PlacedComponent } from "../layout/panel-layout.ts";
 import { moveRemedy, type Way } from "./move-remedy.ts";
@@ -38,7 +39,7 @@ export const pairRemedies = (
   return [];
 };
 
-type Member = Pick<MovableThing, "entry" | "at" | "place">;
+type Member = Pick<MovableThing, "entry" | "at">;
 
 /** Two members of one row, column, grid or ring; null for two things of their own. */
 export const rowOf = (
@@ -78,7 +79,9 @@ const pitchRemedy = (
 ): readonly Remedy[] => {
   const dx = Math.abs(b.at.x - a.at.x);
   const dy = Math.abs(b.at.y - a.at.y);
-  const { written } = a.place;
+  const pattern = entryPattern(a.entry, options.facts.layout);
+  if (pattern === null) return [];
+  const { written } = pattern;
   const key = dx < dy && written.keys["row-pitch"] !== undefined ? "row-pitch" : "pitch";
   const span = written.keys[key];
   if (span === undefined) return [];

@@ -198,7 +198,7 @@ export interface UnreadableComponent {
 
 export type ComponentEntry = ComponentDesign | ComponentPattern | UnreadableComponent;
 
-export type PatternDesign =
+export type PatternDesign = (
   | { readonly kind: "row"; readonly count: number; readonly pitch: Mm }
   | { readonly kind: "column"; readonly count: number; readonly pitch: Mm }
   | {
@@ -215,7 +215,11 @@ export type PatternDesign =
       /** Clock angle of the first member, degrees clockwise from twelve. */
       readonly from: Degrees;
       readonly step: Degrees;
-    };
+    }
+) & {
+  /** Where its numbers stand, whether its place is written among them or beside them. */
+  readonly written: Written;
+};
 
 /** A knob, cap, guard, bezel or boot that goes on a component. */
 export interface FittedDesign {

@@ -2,7 +2,7 @@
 
 import { degrees } from "../geometry/quantity.ts";
 import { type Field, type Reading, read, refined } from "./field.ts";
-import { type Key, optional, record, required, usual, type ValuesOf } from "./fields.ts";
+import { type Key, optional, type RecordOf, record, required, usual } from "./fields.ts";
 import { someMillimetres } from "./length-fields.ts";
 import { angle, count } from "./number-fields.ts";
 import type { PatternDesign, PlaceDesign } from "./panel-design.ts";
@@ -53,9 +53,9 @@ type Of<Kind extends PatternDesign["kind"]> = PatternDesign & { readonly kind: K
 
 export const rowShape = (
   kind: "row" | "column",
-  { count: number, pitch }: ValuesOf<typeof ROW_KEYS>,
+  { count: number, pitch, written }: RecordOf<typeof ROW_KEYS>,
 ): PatternShape<Of<"row" | "column">> => ({
-  pattern: { kind, count: number, pitch },
+  pattern: { kind, count: number, pitch, written },
   members: number,
 });
 
@@ -69,10 +69,13 @@ export const GRID_KEYS = {
   ),
 };
 
-export const gridShape = (values: ValuesOf<typeof GRID_KEYS>): PatternShape<Of<"grid">> => {
-  const { columns, rows, pitch } = values;
+export const gridShape = (values: RecordOf<typeof GRID_KEYS>): PatternShape<Of<"grid">> => {
+  const { columns, rows, pitch, written } = values;
   const rowPitch = values["row-pitch"] ?? pitch;
-  return { pattern: { kind: "grid", columns, rows, pitch, rowPitch }, members: columns * rows };
+  return {
+    pattern: { kind: "grid", columns, rows, pitch, rowPitch, written },
+    members: columns * rows,
+  };
 };
 
 export const RING_KEYS = {
@@ -90,10 +93,10 @@ export const RING_KEYS = {
 
 const FULL_TURN = 360;
 
-export const ringShape = (values: ValuesOf<typeof RING_KEYS>): PatternShape<Of<"ring">> => {
-  const { count: number, radius, from } = values;
+export const ringShape = (values: RecordOf<typeof RING_KEYS>): PatternShape<Of<"ring">> => {
+  const { count: number, radius, from, written } = values;
   const step = values.step ?? degrees(FULL_TURN / number);
-  return { pattern: { kind: "ring", count: number, radius, from, step }, members: number };
+  return { pattern: { kind: "ring", count: number, radius, from, step, written }, members: number };
 };
 
 const inRow = (kind: "row" | "column"): Field<ReadPattern> =>

@@ -208,6 +208,27 @@ describe("what is found in a row", () => {
     expect(codes(panelOf(mended).findings)).not.toContain("checks/markings-overlap");
   });
 
+  test.each([
+    [
+      "checks/bodies-collide",
+      "components",
+      "lamps: { part: led-5, at: { x: 60 mm, y: 40 mm }, row: { count: 3, pitch: 6.2 mm } }",
+    ],
+    [
+      "checks/web",
+      "markings",
+      `window: { ${WINDOW}, at: { x: 60 mm, y: 40 mm }, row: { count: 3, pitch: 6.5 mm } }`,
+    ],
+  ])("the pitch mends it where the place stands beside it: %s", (code, key, line) => {
+    const text = panelText({ [key]: [line] });
+    const found = panelOf(text).findings.find((one) => one.code === code);
+    const [remedy] = found?.remedies ?? [];
+    expect(remedy?.title).toMatch(/^pitch: /);
+    const mended = applyEdits(text, remedy?.edits ?? []);
+    if (mended.kind === "refused") throw new Error(mended.why);
+    expect(codes(panelOf(mended.text).findings)).not.toContain(code);
+  });
+
   test("a window of a row that is too near the next is told once, by their names", () => {
     const { findings } = panelOf({
       markings: [`window: { ${WINDOW}, row: { count: 2, pitch: 6.5 mm, x: 60 mm, y: 40 mm } }`],

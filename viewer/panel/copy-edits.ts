@@ -22,6 +22,7 @@ import { difference, rewritten, type Step, together } from "../../src/design/rew
 import { type Source, spanIn } from "../../src/design/source.ts";
 import { inWords } from "../../src/diagnostics/nearest.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
+import { entryPattern } from "../../src/layout/entry-pattern.ts";
 import { markingPlaces } from "../../src/layout/marking-places.ts";
 import { groupsAmong } from "../../src/layout/move-edits.ts";
 import { neighbourOn } from "../../src/layout/moved-with.ts";
@@ -29,7 +30,6 @@ import type { PanelLayout, PlacedFixing } from "../../src/layout/panel-layout.ts
 import { lowestCentre } from "../../src/layout/place-moves.ts";
 import type { Shift } from "../../src/layout/separate-moves.ts";
 import { componentDoubled } from "./component-edits.ts";
-import { entryPattern } from "./set-out-entry.ts";
 
 export interface Copying {
   readonly entries: readonly string[];

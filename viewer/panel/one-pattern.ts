@@ -1,8 +1,8 @@
 // Members of one row, column, grid or ring that were picked to be set in order: they stand so by their entry's own numbers, and
 // move as one. Pure.
 
+import { entryPattern } from "../../src/layout/entry-pattern.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
-import { entryPattern } from "./set-out-entry.ts";
 import type { SheetThing } from "./sheet-things.ts";
 
 /** Why there is nothing to set in order among them; null where they are not members of one pattern alone. */

@@ -15,12 +15,13 @@ import { setPlaceFree } from "../../src/design/place-edit.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { samePlace } from "../../src/geometry/tolerance.ts";
+import { entryPattern } from "../../src/layout/entry-pattern.ts";
 import type { PanelLayout, PlacedFixing } from "../../src/layout/panel-layout.ts";
 import type { Shift } from "../../src/layout/separate-moves.ts";
 import { noPattern, type Pattern } from "./pattern-edits.ts";
 import { asWritten, type PatternWords, patternWords, unlikeAmong } from "./pattern-words.ts";
 import { type PatternKind, regularPlaces } from "./regular-places.ts";
-import { entryPath, entryPattern } from "./set-out-entry.ts";
+import { entryPath } from "./set-out-entry.ts";
 
 interface Picked {
   readonly entries: readonly string[];

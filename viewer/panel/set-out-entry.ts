@@ -1,8 +1,7 @@
-// An entry of the design as the page changes it: where its text stands, and what it sets out. Components go by their name, markings
-// by where they are written, screws by their item of the list. Pure.
+// Where an entry of the design stands in the text, as the page changes it: a component by its name, a marking by where it is
+// written, screws by their item of the list. Pure.
 
 import type { Path } from "../../src/design/edit.ts";
-import type { PatternDesign } from "../../src/design/panel-design.ts";
 import { pathAt } from "../../src/design/path-at.ts";
 import type { Source } from "../../src/design/source.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
@@ -20,15 +19,3 @@ export function entryPath(from: Source, entry: string, { design, ownPlaces }: Sc
 
 /** `fixings`, its list, the number in it: a place in a row stands deeper. */
 const itemPath = (path: Path | null): Path | null => path?.slice(0, 3) ?? null;
-
-/** null for one by itself. */
-export function entryPattern(entry: string, { design, ownPlaces }: Scene): PatternDesign | null {
-  const component = design.components.find(({ id }) => id === entry);
-  if (component !== undefined) return component.kind === "pattern" ? component.pattern : null;
-  const marking = design.markings.find(({ id }) => id === entry);
-  if (marking !== undefined) return "pattern" in marking ? marking.pattern : null;
-  const own = ownPlaces.find((one) => one.entry === entry);
-  const start = own?.place.written.span.start;
-  const item = design.fixings?.at?.find(({ place }) => place.written.span.start === start);
-  return item?.pattern ?? null;
-}

@@ -4,6 +4,7 @@
 import type { JSX } from "preact";
 import type { LegendDesign, PatternDesign } from "../../src/design/panel-design.ts";
 import { source } from "../../src/design/source.ts";
+import { entryPattern } from "../../src/layout/entry-pattern.ts";
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { panel, texts } from "../desk.ts";
 import { whenCurrent } from "../when-current.ts";
@@ -12,7 +13,7 @@ import { MemberLegends } from "./legend-field.tsx";
 import { NumberField } from "./number-field.tsx";
 import { open } from "./open-panel.ts";
 import { type PatternNumber, patternNumbers, patternTyped } from "./pattern-field-edits.ts";
-import { entryPath, entryPattern } from "./set-out-entry.ts";
+import { entryPath } from "./set-out-entry.ts";
 import type { SheetThing } from "./sheet-things.ts";
 import { textIn } from "./ticket-place.tsx";
 import { takeEdit } from "./told-edit.ts";
