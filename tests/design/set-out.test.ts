@@ -2,9 +2,12 @@
 // told where they contradict each other.
 
 import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
 import { nameReferences } from "../../src/design/name-references.ts";
+import { designSchema } from "../../src/design/schema.ts";
 import { source } from "../../src/design/source.ts";
 import { codesOf, FILE, panelText, pointedAt, readPanel } from "./reading.ts";
+import { isValid } from "./schema-check.ts";
 
 const WINDOW = "width: 6 mm, height: 4 mm, layers: [backing]";
 
@@ -157,6 +160,31 @@ markings:
     "fixings/at/0/right-of",
     "fixings/at/1/row/below",
   ]);
+});
+
+test.each([
+  [`markings:\n  - window: { ${WINDOW}, row: { count: 4, pitch: 9 mm, x: 5, y: 5 } }`, true],
+  [
+    'markings:\n  - legend: { texts: [A, "", [B, C]], at: centre, row: { count: 3, pitch: 9 } }',
+    true,
+  ],
+  [
+    "markings:\n  - line: { from: { x: 1, y: 2 }, to: { x: 3, y: 4 }, grid: { columns: 2, rows: 2, pitch: 5 } }",
+    true,
+  ],
+  [
+    "fixings: { screws: m3, dowels: 3, at: [centre, { ring: { count: 6, radius: 9, x: 5, y: 5 } }] }",
+    true,
+  ],
+  [
+    "markings:\n  - line: { from: { x: 1, y: 2 }, to: { x: 3, y: 4 }, ring: { count: 3, radius: 5 } }",
+    false,
+  ],
+  ["fixings: { screws: m3, dowels: 3, at: [centre, { ring: { count: 6, x: 5, y: 5 } }] }", false],
+])("the schema agrees with the reader on %s", (lines, isRead) => {
+  const text = panelText(lines);
+  expect(readPanel(lines).findings.length === 0).toBe(isRead);
+  expect(isValid(JSON.parse(JSON.stringify(designSchema())), parse(text))).toBe(isRead);
 });
 
 test("a missing word is pointed at by its legend", () => {
