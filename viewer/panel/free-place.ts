@@ -44,7 +44,8 @@ export function freePlace(
   const solid = own.filter(({ kind }) => kind !== "grasp").map(({ box }) => box);
   if (solid.length === 0) return null;
   const box = solid.reduce(joinedExtent);
-  const free = nearestClear(rangeOf(own, layout, step), barredShifts(own, all, step));
+  const field = rangeOf(own, layout, step);
+  const free = nearestClear(field, barredShifts(own, all, { step, field }));
   return free === null
     ? { shift: besideIt(box, layout.nominal, step), isFree: false, box }
     : { shift: { x: free.x * step, y: free.y * step }, isFree: true, box };
@@ -191,38 +192,66 @@ function rangeOf(own: readonly Piece[], layout: PanelLayout, step: number): Cell
 /** Of a step: what arithmetic may lose of a shift that fits exactly. */
 const SHARE = 1e-6;
 
-/** The shifts that lay one of the pieces on, or too near to, something else. */
+/**
+ * The shifts that lay one of the pieces on, or too near to, something else. Whether two mind each other is asked once of all that are
+ * alike, and a shift that is not wanted is not kept: sixty lamps among 140 are 1.5 million pairs of pieces, and 176,000 bars.
+ */
 function barredShifts(
   own: readonly Piece[],
   others: readonly Piece[],
-  step: number,
+  on: { readonly step: number; readonly field: Cells },
 ): readonly Cells[] {
-  return own.flatMap((piece) =>
-    others.flatMap((other) => {
-      const gap = apart(piece, other);
-      return gap === null
-        ? []
-        : [inside(shiftsMeeting(piece.box, grownExtent(other.box, gap)), step)];
-    }),
-  );
+  const barred: Cells[] = [];
+  const kinds = alike(others);
+  for (const pieces of alike(own))
+    for (const against of kinds) {
+      const gap = apart(pieces[0]!, against[0]!);
+      if (gap !== null) addBarred(barred, { pieces, against }, { ...on, gap });
+    }
+  return barred;
 }
 
-/** In whole steps. A shift on the rectangle's own edge touches and does not overlap. */
-const inside = (box: Extent, step: number): Cells => ({
-  minX: Math.floor(box.minX / step + SHARE) + 1,
-  maxX: Math.ceil(box.maxX / step - SHARE) - 1,
-  minY: Math.floor(box.minY / step + SHARE) + 1,
-  maxY: Math.ceil(box.maxY / step - SHARE) - 1,
+function addBarred(
+  to: Cells[],
+  { pieces, against }: { readonly pieces: readonly Piece[]; readonly against: readonly Piece[] },
+  { step, field, gap }: { readonly step: number; readonly field: Cells; readonly gap: number },
+): void {
+  for (const { box } of pieces)
+    for (const other of against) {
+      const cells = barredBy(box, other.box, { gap, step });
+      if (isMet(cells, field)) to.push(cells);
+    }
+}
+
+/** What keeps others off alike. */
+function alike(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
+  const groups = new Map<string, Piece[]>();
+  for (const piece of pieces) {
+    const key = `${piece.kind} ${piece.hand} ${piece.low} ${piece.high}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [piece]);
+    else group.push(piece);
+  }
+  return [...groups.values()];
+}
+
+/** The shifts of one box that lay it nearer than that to another, in whole steps. On the very edge it touches and does not overlap. */
+const barredBy = (
+  box: Extent,
+  other: Extent,
+  { gap, step }: { readonly gap: number; readonly step: number },
+): Cells => ({
+  minX: Math.floor((other.minX - gap - box.maxX) / step + SHARE) + 1,
+  maxX: Math.ceil((other.maxX + gap - box.minX) / step - SHARE) - 1,
+  minY: Math.floor((other.minY - gap - box.maxY) / step + SHARE) + 1,
+  maxY: Math.ceil((other.maxY + gap - box.minY) / step - SHARE) - 1,
 });
 
-/** The shifts of one box that lay it on another one. */
-const shiftsMeeting = (box: Extent, other: Extent): Extent =>
-  extent(
-    other.minX - box.maxX,
-    other.minY - box.maxY,
-    other.maxX - box.minX,
-    other.maxY - box.minY,
-  );
+const isMet = (cells: Cells, field: Cells): boolean =>
+  cells.minX <= field.maxX &&
+  cells.maxX >= field.minX &&
+  cells.minY <= field.maxY &&
+  cells.maxY >= field.minY;
 
 /** Between what is copied and its copy where neither is clear of all else, mm. */
 const BESIDE = 5;

@@ -41,14 +41,15 @@ function nearestCounted(window: Cells, barred: readonly Cells[]): Shift | null {
   const wide = maxX - minX + 2;
   // Differences along both axes, one column and one row more than there are places; their running sums are the counts.
   const counts = new Int32Array(wide * (maxY - minY + 2));
-  for (const each of barred) {
-    const bar = common(each, window);
-    if (isEmpty(bar)) continue;
-    const [low, high] = [(bar.minY - minY) * wide - minX, (bar.maxY + 1 - minY) * wide - minX];
-    counts[low + bar.minX]! += 1;
-    counts[low + bar.maxX + 1]! -= 1;
-    counts[high + bar.minX]! -= 1;
-    counts[high + bar.maxX + 1]! += 1;
+  for (const bar of barred) {
+    const [left, right] = [Math.max(minX, bar.minX), Math.min(maxX, bar.maxX)];
+    const [bottom, top] = [Math.max(minY, bar.minY), Math.min(maxY, bar.maxY)];
+    if (left > right || bottom > top) continue;
+    const [low, high] = [(bottom - minY) * wide - minX, (top + 1 - minY) * wide - minX];
+    counts[low + left]! += 1;
+    counts[low + right + 1]! -= 1;
+    counts[high + left]! -= 1;
+    counts[high + right + 1]! += 1;
   }
   let best: Shift | null = null;
   for (let y = minY; y <= maxY; y += 1) {
