@@ -115,6 +115,33 @@ test("a folder whose text meets an edit is not written over", async () => {
   expect(await readInFolder(page, PANEL)).toBe(outside);
 });
 
+test("a folder's text that was saved in another encoding stays as it last was, and is not written over", async () => {
+  const page = await inFolder();
+  const [above, name] = PANEL.split("/");
+  // ISO 8859-1: é is one byte, which begins no character of UTF-8.
+  const latin = [...Buffer.from("# caf"), 0xe9, 0x0a];
+  await page.evaluate(
+    async ({ folder, file, bytes }) => {
+      const root = await navigator.storage.getDirectory();
+      const handle = await (await root.getDirectoryHandle(folder)).getFileHandle(file);
+      const writing = await handle.createWritable();
+      await writing.write(new Uint8Array(bytes));
+      await writing.close();
+    },
+    { folder: above ?? "", file: name ?? "", bytes: latin },
+  );
+  await replaceIn(page, { file: PANEL, from: "revision: A", to: "revision: B" });
+  await page.keyboard.press("Control+s");
+  await page
+    .locator(".file-news")
+    .filter({ hasText: `Not saved: ${PANEL} is not UTF-8 text` })
+    .waitFor();
+  await page.getByText(`${PANEL} can't be read now`).waitFor();
+  expect(await textIn(page, PANEL)).toContain("revision: B");
+  expect(Buffer.from(await readInFolder(page, PANEL)).toString()).toContain("# caf\ufffd");
+  expect(await page.getByRole("button", { name: /^Keep mine/ }).count()).toBe(0);
+});
+
 const chooseFiles = async (page: Page): Promise<void> => {
   const files = Object.entries(soundDesign.files).map(([path, text]) => ({
     // Loose files have no folder: the panel names its workshop one folder up, which is the same place here.
