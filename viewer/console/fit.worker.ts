@@ -30,6 +30,7 @@ async function outcomeOf(sources: DesignSources): Promise<FitOutcome> {
   if (found === null) return { kind: "no-console" };
   const { project, console, printedParts } = found;
   const bodies = consoleBodies({ layout: console.layout, frame: console.frame, printedParts });
+  tell({ kind: "progress", words: "opening the solid kernel" });
   const steps = fitSteps(project, console, await openedKernel());
   for (;;) {
     const step = steps.next();

@@ -49,7 +49,9 @@ export const wantedPack = async (
 ): Promise<Wanted> => {
   bench.tell("reading the design");
   const { entry, project } = projectWith(want, sources, bench);
-  const kernel = wantsKernel(project, want.only) ? await bench.kernel() : null;
+  const isShaped = wantsKernel(project, want.only);
+  if (isShaped) bench.tell("opening the solid kernel");
+  const kernel = isShaped ? await bench.kernel() : null;
   const fit = kernel === null ? null : fitted(project, kernel, bench.tell);
   const { panels, findings, memory } = project;
   const all = distinctFindings([...findings, ...panels.flatMap((panel) => panel.findings)]);
