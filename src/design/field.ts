@@ -3,6 +3,7 @@
 
 import type { Finding, Span } from "../diagnostics/finding.ts";
 import type { JsonSchema } from "./json-schema.ts";
+import { fromSameWords } from "./moved-words.ts";
 import type { Source } from "./source.ts";
 import type { TextNode } from "./text-node.ts";
 
@@ -78,7 +79,10 @@ export const readOnce = <Value>(field: Field<Value>): Field<Value> => {
       const before = known.get(node);
       if (before !== undefined) return before;
       const reading = field.read(node, source);
-      if (reading.findings.length === 0) known.set(node, reading);
+      if (reading.findings.length > 0 || reading.kind === "unread") return reading;
+      known.set(node, reading);
+      if (typeof reading.value === "object" && reading.value !== null)
+        fromSameWords(reading.value, node);
       return reading;
     },
   };

@@ -24,6 +24,7 @@ import { LETTERING } from "./legend-fields.ts";
 import { someMillimetres } from "./length-fields.ts";
 import { mapById, NAME_RULE } from "./map-fields.ts";
 import { MARKINGS } from "./marking-fields.ts";
+import { fromSameWords } from "./moved-words.ts";
 import { count } from "./number-fields.ts";
 import type { ComponentEntry, PanelDesign, SpareDesign } from "./panel-design.ts";
 import { PHOTO } from "./photo-fields.ts";
@@ -46,10 +47,8 @@ const COMPONENTS: Field<readonly ComponentEntry[]> = mapped(
 );
 
 const called = madeOnceWith(
-  (component: NamelessComponent, { id }: { readonly id: string }): ComponentEntry => ({
-    ...component,
-    id,
-  }),
+  (component: NamelessComponent, { id }: { readonly id: string }): ComponentEntry =>
+    fromSameWords({ ...component, id }, component),
 );
 
 const SPARE: Field<SpareDesign> = record("a spare", {

@@ -2,6 +2,7 @@
 // rest of the tree is moved along. Gives null wherever anything but that line could be read in another way.
 
 import type { Span } from "../diagnostics/finding.ts";
+import { fromSameWords } from "./moved-words.ts";
 import type { MapEntry, TextNode } from "./text-node.ts";
 
 /** The key with its value that a line holds, as it would stand in a map at `path`; null where it is anything else. */
@@ -132,7 +133,9 @@ const movedEntry = ({ key, keySpan, value }: MapEntry, by: number): MapEntry => 
   value: moved(value, by),
 });
 
-const moved = (node: TextNode, by: number): TextNode => {
+const moved = (node: TextNode, by: number): TextNode => fromSameWords(movedNode(node, by), node);
+
+const movedNode = (node: TextNode, by: number): TextNode => {
   const span = movedSpan(node.span, by);
   switch (node.kind) {
     case "map":

@@ -3,8 +3,9 @@
 
 import type { Extent } from "../geometry/extent.ts";
 import { extent, joinedExtent } from "../geometry/extent.ts";
-import { madeOnceWith, steadyLists } from "../geometry/made-once.ts";
+import { madeOnceAs, steadyLists } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
+import { shapeOf } from "../layout/component-shape.ts";
 import type {
   CutOut,
   PanelLayout,
@@ -44,6 +45,8 @@ export const facePieces = (
     ...under.map(pieceOf),
     ...layout.markings.map((marking) =>
       markingPiece(marking, {
+        id: marking.id,
+        owner: marking.owner,
         ink: style === "picture" ? glowInk(marking, { glowing, legend }) : legend,
       }),
     ),
@@ -59,12 +62,16 @@ const ownCutOuts = (layout: PanelLayout): ((component: PlacedComponent) => reado
     own.push(cutOut);
     byOwner.set(cutOut.owner, own);
   }
-  return (component) => steady(component, byOwner.get(component.id) ?? []);
+  return (component) => steady(shapeOf(component), byOwner.get(component.id) ?? []);
 };
 
-const steady = steadyLists<PlacedComponent, CutOut>(Object.is);
+/** Of a hole that only its words have moved the outline is the same. */
+const steady = steadyLists<readonly PlacedBody[], CutOut>(
+  (one, other) => one.contour === other.contour && one.purpose === other.purpose,
+);
 
-const componentPiece = madeOnceWith(
+const componentPiece = madeOnceAs(
+  shapeOf,
   (
     component: PlacedComponent,
     { cutOuts, style }: { readonly cutOuts: readonly CutOut[]; readonly style: Style },
@@ -87,11 +94,18 @@ const drawn = (
   return [outlined(component.face, { ink: "line", width: THIN, dashed: true })];
 };
 
-const markingPiece = madeOnceWith(
-  (marking: PlacedMarking, { ink }: { readonly ink: Ink }): FacePiece => ({
+interface MarkingPieceGiven {
+  readonly id: string;
+  readonly owner: string;
+  readonly ink: Ink;
+}
+
+const markingPiece = madeOnceAs(
+  ({ fills, strokes }: PlacedMarking) => (fills.length > 0 ? fills : strokes),
+  (marking: PlacedMarking, { ink, id, owner }: MarkingPieceGiven): FacePiece => ({
     kind: "marking",
-    id: marking.id,
-    owner: marking.owner,
+    id,
+    owner,
     items: markingItems(marking, ink),
   }),
 );
@@ -144,7 +158,8 @@ export const seenExtents = (
   ]);
 };
 
-const seenExtent = madeOnceWith(
+const seenExtent = madeOnceAs(
+  shapeOf,
   (component: PlacedComponent, { cutOuts }: { readonly cutOuts: readonly CutOut[] }): Extent => {
     const bodies = component.bodies.filter(
       ({ role, high }) => FRONT_ROLES.includes(role) && high > 0,

@@ -15,13 +15,20 @@ export const madeOnce = <Subject extends object, Result>(
  */
 export const madeOnceWith = <Subject extends object, Given extends object, Result>(
   work: (subject: Subject, given: Given) => Result,
+): ((subject: Subject, given: Given) => Result) => madeOnceAs((subject) => subject, work);
+
+/** The same for all subjects with one identity: the work uses no more of them than what that stands for. */
+export const madeOnceAs = <Subject extends object, Given extends object, Result>(
+  identity: (subject: Subject) => object,
+  work: (subject: Subject, given: Given) => Result,
 ): ((subject: Subject, given: Given) => Result) => {
-  const kept = new WeakMap<Subject, { readonly given: Given; readonly result: Result }>();
+  const kept = new WeakMap<object, { readonly given: Given; readonly result: Result }>();
   return (subject, given) => {
-    const before = kept.get(subject);
+    const key = identity(subject);
+    const before = kept.get(key);
     if (before !== undefined && areSame(before.given, given)) return before.result;
     const result = work(subject, given);
-    kept.set(subject, { given, result });
+    kept.set(key, { given, result });
     return result;
   };
 };

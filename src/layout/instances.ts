@@ -8,6 +8,7 @@ import { unknownPaths } from "../catalogue/own-records.ts";
 import type { Part } from "../catalogue/part.ts";
 import type { Catalogue } from "../catalogue/record.ts";
 import { shapeSize } from "../catalogue/shape-contour.ts";
+import { fromSameWords } from "../design/moved-words.ts";
 import type {
   ComponentCommon,
   ComponentEntry,
@@ -68,7 +69,8 @@ export const entriesOf = (
 
 const madeEntry = madeOnceWith((component: Readable, context: LayoutContext) => {
   const findings: Finding[] = [];
-  return { entry: readEntry(component, context, findings), findings };
+  const entry = readEntry(component, context, findings);
+  return { entry: entry === null ? null : fromSameWords(entry, component), findings };
 });
 
 const readEntry = (

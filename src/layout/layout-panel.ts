@@ -7,7 +7,7 @@ import { spanOf } from "../design/written.ts";
 import { type Finding, finding } from "../diagnostics/finding.ts";
 import { circle } from "../geometry/contour.ts";
 import { type Extent, extent, joinedExtent } from "../geometry/extent.ts";
-import { madeOnce, madeOnceWith } from "../geometry/made-once.ts";
+import { madeOnceAs, madeOnceWith } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import { type Mm, mm } from "../geometry/quantity.ts";
 import { placedContour, placement } from "../geometry/transform.ts";
@@ -15,6 +15,7 @@ import { THREAD_DIAMETER } from "../standards/metric-fasteners.ts";
 import type { PlaceFrame } from "./axis-place.ts";
 import { partBodies } from "./bodies.ts";
 import { NO_SHEET, TOO_MANY, UNKNOWN_MOUNT } from "./codes.ts";
+import { shapeOf } from "./component-shape.ts";
 import { type LayoutContext, unknownName } from "./context.ts";
 import { crowdedComponents, crowdedMarkings } from "./crowding.ts";
 import { componentCutOuts } from "./cut-outs.ts";
@@ -27,7 +28,7 @@ import { layerOutline } from "./layer-outline.ts";
 import { legendWindows } from "./legend-windows.ts";
 import { layoutMarkings } from "./markings/markings.ts";
 import { type MountFrame, mountFrame, railWidth } from "./mount-frame.ts";
-import { boxObstacle, contourObstacle, regionObstacle } from "./obstacle.ts";
+import { boxObstacle, contourObstacle, type Obstacle, regionObstacle } from "./obstacle.ts";
 import { ownPlaces } from "./own-places.ts";
 import type {
   CutOut,
@@ -213,7 +214,17 @@ const fastenerSize = (mount: Mount, context: LayoutContext): Mm => {
   return thread?.[1] ?? mm(0);
 };
 
-const holesOf = madeOnceWith(
+/** The same outlines as long as the component's shape is the same, with the words that ask for them. */
+const holesOf = madeOnceWith((component: PlacedComponent, stacked: Stacked): readonly CutOut[] => {
+  const { span } = component;
+  const holes = shapedHoles(component, stacked);
+  return holes.every((hole) => hole.span === span)
+    ? holes
+    : holes.map((hole) => ({ ...hole, span }));
+});
+
+const shapedHoles = madeOnceAs(
+  shapeOf,
   (component: PlacedComponent, { layers, catalogue }: Stacked): readonly CutOut[] =>
     componentCutOuts(
       {
@@ -255,9 +266,8 @@ const fixingsOf = (
   return { fixings: set.fixings, findings: fixingFindings(design.fixings, set) };
 };
 
-const bodyObstacles = madeOnce(({ bodies }: PlacedComponent) =>
-  bodies.map(({ footprint }) => contourObstacle(footprint)),
-);
+const bodyObstacles = ({ bodies }: PlacedComponent): readonly Obstacle[] =>
+  bodies.map(({ footprint }) => contourObstacle(footprint));
 
 const windowSceneOf = (base: Base): Omit<WindowScene, "components" | "cutOuts" | "fixings"> => {
   const { design, context, mount, frame, layers } = base;

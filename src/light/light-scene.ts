@@ -4,13 +4,7 @@
 import { type Contour, circle } from "../geometry/contour.ts";
 import { madeOnce } from "../geometry/made-once.ts";
 import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
-import type {
-  LayerLayout,
-  MountHole,
-  PanelLayout,
-  PlacedBody,
-  PlacedComponent,
-} from "../layout/panel-layout.ts";
+import type { LayerLayout, MountHole, PanelLayout, PlacedBody } from "../layout/panel-layout.ts";
 import type { PrintedPart, PrintedRole } from "../parts/printed/printed-part.ts";
 import { type Blocker, bodyBlocker, filmBlocker, skinBlocker } from "./blocker.ts";
 import { componentLamps, type Lamp, lensOwner, stripLamps } from "./lamp.ts";
@@ -46,7 +40,7 @@ export const lightScene = (
     blockers: [
       ...printedBlockers(slabs),
       ...layout.layers.flatMap(sheetBlockers),
-      ...layout.components.flatMap(componentBlockers),
+      ...layout.components.flatMap(({ bodies }) => componentBlockers(bodies)),
       ...layout.layers.flatMap((layer) => filledHoles(layer, layout)),
     ],
     slabs,
@@ -104,7 +98,7 @@ const STOPPING: readonly PlacedBody["role"][] = [
   "cap",
 ];
 
-const componentBlockers = madeOnce(({ bodies }: PlacedComponent): readonly Blocker[] =>
+const componentBlockers = madeOnce((bodies: readonly PlacedBody[]): readonly Blocker[] =>
   bodies.flatMap(bodyBlockers),
 );
 

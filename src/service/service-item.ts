@@ -4,10 +4,11 @@
 import type { Catalogue } from "../catalogue/record.ts";
 import { type Contour, circle } from "../geometry/contour.ts";
 import { type Extent, joinedExtent } from "../geometry/extent.ts";
-import { madeOnce, madeOnceWith } from "../geometry/made-once.ts";
+import { madeOnceAs } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import type { Mm } from "../geometry/quantity.ts";
 import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
+import { shapeOf } from "../layout/component-shape.ts";
 import type {
   LayerLayout,
   PanelLayout,
@@ -62,12 +63,15 @@ export interface ServiceScene {
 export const serviceItems = (scene: ServiceScene): readonly ServiceItem[] => {
   const { layout } = scene;
   return [
-    ...layout.components.flatMap(knobItem),
-    ...layout.components.flatMap(plugItem),
+    ...layout.components.flatMap((component) => knobItem(component, ALONE)),
+    ...layout.components.flatMap((component) => plugItem(component, ALONE)),
     ...[...stackScrews(layout), ...layerItems(scene), ...stripItems(scene)].map(boxed),
     ...layout.components.map((component) => heldItem(component, holdersOf(component, scene))),
   ];
 };
+
+/** Nothing else says how they are taken off. */
+const ALONE = {};
 
 const boxed = (item: BareItem): ServiceItem => {
   const bodies = item.bodies.flatMap((one) => (one.kind === "body" ? [one.body.footprint] : []));
@@ -91,7 +95,7 @@ const isMated = ({ role }: PlacedBody): boolean => role === "plug" || role === "
 /** Room for a spanner is no thing. */
 const isThing = ({ role, low, high }: PlacedBody): boolean => role !== "spanner" && high > low;
 
-const knobItem = madeOnce(({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
+const knobItem = madeOnceAs(shapeOf, ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
   const pulled = bodies.filter(isPulled);
   return pulled.length === 0
     ? []
@@ -109,7 +113,7 @@ const knobItem = madeOnce(({ id, bodies }: PlacedComponent): readonly ServiceIte
 });
 
 /** From the mouth of its socket straight on: behind the panel, or in front of it. */
-const plugItem = madeOnce(({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
+const plugItem = madeOnceAs(shapeOf, ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
   const mated = bodies.filter(isMated);
   const [first] = mated;
   if (first === undefined) return [];
@@ -222,7 +226,8 @@ const holdersOf = ({ id, part, clamped }: PlacedComponent, scene: ServiceScene):
 const NONE: readonly PrintedPart[] = [];
 
 /** What holds a component: its nut, its screws, or the sheet itself. With it gone the component is out. */
-const heldItem = madeOnceWith(
+const heldItem = madeOnceAs(
+  shapeOf,
   (component: PlacedComponent, holders: Holders): ServiceItem =>
     boxed(holdingItem(component, holders)),
 );
