@@ -14,7 +14,7 @@ import { openPage, type PageStand, standOf } from "../tests/support/open-page.ts
 import type { ConsoleScene } from "../viewer/console/console-messages.ts";
 import { consoleScene } from "../viewer/console/console-scene.ts";
 import { rounded } from "./harness.ts";
-import { type EditTime, editTimes } from "./page-edits.ts";
+import { type EditedLine, type EditTime, editTimes } from "./page-edits.ts";
 
 const root = dirname(import.meta.dirname);
 const ROUNDS = 7;
@@ -46,18 +46,20 @@ async function load(): Promise<void> {
 async function edits(): Promise<void> {
   const folders = ["dist/viewer", ...process.argv.slice(2)];
   for (const folder of folders.length === 1 ? folders : [...folders, ...folders]) {
-    const own = await standOf(folder);
-    await tellEdits(folder, own);
-    await own.close();
+    for (const line of ["as long as before", "longer and shorter in turn"] as const) {
+      const own = await standOf(folder);
+      await tellEdits(folder, own, line);
+      await own.close();
+    }
   }
 }
 
-async function tellEdits(folder: string, of: PageStand): Promise<void> {
-  const { page, bare } = await editTimes(of, EDITS);
+async function tellEdits(folder: string, of: PageStand, line: EditedLine): Promise<void> {
+  const { page, bare } = await editTimes(of, EDITS, line);
   const times = page.map(({ ms }) => ms);
   const spread = `best ${rounded(Math.min(...times))}, worst ${rounded(Math.max(...times))} ms`;
   tell(
-    `${folder}: an edit of a panel of 60 components to findings and picture, ${EDITS} of them, ${spread}${processorWords(page)} (target: under 50 ms; yardstick: a text to a worker and back and a shape moved, ${rounded(median(bare))} ms)`,
+    `${folder}: an edit of a panel of 60 components to findings and picture, its line ${line}, ${EDITS} of them, ${spread}${processorWords(page)} (target: under 50 ms; yardstick: a text to a worker and back and a shape moved, ${rounded(median(bare))} ms)`,
     median(times),
     median(times) / median(bare),
   );

@@ -23,8 +23,15 @@ export interface EditTime {
   } | null;
 }
 
+/** Whether the edited line, which stands before all other things of the panel, moves them along the text. */
+export type EditedLine = "as long as before" | "longer and shorter in turn";
+
 /** A panel of 60 components and 120 markings; each edit moves one of them, near enough to its neighbour to be told of. */
-export async function editTimes(stand: PageStand, edits: number): Promise<EditTimes> {
+export async function editTimes(
+  stand: PageStand,
+  edits: number,
+  line: EditedLine,
+): Promise<EditTimes> {
   const panel = await openedPanel(stand);
   const bare = await barePage(stand);
   const processes = await processesOf(stand.browser);
@@ -33,7 +40,7 @@ export async function editTimes(stand: PageStand, edits: number): Promise<EditTi
     await panel.bringToFront();
     await panel.waitForTimeout(60);
     const before = processorTime(processes);
-    const ms = await editTime(panel, round);
+    const ms = await editTime(panel, placeOf(round, line));
     const own = { ms, processor: between(before, processorTime(processes)) };
     const least = await bareTime(bare, round);
     // A page that has just been opened is still being made quick by the browser.
@@ -75,7 +82,7 @@ async function openedPanel(stand: PageStand): Promise<Page> {
  * As typed into the text, and the field left at once: a pause between the two would leave it to the page's own clocks (a hand that
  * rests, the recovery copy) to make the edit before it is timed, and then the wait is for whatever changes next.
  */
-const editTime = (page: Page, round: number): Promise<number> =>
+const editTime = (page: Page, place: string): Promise<number> =>
   page.evaluate(async (x) => {
     const field = document.querySelector<HTMLTextAreaElement>(".text-pane textarea")!;
     const [component, list] = [
@@ -100,10 +107,13 @@ const editTime = (page: Page, round: number): Promise<number> =>
     field.dispatchEvent(new FocusEvent("blur"));
     await shown;
     return performance.now() - started;
-  }, placeOf(round));
+  }, place);
 
 /** Toward c2, which stands at 49: nearer than hands want it, by another figure each time. */
-const placeOf = (round: number): string => (33 + (round % 40) / 20).toFixed(3);
+const placeOf = (round: number, line: EditedLine): string => {
+  const digits = line === "as long as before" || round % 2 === 0 ? 3 : 2;
+  return (33 + (round % 40) / 20).toFixed(digits);
+};
 
 async function barePage({ browser }: PageStand): Promise<Page> {
   const page = await browser.newPage({ viewport: { width: 1200, height: 900 } });
