@@ -1,7 +1,7 @@
 // The keys that one which can't stand where it does was most likely meant to be: what it is called elsewhere, then those of nearly the same
 // letters. A key of quite other letters is no help, and as an edit it would be harm.
 
-import { inWords, nearestNames, typingDistance } from "../diagnostics/nearest.ts";
+import { inWords, isNearly, nearestHint, nearestNames } from "../diagnostics/nearest.ts";
 
 export interface NearKeys {
   /** What may be written in its place. */
@@ -14,16 +14,10 @@ export const nearKeys = (written: string, free: readonly string[]): NearKeys => 
   const elsewhere = (CALLED_ELSEWHERE.get(written.toLowerCase()) ?? []).filter((key) =>
     free.includes(key),
   );
-  const letters = nearestNames(written, free).filter(
-    (key) => typingDistance(written.toLowerCase(), key) <= slips(written, key),
-  );
+  const letters = nearestNames(written, free).filter((key) => isNearly(written, key));
   const meant = [...new Set([...elsewhere, ...letters])];
-  return { meant, hint: meant.length > 0 ? nearest(meant) : placeHint(written, free) };
+  return { meant, hint: meant.length > 0 ? nearestHint(meant) : placeHint(written, free) };
 };
-
-/** One in three letters, as far as a key is mistyped. */
-const slips = (written: string, key: string): number =>
-  Math.ceil(Math.max(written.length, key.length) / 3);
 
 /** Common words of drawing programs and of the trade for what has another name here. */
 const CALLED_ELSEWHERE: ReadonlyMap<string, readonly string[]> = new Map([
@@ -39,9 +33,6 @@ const CALLED_ELSEWHERE: ReadonlyMap<string, readonly string[]> = new Map([
   ["material", ["sheet"]],
   ["hole", ["holes"]],
 ]);
-
-const nearest = (keys: readonly string[]): string =>
-  `; the nearest ${keys.length === 1 ? "is" : "are"} ${inWords(keys, "and")}`;
 
 const PLACE_KEYS: readonly string[] = ["x", "y", "left", "right", "top", "bottom"];
 

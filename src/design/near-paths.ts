@@ -1,12 +1,12 @@
 // The files that a name which leads to none was most likely meant to be: those alone whose own name, without folder and ending, is
 // nearly the same. A file of quite another name is no help to whoever mistyped one.
 
-import { nearestNames, typingDistance } from "../diagnostics/nearest.ts";
+import { isNearly, nearestNames, typingDistance } from "../diagnostics/nearest.ts";
 
 /** Nearest first, three at most; of equally near names the one in the folder that was written comes first. */
 export const nearPaths = (path: string, there: Iterable<string>): readonly string[] => {
   const wanted = nameOf(path);
-  const near = [...new Set(there)].filter((other) => isNear(wanted, nameOf(other)));
+  const near = [...new Set(there)].filter((other) => isNearly(wanted, nameOf(other)));
   const inOrder = nearestNames(path, near, near.length);
   return inOrder
     .toSorted((a, b) => typingDistance(wanted, nameOf(a)) - typingDistance(wanted, nameOf(b)))
@@ -14,13 +14,6 @@ export const nearPaths = (path: string, there: Iterable<string>): readonly strin
 };
 
 const MOST = 3;
-
-/** One slip in so many letters: a name of up to three has one, one of twelve four. */
-const LETTERS_A_SLIP = 3;
-
-const isNear = (wanted: string, other: string): boolean =>
-  typingDistance(wanted, other) <=
-  Math.ceil(Math.max(wanted.length, other.length) / LETTERS_A_SLIP);
 
 const nameOf = (path: string): string => {
   const own = path.slice(path.lastIndexOf("/") + 1);

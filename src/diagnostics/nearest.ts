@@ -7,10 +7,9 @@ export const nearestNames = (
   names: Iterable<string>,
   count = 3,
 ): readonly string[] => {
-  const wanted = name.slice(0, LONGEST).toLowerCase();
   const measured: { name: string; distance: number }[] = [];
   for (const candidate of new Set(names)) {
-    measured.push({ name: candidate, distance: typingDistance(wanted, candidate) });
+    measured.push({ name: candidate, distance: typingDistance(name, candidate) });
   }
   measured.sort((a, b) => a.distance - b.distance || (a.name < b.name ? -1 : 1));
   return measured.slice(0, count).map((entry) => entry.name);
@@ -32,13 +31,22 @@ export const nearestHint = (names: readonly string[]): string =>
 /** Longer names are compared by their beginnings: the work grows with the square of the length. */
 const LONGEST = 48;
 
+/** Whether a name was likely meant by what was written: a name of up to three letters has one slip, one of twelve four. */
+export const isNearly = (written: string, name: string): boolean =>
+  typingDistance(written, name) <=
+  Math.ceil(Math.max(written.length, name.length) / LETTERS_A_SLIP);
+
+const LETTERS_A_SLIP = 3;
+
 /** A part of a name that was typed whole ("toggle" for "toggle-12") is nearer than its missing letters say. */
-export const typingDistance = (wanted: string, candidate: string): number => {
-  const other = candidate.slice(0, LONGEST).toLowerCase();
+export const typingDistance = (written: string, candidate: string): number => {
+  const [wanted, other] = [compared(written), compared(candidate)];
   const letters = swapDistance(wanted, other);
   const holds = wanted.length >= 3 && (other.includes(wanted) || wanted.includes(other));
   return holds ? Math.min(letters, 2 + letters / LONGEST) : letters;
 };
+
+const compared = (name: string): string => name.slice(0, LONGEST).toLowerCase();
 
 /** Optimal string alignment: Levenshtein's distance with swaps of neighbours (Damerau 1964). */
 const swapDistance = (a: string, b: string): number => {

@@ -127,4 +127,10 @@ catalogue: parts.yaml
       "there is no file winch.yml; the nearest are winch.yaml and wrench.yaml",
     );
   });
+
+  test("are as near in capitals, which other systems take for the same letters", () => {
+    expect(missing("Panels/WINCH.yaml", ["panels/pumps.yaml", "panels/winch.yaml"])).toBe(
+      "there is no file Panels/WINCH.yaml; the nearest is panels/winch.yaml",
+    );
+  });
 });
