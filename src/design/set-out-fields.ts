@@ -36,7 +36,7 @@ const RING: Field<PlacedPattern> = refined(
   (values, node) => placed(values, node, ringShape(values)),
 );
 
-/** The keys of what has one place; its place may stand in the pattern. `about`: what the place is of. */
+/** The keys of what has one place; its place may stand in the pattern. */
 export const SET_OUT_KEYS = {
   row: optional(inRow("row"), PATTERN_ABOUT.row),
   column: optional(inRow("column"), PATTERN_ABOUT.column),

@@ -1,6 +1,7 @@
 // What holds where a design says nothing: the trade's usual values, in one place so that they can be listed.
 
 import { type Degrees, degrees, type Mm, mm } from "../geometry/quantity.ts";
+import { upToTenth } from "../geometry/tenths.ts";
 
 /** The version of the format that this program writes; it reads this one. */
 export const FORMAT_VERSION = "1";
@@ -22,7 +23,7 @@ export const LEGEND_SIDE = "above";
  * taken up to the next tenth of a millimetre.
  */
 export const legendHeight = (viewingDistance: Mm): Mm =>
-  mm(Math.ceil(viewingDistance * TWICE_TANGENT_OF_10_MINUTES * 10) / 10);
+  mm(upToTenth(viewingDistance * TWICE_TANGENT_OF_10_MINUTES));
 
 /** 2 tan(10 / 60 degrees) = 0.00581777..., by the series x + x^3/3. */
 const TWICE_TANGENT_OF_10_MINUTES = 0.005817774;

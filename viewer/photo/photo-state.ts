@@ -10,6 +10,7 @@ import { resolveInclude } from "../../src/design/resolve-include.ts";
 import type { Extent } from "../../src/geometry/extent.ts";
 import type { PlanePoint } from "../../src/geometry/homography-pair.ts";
 import type { Degrees } from "../../src/geometry/quantity.ts";
+import { upToTenth } from "../../src/geometry/tenths.ts";
 import { binaryAt, panel } from "../desk.ts";
 import { unsetMarks } from "./known-marks.ts";
 import { spotsOf } from "./mark-spots.ts";
@@ -134,7 +135,7 @@ export function residualNow(): Residual {
     const why = accuracyWords(accuracy, { marks: of.kind, count: spotsOf(of).length });
     return { kind: "unknown", why };
   }
-  return { kind: "known", text: lengthIn("mm", Math.ceil(accuracy.within * 10) / 10) };
+  return { kind: "known", text: lengthIn("mm", upToTenth(accuracy.within)) };
 }
 
 function withMark(

@@ -3,6 +3,7 @@
 import { spanOf } from "../../design/written.ts";
 import { type CodeEntry, finding } from "../../diagnostics/finding.ts";
 import { decimal } from "../../geometry/number.ts";
+import { tenths, tenthsIn } from "../../geometry/tenths.ts";
 import type { FramePlan } from "../../parts/frame/frame-plan.ts";
 import { allSections } from "../../parts/frame/planned-frame.ts";
 import { measureMm, millimetres } from "../words.ts";
@@ -44,4 +45,4 @@ const hasNoRoomForTabs = (section: FramePlan): boolean =>
   tablessEdges(section).length > 0 || section.bays.some((bay) => holesMeet(section, bay));
 
 /** The next whole tenth that finds room: a tool as thick as the most does not. */
-const thinnerThan = (most: number): number => (Math.ceil(most * 10) - 1) / 10;
+const thinnerThan = (most: number): number => tenths(tenthsIn(most) - 1);
