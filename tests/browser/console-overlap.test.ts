@@ -109,14 +109,49 @@ describe("a panel written where another stands", () => {
   }, 120_000);
 });
 
-test("true shapes of prints are worked out with progress and can be given up", async () => {
-  await page.locator(".console-fold summary").click();
-  await page.getByRole("button", { name: "True shapes of prints" }).click();
-  await page.getByRole("progressbar", { name: "Working out true shapes" }).waitFor();
-  await page.getByRole("button", { name: "Give them up" }).click();
-  await room.happened("The true shapes were given up");
-  await page.getByRole("progressbar").waitFor({ state: "detached" });
-});
+test(
+  "the kernel that true shapes need is told of, and a console that waits for it is moved in once it is given up",
+  async () => {
+    let isAsked = (): void => undefined;
+    const asked = new Promise<void>((done) => {
+      isAsked = done;
+    });
+    // As on a line that gives nothing more: it is never answered.
+    await page.context().route("**/*.wasm", () => isAsked());
+    await page.locator(".console-fold summary").click();
+    // The list stays open for the next time.
+    await page.getByRole("button", { name: "True shapes of prints" }).click();
+    await page
+      .locator(".console-shaping")
+      .filter({ hasText: "opening the solid kernel" })
+      .waitFor();
+    await page.getByRole("progressbar", { name: "Working out true shapes" }).waitFor();
+    await asked;
+    await page.getByRole("button", { name: "Give them up" }).click();
+    await room.happened("The true shapes were given up");
+    await page.getByRole("progressbar").waitFor({ state: "detached" });
+    await page.context().unroute("**/*.wasm");
+    await room.panelRow("radio").click();
+    await room.hand("Move panels");
+    await page.locator(".stage").focus();
+    await page.keyboard.press("ArrowRight");
+    await room.happened("module");
+    await page.keyboard.press("Escape");
+  },
+  OPENING,
+);
+
+test(
+  "true shapes of prints come with what is being made, and are drawn",
+  async () => {
+    const before = await room.still();
+    await page.getByRole("button", { name: "True shapes of prints" }).click();
+    await page.getByRole("progressbar", { name: "Working out true shapes" }).waitFor();
+    await page.getByRole("progressbar").waitFor({ state: "detached" });
+    await room.drawn(before);
+  },
+  OPENING,
+);
 
 test("nothing was complained about in all of this", () => {
   expect(room.complaints.filter((each) => !each.startsWith("failed: "))).toEqual([]);

@@ -41,9 +41,9 @@ obstacles:`,
   }),
 );
 
-const opened = () => {
+const opened = (kernel = openKernel) => {
   const projects = [compile({ entry: "console.yaml", files: PRINTED }, testLibrary())];
-  return consoleAnswers({ compiled: async () => projects, kernel: openKernel });
+  return consoleAnswers({ compiled: async () => projects, kernel });
 };
 
 /** Until something other than a count comes. */
@@ -61,12 +61,44 @@ test("true shapes are counted as they come, and the last answer is the scene", a
   const last = replies.at(-1);
   const counts = replies.flatMap((reply) => (reply.kind === "shaping" ? [reply] : []));
   // The boxes of the two lids.
-  expect(counts.at(-1)).toEqual({ kind: "shaping", done: 2, of: 2 });
+  expect(counts.at(-1)).toMatchObject({ kind: "shaping", done: 2, of: 2 });
   expect(counts.map(({ done }) => done)).toEqual(
     counts.map(({ done }) => done).toSorted((a, b) => a - b),
   );
   if (last?.kind !== "scene" || first.kind !== "scene") throw new Error("no scene came");
   expect(trianglesOf(last)).toBeGreaterThan(trianglesOf(first));
+});
+
+test("it is said at once that the kernel is opened, and which print is made next", async () => {
+  let isOpen = (): void => undefined;
+  const gate = new Promise<void>((done) => {
+    isOpen = done;
+  });
+  const answer = opened(() => gate.then(openKernel));
+  await answer({ kind: "open", texts: PRINTED, binaries: new Map() });
+  // It never opens before this is told.
+  const words = "opening the solid kernel";
+  expect(await answer({ kind: "true-shapes" })).toEqual({ kind: "shaping", words, done: 0, of: 2 });
+  isOpen();
+  const told = (await shaped(() => answer({ kind: "true-shapes" }))).flatMap((reply) =>
+    reply.kind === "shaping" ? [reply.words] : [],
+  );
+  expect(told.at(-1)).toBe("drawing them");
+  for (const each of told.slice(0, -1)) expect(each).toMatch(/^making .* on (left|right)$/);
+});
+
+test("a kernel that can't be opened is told of once, and opened anew when it is asked for again", async () => {
+  let tries = 0;
+  const answer = opened(async () => {
+    tries += 1;
+    if (tries === 1) throw new Error("it could not be fetched");
+    return openKernel();
+  });
+  await answer({ kind: "open", texts: PRINTED, binaries: new Map() });
+  await answer({ kind: "true-shapes" });
+  await expect(answer({ kind: "true-shapes" })).rejects.toThrow("it could not be fetched");
+  const again = await shaped(() => answer({ kind: "true-shapes" }));
+  expect(again.at(-1)?.kind).toBe("scene");
 });
 
 test("a drag is answered while they are not all made, and what is made is kept for who asks again", async () => {

@@ -10,6 +10,7 @@ import type { Mesh } from "../../src/geometry/solid/mesh.ts";
 import { meshSolid } from "../../src/geometry/solid/mesh-solid.ts";
 import type { ComposedSolid } from "../../src/geometry/solid/solid.ts";
 import type { ConsoleProject, Project } from "../../src/project.ts";
+import { bodyName } from "./body-name.ts";
 import type { ConsoleQuestion, ConsoleReply, PanelMove } from "./console-messages.ts";
 import { consoleScene, transfersOf } from "./console-scene.ts";
 import { readyDrags } from "./drag-ahead.ts";
@@ -48,14 +49,28 @@ export function consoleAnswers({ compiled, kernel }: ConsoleGround): ConsoleAnsw
     return { kind: "scene", scene: made.scene };
   };
   let shapes: TrueShapes | null = null;
-  const trueShapesReply = (kernel: Kernel): ConsoleReply => {
+  /** Told as a step of its own: it is fetched first. */
+  let opening: Promise<Kernel> | null = null;
+  const trueShapesReply = async (): Promise<ConsoleReply> => {
     if (opened === null) return { kind: "no-console" };
     // Of another reading they are of no use, and a step that was given up goes on where it was.
-    if (shapes?.of !== opened.bodies) shapes = noShapes(opened.bodies);
-    const { left, made } = shapes;
-    if (left.length === 0) return sceneReply(shapes);
-    shapeFor(SHAPING, shapes, kernel);
-    return { kind: "shaping", done: made.size, of: made.size + left.length };
+    const mine = shapes?.of === opened.bodies ? shapes : noShapes(opened.bodies);
+    shapes = mine;
+    if (mine.left.length === 0) return sceneReply(mine);
+    if (opening === null) {
+      opening = kernel();
+      // Whoever asks next is told.
+      opening.catch(() => undefined);
+      return shapingReply(mine, "opening the solid kernel");
+    }
+    try {
+      shapeFor(SHAPING, mine, await opening);
+    } catch (reason) {
+      opening = null;
+      throw reason;
+    }
+    const next = mine.left[0];
+    return shapingReply(mine, next === undefined ? "drawing them" : `making ${next.words}`);
   };
   return async (question) => {
     switch (question.kind) {
@@ -67,7 +82,7 @@ export function consoleAnswers({ compiled, kernel }: ConsoleGround): ConsoleAnsw
         return sceneReply(null);
       }
       case "true-shapes":
-        return trueShapesReply(await kernel());
+        return trueShapesReply();
       case "drag":
         return dragged(opened, question.move);
       case "settle":
@@ -85,15 +100,26 @@ interface TrueShapes {
 
 interface Composed {
   readonly id: string;
+  readonly words: string;
   readonly solid: ComposedSolid;
 }
 
 const noShapes = (bodies: readonly ConsoleBody[]): TrueShapes => ({
   of: bodies,
   made: new Map(),
-  left: bodies.flatMap(({ id, shape }) =>
-    shape.kind === "recipe" && shape.solid.kind === "composed" ? [{ id, solid: shape.solid }] : [],
-  ),
+  left: bodies.flatMap((body) => {
+    const { shape } = body;
+    if (shape.kind !== "recipe" || shape.solid.kind !== "composed") return [];
+    const { id, words } = bodyName(body);
+    return [{ id, words, solid: shape.solid }];
+  }),
+});
+
+const shapingReply = ({ made, left }: TrueShapes, words: string): ConsoleReply => ({
+  kind: "shaping",
+  words,
+  done: made.size,
+  of: made.size + left.length,
 });
 
 /** Milliseconds of one answer: whatever else is asked meanwhile, a step of a drag, waits no longer. */

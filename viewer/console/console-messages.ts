@@ -25,11 +25,17 @@ export type ConsoleReply =
   | { readonly kind: "scene"; readonly scene: ConsoleScene }
   /** The design holds no console. */
   | { readonly kind: "no-console" }
-  /** So many of the true shapes are made. */
-  | { readonly kind: "shaping"; readonly done: number; readonly of: number }
+  | ({ readonly kind: "shaping" } & ShapingStep)
   | { readonly kind: "dragged"; readonly step: DragReading }
   | { readonly kind: "settled"; readonly settlement: Settlement }
   | { readonly kind: "failed"; readonly why: string };
+
+/** So many of the true shapes are made, and what is at hand next, in words. */
+export interface ShapingStep {
+  readonly words: string;
+  readonly done: number;
+  readonly of: number;
+}
 
 /** A question of the console's view, and what is answered. */
 export interface ConsoleAsked {

@@ -108,15 +108,16 @@ function OpeningWords(): JSX.Element | null {
 function ShapingWords(): JSX.Element | null {
   const now = trueShapes.value;
   if (now.kind !== "asked") return null;
+  const { step } = now;
   return (
     <p class="console-shaping">
       True shapes of prints
-      {now.of === null ? (
+      {step === null || step.done === 0 ? (
         <progress aria-label="Working out true shapes" />
       ) : (
-        <progress aria-label="Working out true shapes" value={now.done} max={now.of} />
+        <progress aria-label="Working out true shapes" value={step.done} max={step.of} />
       )}
-      {now.of === null ? "" : `${now.done} of ${now.of}`}
+      {step !== null && `${step.done} of ${step.of}, ${step.words} …`}
       <button type="button" onClick={giveUpTrueShapes}>
         Give them up
       </button>

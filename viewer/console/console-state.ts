@@ -9,7 +9,7 @@ import { emptiedWithLock } from "../locks.ts";
 import { calledByKey } from "../panel-called.ts";
 import type { CameraGoal } from "./camera-goal.ts";
 import { consoleClient } from "./console-client.ts";
-import type { ConsoleReply, ConsoleScene, SceneGroup } from "./console-messages.ts";
+import type { ConsoleReply, ConsoleScene, SceneGroup, ShapingStep } from "./console-messages.ts";
 import { FIRST_LOOK, type Look } from "./look.ts";
 import type { MeasuredPair, MeasuredPlace } from "./measured-pair.ts";
 
@@ -35,10 +35,10 @@ export const scene = signal<ConsoleScene | null>(null);
 export const look = signal<Look>(FIRST_LOOK);
 export const hand = signal<Hand>("look");
 export const measuring = signal<Measuring>(NOTHING_MEASURED);
-/** Of the prints, how far their true shapes are made; `of` is null until that is counted. */
+/** Of the prints, how far their true shapes are made; `step` is null until they are counted. */
 export type Shaping =
   | { readonly kind: "no" }
-  | { readonly kind: "asked"; readonly done: number; readonly of: number | null }
+  | { readonly kind: "asked"; readonly step: ShapingStep | null }
   | { readonly kind: "shown" };
 
 export const trueShapes = signal<Shaping>({ kind: "no" });
@@ -151,26 +151,44 @@ export const choosePanelHere = (name: string | null): void => {
 
 /** Counts who asked for them: what was given up is answered to nobody. */
 let shaping = 0;
+let shapingAnswer: Promise<ConsoleReply> | null = null;
 
 export const askTrueShapes = async (): Promise<void> => {
   shaping += 1;
   const mine = shaping;
-  trueShapes.value = { kind: "asked", done: 0, of: null };
+  trueShapes.value = { kind: "asked", step: null };
   for (;;) {
-    const reply = await client.trueShapes();
+    const reply = await answered(client.trueShapes());
     if (mine !== shaping) return;
     if (reply.kind !== "shaping") {
       take(reply);
       trueShapes.value = { kind: reply.kind === "scene" ? "shown" : "no" };
       return;
     }
-    trueShapes.value = { kind: "asked", done: reply.done, of: reply.of };
+    trueShapes.value = { kind: "asked", step: reply };
   }
 };
 
-/** The worker is at one step of a few hundredths of a second at most; the next is not asked for. */
+const answered = async (answer: Promise<ConsoleReply>): Promise<ConsoleReply> => {
+  shapingAnswer = answer;
+  const reply = await answer;
+  if (shapingAnswer === answer) shapingAnswer = null;
+  return reply;
+};
+
+/** For the step that the worker is at, ms: most take a tenth of it. */
+const LAST_STEP = 500;
+
+/** The next step is not asked for, and a worker that stays at this one is ended: a drag would have to wait for it. */
 export const giveUpTrueShapes = (): void => {
   shaping += 1;
+  const [mine, left] = [shaping, shapingAnswer];
   trueShapes.value = { kind: "no" };
   said.value = "The true shapes were given up: prints are shown as before.";
+  setTimeout(() => {
+    if (left === null || left !== shapingAnswer || mine !== shaping) return;
+    client.giveUp();
+    // What is being read is drawn as it comes.
+    if (isCurrent.peek()) build(sourcesOf(texts.peek()));
+  }, LAST_STEP);
 };

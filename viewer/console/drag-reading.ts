@@ -14,7 +14,8 @@ import type {
   ConsoleLayout,
   PlacedPanel,
 } from "../../src/layout/console/console-layout.ts";
-import type { BodyName, DragMeeting, DragReading, PanelMove } from "./console-messages.ts";
+import { bodyName } from "./body-name.ts";
+import type { DragMeeting, DragReading, PanelMove } from "./console-messages.ts";
 import { followersOf } from "./followers.ts";
 
 export interface StandingConsole {
@@ -129,7 +130,7 @@ const meetingsOf = (
 };
 
 const meeting = ({ a, b, relation, boxes }: DragFact, bay: BayLayout): DragMeeting => {
-  const names = { a: nameOf(a), b: nameOf(b) };
+  const names = { a: bodyName(a), b: bodyName(b) };
   switch (relation.kind) {
     case "meet":
       return { kind: "clash", ...names, ...sharedStretch(boxes, bay) };
@@ -141,12 +142,6 @@ const meeting = ({ a, b, relation, boxes }: DragFact, bay: BayLayout): DragMeeti
         : { kind: "touching", ...names, length: 0, at: relation.at };
   }
 };
-
-const nameOf = ({ panel, id, thing, what }: ConsoleBody): BodyName => ({
-  group: panel ?? "",
-  id,
-  words: `${what === "" || what === thing ? thing : `${what} of ${thing}`}${panel === null ? "" : ` on ${panel}`}`,
-});
 
 /**
  * What both take along the rail: by so much, at most, one of them must move to be free of the other. `at`: the middle of
