@@ -158,23 +158,22 @@ const primitiveBody = (name: string, primitive: Entry, reading: Reading): SolidB
     return { name, corners: [], triangles: [], turnedNormals: 0 };
   }
   // Corners stay as they are numbered: joining half a million by place took seconds, and no reading of a model asks for it.
-  const corners = Array.from({ length: positions.length }, (_, at) => inConsole(positions, at));
   return {
     name,
-    corners,
+    corners: inConsole(positions),
     triangles: indices,
     turnedNormals: turned(positions, normals, indices),
   };
 };
 
-/** From x right, y up, z toward the operator to x forward, y left, z up, one number of a corner at a time. */
-const inConsole = (positions: readonly number[], at: number): number => {
-  const first = at - (at % 3);
-  const axis = at % 3;
-  if (axis === 0) return -(positions[first + 2] ?? 0) * MILLIMETRES;
-  return axis === 1
-    ? -(positions[first] ?? 0) * MILLIMETRES
-    : (positions[first + 1] ?? 0) * MILLIMETRES;
+/** From x right, y up, z toward the operator to x forward, y left, z up. */
+const inConsole = (positions: readonly number[]): readonly number[] => {
+  const corners: number[] = [];
+  for (let at = 0; at + 2 < positions.length; at += 3) {
+    const [x, y, z] = [positions[at] ?? 0, positions[at + 1] ?? 0, positions[at + 2] ?? 0];
+    corners.push(-z * MILLIMETRES, -x * MILLIMETRES, y * MILLIMETRES);
+  }
+  return corners;
 };
 
 /** Triangles whose first corner's normal looks to the other side than they face. */
@@ -184,15 +183,17 @@ const turned = (
   indices: readonly number[],
 ): number => {
   let count = 0;
+  const side = (from: number, to: number): number => (positions[to] ?? 0) - (positions[from] ?? 0);
   for (let at = 0; at < indices.length; at += 3) {
-    const corner = (step: number, axis: number): number =>
-      positions[3 * (indices[at + step] ?? 0) + axis] ?? 0;
-    const side = (step: number, axis: number): number => corner(step, axis) - corner(0, axis);
-    const facing = [0, 1, 2].reduce((sum, axis) => {
-      const [one, two] = [(axis + 1) % 3, (axis + 2) % 3];
-      const cross = side(1, one) * side(2, two) - side(1, two) * side(2, one);
-      return sum + cross * (normals[3 * (indices[at] ?? 0) + axis] ?? 0);
-    }, 0);
+    const a = 3 * (indices[at] ?? 0);
+    const b = 3 * (indices[at + 1] ?? 0);
+    const c = 3 * (indices[at + 2] ?? 0);
+    const [ux, uy, uz] = [side(a, b), side(a + 1, b + 1), side(a + 2, b + 2)];
+    const [vx, vy, vz] = [side(a, c), side(a + 1, c + 1), side(a + 2, c + 2)];
+    const facing =
+      (uy * vz - uz * vy) * (normals[a] ?? 0) +
+      (uz * vx - ux * vz) * (normals[a + 1] ?? 0) +
+      (ux * vy - uy * vx) * (normals[a + 2] ?? 0);
     if (facing < 0) count += 1;
   }
   return count;

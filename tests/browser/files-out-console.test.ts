@@ -136,6 +136,50 @@ describe("a small console", () => {
   );
 });
 
+/** Carried out in the page: models are read as on a machine that takes its time, without an end. */
+function readsForEver(): void {
+  const { postMessage } = Worker.prototype;
+  Worker.prototype.postMessage = function (message: { readonly kind?: string }): void {
+    if (message.kind !== "console-model" || document.title === "Quick")
+      postMessage.call(this, message);
+  };
+}
+
+test(
+  "the reading of a model says what it does, and is given up by its button and by another file",
+  async () => {
+    const { page, complaints } = await openedRoom(browser, sound, readsForEver);
+    const readers = (): number =>
+      page.workers().filter((each) => each.url().includes("solid.worker")).length;
+    await enter(page);
+    await made(page);
+    await page.getByLabel("Pack of").selectOption({ label: "The console itself" });
+    await page.getByRole("button", { name: /^Save console\.zip/ }).waitFor();
+    const reading = page.getByRole("status").filter({ hasText: /^Reading .*\.glb …$/ });
+    await choose(page, /\.glb/);
+    await reading.waitFor();
+    await page.getByRole("progressbar", { name: "Working on the file" }).waitFor();
+    expect(readers()).toBe(1);
+    await page.getByRole("button", { name: "Give it up" }).click();
+    await page.getByText(/\.glb was not read\./).waitFor();
+    await expect.poll(readers).toBe(0);
+    await page.getByRole("button", { name: "Read it" }).click();
+    await reading.waitFor();
+    await choose(page, /^fit-report\.md/);
+    await page.getByRole("article").getByRole("table").first().waitFor();
+    await expect.poll(readers).toBe(0);
+    await page.evaluate(() => {
+      document.title = "Quick";
+    });
+    await choose(page, /\.glb/);
+    await page.locator("canvas[data-drawn]").waitFor();
+    await page.getByText(/solid pieces, .* mm\./).waitFor();
+    expect(await page.getByRole("progressbar").count()).toBe(0);
+    expect(complaints).toEqual([]);
+  },
+  PATIENCE,
+);
+
 const MARKUP = "</h1><script>top.document.title='taken'</script><img src=x onerror=alert(1)>";
 
 test(

@@ -5,29 +5,57 @@ import type { Mesh } from "../../src/geometry/solid/mesh.ts";
 const SHARP = Math.cos(Math.PI / 6);
 
 export const meshEdges = ({ positions, triangles }: Mesh): Float32Array => {
-  const corners = positions.length / 3;
   const normals = normalsOf({ positions, triangles });
-  // An edge by one number: a million of words for a console's model took 3 s of 5.
-  const open = new Map<number, number>();
+  const { waiting, taken } = openSides(positions.length / 3, triangles);
   const lines: number[] = [];
-  for (let triangle = 0; triangle < triangles.length / 3; triangle += 1)
-    for (let side = 0; side < 3; side += 1) {
-      const from = triangles[3 * triangle + side]!;
-      const to = triangles[3 * triangle + ((side + 1) % 3)]!;
-      const back = to * corners + from;
-      const other = open.get(back);
-      if (other === undefined) open.set(from * corners + to, triangle);
-      else {
-        open.delete(back);
-        if (cosineBetween(normals, triangle, other) < SHARP) lines.push(from, to);
-      }
-    }
+  for (let side = 0; side < triangles.length; side += 1) {
+    const other = taken(side);
+    if (other === -1) continue;
+    if (cosineBetween(normals, Math.floor(side / 3), Math.floor(other / 3)) < SHARP)
+      lines.push(triangles[side]!, triangles[endOf(side)]!);
+  }
   // What only one triangle has is an edge of a sheet without thickness.
-  for (const edge of open.keys()) lines.push(Math.floor(edge / corners), edge % corners);
+  for (let side = 0; side < triangles.length; side += 1)
+    if (waiting[side] === 1) lines.push(triangles[side]!, triangles[endOf(side)]!);
   const points = new Float32Array(3 * lines.length);
-  for (const [index, corner] of lines.entries())
-    points.set(positions.subarray(3 * corner, 3 * corner + 3), 3 * index);
+  for (let index = 0; index < lines.length; index += 1)
+    for (let axis = 0; axis < 3; axis += 1)
+      points[3 * index + axis] = positions[3 * lines[index]! + axis]!;
   return points;
+};
+
+/** The side of a triangle that begins where this one ends, each side named by where its first corner stands in the list. */
+const endOf = (side: number): number => (side % 3 === 2 ? side - 2 : side + 1);
+
+/**
+ * Sides that still wait for the one that runs back along them, in a row for each corner that they begin at. `taken`: the one that
+ * waited for this side, or -1, and this one waits. A million sides by name, as words or as numbers, took a second and more.
+ */
+const openSides = (
+  corners: number,
+  triangles: Uint32Array,
+): { readonly waiting: Uint8Array; readonly taken: (side: number) => number } => {
+  const waiting = new Uint8Array(triangles.length);
+  const first = new Int32Array(corners).fill(-1);
+  const next = new Int32Array(triangles.length).fill(-1);
+  const taken = (side: number): number => {
+    const [from, to] = [triangles[side]!, triangles[endOf(side)]!];
+    let before = -1;
+    for (let other = first[to]!; other !== -1; other = next[other]!) {
+      if (triangles[endOf(other)] === from) {
+        if (before === -1) first[to] = next[other]!;
+        else next[before] = next[other]!;
+        waiting[other] = 0;
+        return other;
+      }
+      before = other;
+    }
+    next[side] = first[from]!;
+    first[from] = side;
+    waiting[side] = 1;
+    return -1;
+  };
+  return { waiting, taken };
 };
 
 /** Of two faces by their normals; a face without any is flat with every other. */

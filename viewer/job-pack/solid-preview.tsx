@@ -1,5 +1,5 @@
 // A file with bodies in it, seen in space as it was read back. A large one takes its time to be read, by a worker that ends when
-// another file is looked at. What draws it is loaded when the first one is looked at.
+// it is given up or another file is looked at. What draws it is loaded when the first one is looked at.
 
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
@@ -7,12 +7,14 @@ import type { PackFile } from "../../src/pack/pack-file.ts";
 import { latinKey } from "../panel/latin-key.ts";
 import { NearButtons } from "./near-buttons.tsx";
 import type { SolidKind } from "./read-solids.ts";
-import type { SolidReply, SolidRequest } from "./solid.worker.ts";
+import type { ShownSolids, SolidReply, SolidRequest, SolidStep } from "./solid.worker.ts";
 import type { SolidStage } from "./solid-stage.ts";
 
 type Reading =
-  | { readonly kind: "reading" }
-  | { readonly kind: "read"; readonly reply: SolidReply }
+  /** `step` is null until the bodies are read and counted. */
+  | { readonly kind: "reading"; readonly step: SolidStep | null }
+  | { readonly kind: "read"; readonly solids: ShownSolids }
+  | { readonly kind: "given-up" }
   | { readonly kind: "failed"; readonly why: string };
 
 export function SolidPreview(props: {
@@ -20,35 +22,98 @@ export function SolidPreview(props: {
   readonly kind: SolidKind;
 }): JSX.Element {
   const { file, kind } = props;
-  const [now, setNow] = useState<Reading>({ kind: "reading" });
+  const [now, setNow] = useState<Reading>(BEGUN);
+  const [isWanted, setWanted] = useState(true);
+  const [isDrawn, setDrawn] = useState(false);
   useEffect(() => {
-    setNow({ kind: "reading" });
+    if (!isWanted) {
+      setNow({ kind: "given-up" });
+      return;
+    }
+    setNow(BEGUN);
+    setDrawn(false);
     const worker = new Worker(new URL("./solid.worker.ts", import.meta.url), { type: "module" });
     worker.onmessage = ({ data }: MessageEvent<SolidReply>) => {
-      setNow({ kind: "read", reply: data });
-      worker.terminate();
+      if (data.kind === "step") setNow({ kind: "reading", step: data.step });
+      else {
+        setNow({ kind: "read", solids: data.solids });
+        worker.terminate();
+      }
     };
     worker.onerror = ({ message }) => setNow({ kind: "failed", why: message });
     const request: SolidRequest = { kind, file };
     worker.postMessage(request);
     return () => worker.terminate();
-  }, [kind, file]);
+  }, [kind, file, isWanted]);
   return (
     <div class="solid-preview">
-      {now.kind === "reading" && (
-        <p class="making">
-          <progress aria-label="Reading the file" />
-          <span role="status">Reading {file.path} …</span>
+      {(now.kind === "reading" || (now.kind === "read" && !isDrawn)) && (
+        <Doing path={file.path} now={now} giveUp={() => setWanted(false)} />
+      )}
+      {now.kind === "given-up" && (
+        <p>
+          {file.path} was not read.{" "}
+          <button type="button" class="act" onClick={() => setWanted(true)}>
+            Read it
+          </button>
         </p>
       )}
       {now.kind === "failed" && <p role="alert">The program itself has failed: {now.why}</p>}
-      {now.kind === "read" && <ShownSolids path={file.path} reply={now.reply} />}
+      {now.kind === "read" && (
+        <Shown
+          path={file.path}
+          solids={now.solids}
+          isDrawn={isDrawn}
+          drawn={() => setDrawn(true)}
+        />
+      )}
     </div>
   );
 }
 
-function ShownSolids(props: { readonly path: string; readonly reply: SolidReply }): JSX.Element {
-  const { path, reply } = props;
+const BEGUN: Reading = { kind: "reading", step: null };
+
+/** One line from the first byte to the picture: each step begun anew would wait its half second before it is shown. */
+function Doing(props: {
+  readonly path: string;
+  readonly now: Extract<Reading, { readonly kind: "reading" | "read" }>;
+  readonly giveUp: () => void;
+}): JSX.Element {
+  const { path, now, giveUp } = props;
+  const step = now.kind === "reading" ? now.step : null;
+  return (
+    <p class="making">
+      {step === null ? (
+        <progress aria-label="Working on the file" />
+      ) : (
+        <progress aria-label="Working on the file" value={step.done} max={step.of} />
+      )}
+      <span role="status">{doingWords(path, now)}</span>
+      {now.kind === "reading" && (
+        <button type="button" class="act" onClick={giveUp}>
+          Give it up
+        </button>
+      )}
+    </p>
+  );
+}
+
+const doingWords = (
+  path: string,
+  now: Extract<Reading, { readonly kind: "reading" | "read" }>,
+): string => {
+  if (now.kind === "read") return `Drawing ${path} …`;
+  if (now.step === null) return `Reading ${path} …`;
+  return `Finding the edges of ${path}, ${now.step.done} of ${now.step.of} bodies …`;
+};
+
+function Shown(props: {
+  readonly path: string;
+  readonly solids: ShownSolids;
+  readonly isDrawn: boolean;
+  readonly drawn: () => void;
+}): JSX.Element {
+  const { path, solids, isDrawn, drawn } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const stage = useRef<SolidStage | null>(null);
   useEffect(() => {
@@ -58,11 +123,13 @@ function ShownSolids(props: { readonly path: string; readonly reply: SolidReply 
       if (isGone || canvas.current === null) return;
       const isDark = matchMedia("(prefers-color-scheme: dark)").matches;
       const isPlain = new URLSearchParams(location.search).get("picture") === "plain";
-      const made = solidStage(canvas.current, reply.bodies, { isDark, isPlain });
+      const made = solidStage(canvas.current, solids, { isDark, isPlain });
       stage.current = made;
       size = new ResizeObserver(() => made.resize());
       size.observe(canvas.current);
       made.resize();
+      // Behind its first picture.
+      requestAnimationFrame(drawn);
     });
     return () => {
       isGone = true;
@@ -70,7 +137,7 @@ function ShownSolids(props: { readonly path: string; readonly reply: SolidReply 
       stage.current?.dispose();
       stage.current = null;
     };
-  }, [reply]);
+  }, [solids]);
   return (
     <>
       <div class="solid-view">
@@ -83,7 +150,7 @@ function ShownSolids(props: { readonly path: string; readonly reply: SolidReply 
           go={(direction) => go(stage.current, direction)}
         />
       </div>
-      <p>{[...reply.words, ...undrawnWords(reply.undrawn)].join(" ")}</p>
+      {isDrawn && <p>{[...solids.words, ...undrawnWords(solids.undrawn)].join(" ")}</p>}
     </>
   );
 }

@@ -19,7 +19,7 @@ import {
   Vector3,
   WebGLRenderer,
 } from "three";
-import type { StageBody } from "./stage-bodies.ts";
+import type { StageBodies } from "./stage-bodies.ts";
 
 /** Degrees that the camera sees from edge to edge. */
 const OPENING = 35;
@@ -38,7 +38,7 @@ export interface SolidStage {
 
 export const solidStage = (
   canvas: HTMLCanvasElement,
-  bodies: readonly StageBody[],
+  bodies: StageBodies,
   options: { readonly isDark: boolean; readonly isPlain: boolean },
 ): SolidStage => {
   const { isDark, isPlain } = options;
@@ -47,11 +47,9 @@ export const solidStage = (
   camera.up.set(0, 0, 1);
   const { scene, lamp } = litScene(isDark);
   const { face, line } = materials(isDark);
-  const shown = bodies.map((body) => bodyObjects(body, { face, line }));
-  const all = new Group();
-  for (const { holder } of shown) all.add(holder);
-  scene.add(all);
   const ball = ballRound(bodies);
+  const { holder, release } = bodyObjects(bodies, { face, line }, ball);
+  scene.add(holder);
   const look = { side: -55, rise: 35, distance: 0 };
   let waiting = 0;
   const draw = (): void => {
@@ -94,7 +92,7 @@ export const solidStage = (
     },
     dispose: () => {
       cancelAnimationFrame(waiting);
-      for (const { release } of shown) release();
+      release();
       face.dispose();
       line.dispose();
       renderer.dispose();
@@ -140,7 +138,7 @@ const AIR = 1.06;
 
 /** How far away the eye must be for every corner to be seen. */
 const wholeFrom = (
-  bodies: readonly StageBody[],
+  { corners, lines }: StageBodies,
   middle: Vector3,
   { way, camera }: { readonly way: Vector3; readonly camera: PerspectiveCamera },
 ): number => {
@@ -150,26 +148,28 @@ const wholeFrom = (
   const wide = high * camera.aspect;
   const place = new Vector3();
   let distance = 0;
-  for (const { corners, lines } of bodies)
-    for (const numbers of [corners, lines])
-      for (let at = 0; at + 2 < numbers.length; at += 3) {
-        place.set(numbers[at] ?? 0, numbers[at + 1] ?? 0, numbers[at + 2] ?? 0).sub(middle);
-        const aside = Math.max(Math.abs(place.dot(right)) / wide, Math.abs(place.dot(up)) / high);
-        distance = Math.max(distance, place.dot(way) + aside * AIR);
-      }
+  for (const numbers of [corners, lines])
+    for (let at = 0; at + 2 < numbers.length; at += 3) {
+      place.set(numbers[at] ?? 0, numbers[at + 1] ?? 0, numbers[at + 2] ?? 0).sub(middle);
+      const aside = Math.max(Math.abs(place.dot(right)) / wide, Math.abs(place.dot(up)) / high);
+      distance = Math.max(distance, place.dot(way) + aside * AIR);
+    }
   return distance;
 };
 
 const bodyObjects = (
-  { corners, normals, lines }: StageBody,
+  { corners, normals, lines }: StageBodies,
   { face, line }: Materials,
+  ball: Sphere,
 ): { readonly holder: Group; readonly release: () => void } => {
   const faces = new BufferGeometry();
   faces.setAttribute("position", new BufferAttribute(corners, 3));
-  if (normals === null) faces.computeVertexNormals();
-  else faces.setAttribute("normal", new BufferAttribute(normals, 3));
+  faces.setAttribute("normal", new BufferAttribute(normals, 3));
   const edges = new BufferGeometry();
   edges.setAttribute("position", new BufferAttribute(lines, 3));
+  // Known, and else worked out for each of them before the first picture.
+  faces.boundingSphere = ball;
+  edges.boundingSphere = ball;
   const holder = new Group();
   holder.add(new Mesh(faces, face), new LineSegments(edges, line));
   return {
@@ -182,12 +182,11 @@ const bodyObjects = (
 };
 
 /** Round the box of all places. */
-const ballRound = (bodies: readonly StageBody[]): Sphere => {
+const ballRound = ({ corners, lines }: StageBodies): Sphere => {
   const box = new Box3();
   const place = new Vector3();
-  for (const { corners, lines } of bodies)
-    for (const numbers of [corners, lines])
-      for (let at = 0; at + 2 < numbers.length; at += 3)
-        box.expandByPoint(place.set(numbers[at] ?? 0, numbers[at + 1] ?? 0, numbers[at + 2] ?? 0));
+  for (const numbers of [corners, lines])
+    for (let at = 0; at + 2 < numbers.length; at += 3)
+      box.expandByPoint(place.set(numbers[at] ?? 0, numbers[at + 1] ?? 0, numbers[at + 2] ?? 0));
   return box.isEmpty() ? new Sphere(new Vector3(), 1) : box.getBoundingSphere(new Sphere());
 };

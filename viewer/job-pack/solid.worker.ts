@@ -9,17 +9,38 @@ export interface SolidRequest {
   readonly file: PackFile;
 }
 
-export interface SolidReply extends StageBodies {
+export type SolidReply =
+  | { readonly kind: "step"; readonly step: SolidStep }
+  | { readonly kind: "read"; readonly solids: ShownSolids };
+
+/** `done` of its bodies have their edges. */
+export interface SolidStep {
+  readonly done: number;
+  readonly of: number;
+}
+
+export interface ShownSolids extends StageBodies {
   readonly words: readonly string[];
 }
 
+/** Between two counts, ms: nobody reads them faster. */
+const COUNTED = 100;
+
 self.addEventListener("message", ({ data }: MessageEvent<SolidRequest>) => {
   const read = readSolids(data.kind, data.file);
-  const reply: SolidReply = { words: read.words, ...stageBodies(read) };
-  const owned = reply.bodies.flatMap(({ corners, normals, lines }) => [
-    corners.buffer,
-    lines.buffer,
-    ...(normals === null ? [] : [normals.buffer]),
-  ]);
-  self.postMessage(reply, { transfer: owned });
+  let last = Number.NEGATIVE_INFINITY;
+  const solids: ShownSolids = {
+    words: read.words,
+    ...stageBodies(read, (done, of) => {
+      const now = performance.now();
+      if (now - last < COUNTED) return;
+      last = now;
+      tell({ kind: "step", step: { done, of } });
+    }),
+  };
+  const { corners, normals, lines } = solids;
+  tell({ kind: "read", solids }, [corners.buffer, normals.buffer, lines.buffer]);
 });
+
+const tell = (reply: SolidReply, transfer: ArrayBufferLike[] = []): void =>
+  self.postMessage(reply, { transfer });
