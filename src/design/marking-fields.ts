@@ -266,4 +266,4 @@ export const MARKINGS: Field<readonly MarkingDesign[]> = refined(
 );
 
 const membersOf = (marking: ReadMarking): number =>
-  "pattern" in marking && marking.pattern !== null ? patternCount(marking.pattern) : 1;
+  "pattern" in marking ? patternCount(marking.pattern) : 1;

@@ -2,5 +2,8 @@
 
 import type { PatternDesign } from "./panel-design.ts";
 
-export const patternCount = (pattern: PatternDesign): number =>
-  pattern.kind === "grid" ? pattern.rows * pattern.columns : pattern.count;
+/** null: one by itself. */
+export const patternCount = (pattern: PatternDesign | null): number => {
+  if (pattern === null) return 1;
+  return pattern.kind === "grid" ? pattern.rows * pattern.columns : pattern.count;
+};

@@ -19,6 +19,9 @@ export const rewritten = (from: Source, steps: readonly Step[]): Edit => {
   return { kind: "edit", edit: difference(from, now.text) };
 };
 
+/** The step that is not needed. */
+export const unchanged: Step = (now) => ({ kind: "edit", edit: difference(now, now.text) });
+
 /** Edits that were all made for this text, as one; what changes nothing is left out. */
 export const together = (from: Source, edits: readonly Edit[]): Edit => {
   const texts: TextEdit[] = [];

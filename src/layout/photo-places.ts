@@ -40,7 +40,7 @@ const screws = (items: readonly ScrewsDesign[]): readonly PhotoPlace[] => {
   let before = 0;
   return items.flatMap(({ place, pattern }) => {
     const id = `fixing.${before + 1}`;
-    before += pattern === null ? 1 : patternCount(pattern);
+    before += patternCount(pattern);
     return read(id, "fixings", [place]);
   });
 };

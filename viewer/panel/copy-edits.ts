@@ -18,8 +18,14 @@ import { nameReferences } from "../../src/design/name-references.ts";
 import type { MarkingDesign, PlaceDesign } from "../../src/design/panel-design.ts";
 import { pathAt } from "../../src/design/path-at.ts";
 import { placePath, setPlaceFree } from "../../src/design/place-edit.ts";
-import { difference, rewritten, type Step, together } from "../../src/design/rewriting.ts";
-import { type Source, spanIn } from "../../src/design/source.ts";
+import {
+  difference,
+  rewritten,
+  type Step,
+  together,
+  unchanged,
+} from "../../src/design/rewriting.ts";
+import type { Source } from "../../src/design/source.ts";
 import { inWords } from "../../src/diagnostics/nearest.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { entryPattern } from "../../src/layout/entry-pattern.ts";
@@ -150,15 +156,12 @@ function placeSteps(
   return [
     // It was read off no photograph where it stands now.
     (now) =>
-      nodeAt(now, [...path, "residual"]) === null ? same(now) : removeKey(now, path, "residual"),
+      nodeAt(now, [...path, "residual"]) === null
+        ? unchanged(now)
+        : removeKey(now, path, "residual"),
     (now) => (leans ? namedAnew(now, path, names) : setPlaceFree(now, path, free)),
   ];
 }
-
-const same = (now: Source): Edit => ({
-  kind: "edit",
-  edit: replaceValue(now, spanIn(now, 0, 0), ""),
-});
 
 const refusing =
   (why: string): Step =>
@@ -225,7 +228,8 @@ function markingSteps(marking: MarkingDesign, name: string | null, scene: Scene)
     (now) => {
       const own = lastOf(now, list, kind);
       return rewritten(now, [
-        (copy) => (name === null ? same(copy) : setKey(copy, own, { key: "name", value: name })),
+        (copy) =>
+          name === null ? unchanged(copy) : setKey(copy, own, { key: "name", value: name }),
         ...ends.flatMap(({ place, within, low }) =>
           within === undefined
             ? [refusing(`the text does not say where ${marking.id} stands`)]

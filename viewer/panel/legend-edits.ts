@@ -10,8 +10,8 @@ import {
   setKey,
 } from "../../src/design/edit.ts";
 import { quoted } from "../../src/design/quoted.ts";
-import { rewritten } from "../../src/design/rewriting.ts";
-import { replacement, type Source, spanIn } from "../../src/design/source.ts";
+import { rewritten, unchanged } from "../../src/design/rewriting.ts";
+import { replacement, type Source } from "../../src/design/source.ts";
 import type { TextNode } from "../../src/design/text-node.ts";
 
 /** Nothing typed takes the legend off, with all that is said of it. */
@@ -85,7 +85,7 @@ export function memberLegendTyped(
     if (items.every((item) => item === NO_LEGEND)) return hasNone(member);
     return rewritten(from, [
       (now) => legendsSet(now, owner, items),
-      (now) => (common === NO_LEGEND ? same(now) : removeKey(now, owner, "text")),
+      (now) => (common === NO_LEGEND ? unchanged(now) : removeKey(now, owner, "text")),
     ]);
   }
   const item = list.items[index];
@@ -121,11 +121,6 @@ export const legendsSet = (now: Source, owner: Path, items: readonly string[]): 
 const wordsKey = (owner: Path): string => (isComponent(owner) ? "legends" : "texts");
 
 const wordsPath = (owner: Path): Path => [...owner, wordsKey(owner)];
-
-const same = (now: Source): Edit => ({
-  kind: "edit",
-  edit: replacement(now, spanIn(now, 0, 0), ""),
-});
 
 const textOf = (from: Source, node: TextNode): string =>
   from.text.slice(node.span.start, contentEnd(from, node));

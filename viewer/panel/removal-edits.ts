@@ -119,10 +119,7 @@ function whyScrewsStay(screws: readonly PlacedFixing[], { design }: PanelLayout)
   const given = design.fixings?.at ?? null;
   if (screws.some(({ kind }) => kind !== "screw")) return "the stack takes both its dowels";
   if (given === null) return "the rule sets the screws: move one to write down where they stand";
-  const count = given.reduce(
-    (sum, { pattern }) => sum + (pattern === null ? 1 : patternCount(pattern)),
-    0,
-  );
+  const count = given.reduce((sum, { pattern }) => sum + patternCount(pattern), 0);
   return count - screws.length < LEAST_SCREWS
     ? `the stack takes at least ${LEAST_SCREWS} screws`
     : null;
