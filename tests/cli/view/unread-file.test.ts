@@ -53,7 +53,9 @@ test.each<readonly [string, RegExp, (shed: string) => void]>([
     (shed) => {
       const away = `${shed}-away`;
       renameSync(shed, away);
-      const outside = join(mkdtempSync(join(tmpdir(), "consolewright-away-")), "shed.yaml");
+      const elsewhere = mkdtempSync(join(tmpdir(), "consolewright-away-"));
+      onTestFinished(() => rmSync(elsewhere, { recursive: true, force: true }));
+      const outside = join(elsewhere, "shed.yaml");
       renameSync(away, outside);
       symlinkSync(outside, shed);
     },
