@@ -2,7 +2,7 @@
 
 import { decimal } from "../geometry/number.ts";
 import { finishOf, type LayoutContext, stockOf } from "../layout/context.ts";
-import { fillContrast } from "../layout/fill-contrast.ts";
+import { legendContrast } from "../layout/legend-contrast.ts";
 import { LEAST_CONTRAST } from "../standards/contrast.ts";
 
 const SHEET = "aluminium-2";
@@ -14,7 +14,7 @@ export const plainStack = (context: LayoutContext): readonly string[] => {
   const stock = stockOf(context, SHEET);
   const found = FINISHES.map((name) => ({
     name,
-    contrast: fillContrast(finishOf(context, name), stock),
+    contrast: legendContrast(finishOf(context, name), stock),
   }));
   const taken = found.find(({ contrast }) => (contrast?.ratio ?? LEAST_CONTRAST) >= LEAST_CONTRAST);
   const [first] = found;

@@ -4,7 +4,7 @@
 import { type CodeEntry, type Finding, finding, type Remedy } from "../../diagnostics/finding.ts";
 import { decimalBeside } from "../../geometry/number.ts";
 import { finishNames, finishOf } from "../../layout/context.ts";
-import { type FillContrast, fillContrast } from "../../layout/fill-contrast.ts";
+import { type LegendContrast, legendContrast } from "../../layout/legend-contrast.ts";
 import type { LayerLayout } from "../../layout/panel-layout.ts";
 import { looksOf } from "../../standards/colour-words.ts";
 import { contrastRatio, LEAST_CONTRAST } from "../../standards/contrast.ts";
@@ -27,15 +27,16 @@ export const legendFaint: Rule = {
     const { layers, markings } = facts.layout;
     const lettered = layers.filter(({ id }) => markings.some(({ layer }) => layer === id));
     return lettered.flatMap((layer) => {
-      const contrast = fillContrast(layer.finish, layer.stock);
+      const contrast = legendContrast(layer.finish, layer.stock);
       return contrast === null || isRead(contrast) ? [] : [faintIn(layer, contrast, facts)];
     });
   },
 };
 
-const isRead = ({ ratio }: Pick<FillContrast, "ratio">): boolean => !isUnder(ratio, LEAST_CONTRAST);
+const isRead = ({ ratio }: Pick<LegendContrast, "ratio">): boolean =>
+  !isUnder(ratio, LEAST_CONTRAST);
 
-const faintIn = (layer: LayerLayout, contrast: FillContrast, facts: PanelFacts): Finding => {
+const faintIn = (layer: LayerLayout, contrast: LegendContrast, facts: PanelFacts): Finding => {
   const { ratio } = contrast;
   const span = layer.design.written.keys["finish"] ?? layer.design.written.span;
   const finish = readFinish(layer, contrast.kind, facts);
@@ -58,7 +59,7 @@ const faintIn = (layer: LayerLayout, contrast: FillContrast, facts: PanelFacts):
   });
 };
 
-const legendsOf = ({ kind, letters, ground }: FillContrast): string =>
+const legendsOf = ({ kind, letters, ground }: LegendContrast): string =>
   kind === "filled"
     ? `Legends filled with ${letters.name} stand out from ${ground.name}`
     : `Legends cut through ${ground.name} paint show ${letters.name} and stand out from it`;
@@ -67,7 +68,7 @@ const madeWith = ({
   kind,
   letters,
   ground,
-}: Pick<FillContrast, "kind" | "letters" | "ground">): string =>
+}: Pick<LegendContrast, "kind" | "letters" | "ground">): string =>
   kind === "filled"
     ? `Filled with ${letters.name}`
     : `In ${ground.name} paint, showing ${letters.name},`;
@@ -76,19 +77,19 @@ const words = (value: number): string => decimalBeside(value, LEAST_CONTRAST, 1)
 
 interface ReadFinish {
   readonly id: string;
-  readonly contrast: FillContrast;
+  readonly contrast: LegendContrast;
 }
 
 /** Of the finishes that there are and are worked alike, the one that stands out most; of equals the builder's own. */
 const readFinish = (
   { stock, finish }: LayerLayout,
-  kind: FillContrast["kind"],
+  kind: LegendContrast["kind"],
   facts: PanelFacts,
 ): ReadFinish | null => {
   const [best = null] = [...new Set(finishNames(facts))]
     .flatMap((id): readonly ReadFinish[] => {
       const other = finishOf(facts, id);
-      const contrast = fillContrast(other, stock);
+      const contrast = legendContrast(other, stock);
       const isAlike = contrast?.kind === kind && other?.order === finish?.order;
       return contrast !== null && isAlike && isRead(contrast) ? [{ id, contrast }] : [];
     })
@@ -97,7 +98,7 @@ const readFinish = (
 };
 
 /** No finish of that colour is written yet. Empty where neither paint is read. */
-const paintAdvice = ({ kind, letters, ground }: FillContrast): string => {
+const paintAdvice = ({ kind, letters, ground }: LegendContrast): string => {
   const sheet = kind === "filled" ? ground : letters;
   const paint = (["black", "white"] as const)
     .map((name) => ({ name, ratio: contrastRatio(looksOf(name), sheet.looks) }))

@@ -5,7 +5,7 @@ import type { FinishDesign, StockDesign } from "../design/workshop-design.ts";
 import { type NamedColour, namedColour } from "../standards/colour-words.ts";
 import { contrastRatio } from "../standards/contrast.ts";
 
-export interface FillContrast {
+export interface LegendContrast {
   /** `filled`: paint in the bare sheet. `through`: what lies under the last coat, seen in it. */
   readonly kind: "filled" | "through";
   readonly letters: NamedColour;
@@ -14,10 +14,10 @@ export interface FillContrast {
 }
 
 /** null where nothing is painted, or where one of the two colours is none that is known by its name. */
-export const fillContrast = (
+export const legendContrast = (
   finish: FinishDesign | null,
   stock: StockDesign | null,
-): FillContrast | null => {
+): LegendContrast | null => {
   if (finish === null || stock === null) return null;
   const sheet = namedColour(stock.colour);
   const last = namedColour(finish.coats.at(-1) ?? "");
@@ -31,7 +31,7 @@ const throughPaint = (
   { coats }: FinishDesign,
   sheet: NamedColour,
   ground: NamedColour,
-): FillContrast | null => {
+): LegendContrast | null => {
   const below = coats.slice(0, -1).map(namedColour);
   if (below.includes(null)) return null;
   return [sheet, ...below.flatMap((coat) => coat ?? [])]
@@ -40,7 +40,7 @@ const throughPaint = (
 };
 
 const contrastOf = (
-  kind: FillContrast["kind"],
+  kind: LegendContrast["kind"],
   letters: NamedColour,
   ground: NamedColour,
-): FillContrast => ({ kind, letters, ground, ratio: contrastRatio(letters.looks, ground.looks) });
+): LegendContrast => ({ kind, letters, ground, ratio: contrastRatio(letters.looks, ground.looks) });
