@@ -2,6 +2,7 @@
 // it with anything else, so that it can be ended at once.
 
 import { lineAndColumn } from "../../src/diagnostics/position.ts";
+import { reasonWords } from "../../src/diagnostics/reason-words.ts";
 import { consoleBodies } from "../../src/fit/bodies/console-bodies.ts";
 import type { ConsoleBody } from "../../src/fit/console-body.ts";
 import { joinedBox } from "../../src/geometry/space/space-box.ts";
@@ -18,7 +19,7 @@ self.addEventListener("message", async ({ data }: MessageEvent<DesignSources>) =
   try {
     tell(await outcomeOf(data));
   } catch (reason) {
-    tell({ kind: "failed", why: reason instanceof Error ? reason.message : `${reason}` });
+    tell({ kind: "failed", why: reasonWords(reason) });
   }
 });
 
