@@ -1,7 +1,7 @@
 // The file's text beside the picture. What is typed becomes an edit when the hand rests; what is done in the picture is here
 // at once. Findings stand at their lines, the selected component's lines are marked, the caret selects.
 
-import { signal, useSignalEffect } from "@preact/signals";
+import { computed, signal, useSignalEffect } from "@preact/signals";
 import type { JSX } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 import { difference } from "../../src/design/rewriting.ts";
@@ -25,6 +25,7 @@ import {
   unread,
 } from "../desk.ts";
 import { commandKey } from "../files/command-key.ts";
+import { firstFiles } from "../first-files.ts";
 import { type NumberedFinding, panelFindings, say, selectedThings, things } from "./board.ts";
 import { useCaretInSight } from "./caret-sight.ts";
 import { caretAfter, changeEnd, idsAt, linesOf } from "./text-places.ts";
@@ -38,7 +39,14 @@ interface Draft {
 }
 
 const draft = signal<Draft | null>(null);
-const chosenFile = signal<string | null>(null);
+/** A file that was asked for, by name or by what was picked, and the panel's that was seen then: with another panel it is let go. */
+interface Chosen {
+  readonly file: string;
+  readonly beside: string | null;
+}
+
+const chosen = signal<Chosen | null>(null);
+const panelFile = computed(() => panel.value?.file ?? null);
 let rest: ReturnType<typeof setTimeout> | null = null;
 
 /** Long enough for a word, short enough for the picture to follow. */
@@ -53,11 +61,24 @@ const caretFile = signal<string | null>(null);
 const shownFile = (): string | null =>
   [
     caretFile.value,
-    chosenFile.value,
-    panel.value?.file,
+    chosenFile(),
+    panelFile.value,
     ...findings.value.map(({ finding }) => finding.span.file),
+    ...firstFiles(texts.value),
     ...texts.value.keys(),
   ].find((file) => file != null && texts.value.has(file)) ?? null;
+
+/** While no panel can be drawn it stays: the one that was seen may come again. */
+function chosenFile(): string | null {
+  const now = panelFile.value;
+  const was = chosen.value;
+  const isAnother = now !== null && was?.beside != null && was.beside !== now;
+  return was === null || isAnother ? null : was.file;
+}
+
+const chooseFile = (file: string): void => {
+  chosen.value = { file, beside: panelFile.value };
+};
 
 export function TextPane(): JSX.Element | null {
   const field = useRef<HTMLTextAreaElement>(null);
@@ -128,7 +149,7 @@ function FileChoice({ file }: { readonly file: string }): JSX.Element {
         value={file}
         onChange={(event) => {
           settleTyping();
-          chosenFile.value = event.currentTarget.value;
+          chooseFile(event.currentTarget.value);
         }}
       >
         {files.map((path) => (
@@ -237,7 +258,7 @@ askAboutTyping({
   // The panel may have another file now.
   end: () => {
     draft.value = null;
-    chosenFile.value = null;
+    chosen.value = null;
     caretFile.value = null;
   },
 });
@@ -272,7 +293,7 @@ function stepInText(way: "back" | "forth", file: string): void {
   const step = way === "back" ? history.value.undone[0] : history.value.done.at(-1);
   const files = step?.moves.flatMap((move) => (move.kind === "bytes" ? [] : [move.file])) ?? [];
   if (files[0] !== undefined && !files.includes(file)) {
-    chosenFile.value = files[0];
+    chooseFile(files[0]);
     caretFile.value = files[0];
   }
   say(`${way === "back" ? "Undone" : "Done again"}: ${what}.`);
@@ -306,7 +327,7 @@ function useFollowing(
   useSignalEffect(() => {
     const wanted = wantedPlace();
     if (wanted === null) return;
-    chosenFile.value = wanted.file;
+    chooseFile(wanted.file);
     const view = scroller.current;
     if (view === null || document.activeElement === field.current) return;
     const top = (wanted.line - 1) * LINE;
