@@ -136,21 +136,21 @@ describe("a small console", () => {
   );
 });
 
-/** Carried out in the page: models are read as on a machine that takes its time, without an end. */
+/** Carried out in the page: models and PDFs are read as on a machine that takes its time, without an end. */
 function readsForEver(): void {
   const { postMessage } = Worker.prototype;
   Worker.prototype.postMessage = function (message: { readonly kind?: string }): void {
-    if (message.kind !== "console-model" || document.title === "Quick")
-      postMessage.call(this, message);
+    const isFile = message instanceof Uint8Array || message.kind === "console-model";
+    if (!isFile || document.title === "Quick") postMessage.call(this, message);
   };
 }
 
 test(
-  "the reading of a model says what it does, and is given up by its button and by another file",
+  "the reading of a model and of a PDF says what it does, and is given up by its button and by another file",
   async () => {
     const { page, complaints } = await openedRoom(browser, sound, readsForEver);
     const readers = (): number =>
-      page.workers().filter((each) => each.url().includes("solid.worker")).length;
+      page.workers().filter((each) => /(solid|pdf)\.worker/.test(each.url())).length;
     await enter(page);
     await made(page);
     await page.getByLabel("Pack of").selectOption({ label: "The console itself" });
@@ -168,9 +168,22 @@ test(
     await choose(page, /^fit-report\.md/);
     await page.getByRole("article").getByRole("table").first().waitFor();
     await expect.poll(readers).toBe(0);
+    await choose(page, /^mock-up.*\.pdf/);
+    await page
+      .getByRole("status")
+      .filter({ hasText: /^Reading .*\.pdf …$/ })
+      .waitFor();
+    expect(readers()).toBe(1);
+    await page.getByRole("button", { name: "Give it up" }).click();
+    await page.getByText(/\.pdf was not read\./).waitFor();
+    await expect.poll(readers).toBe(0);
     await page.evaluate(() => {
       document.title = "Quick";
     });
+    await page.getByRole("button", { name: "Read it" }).click();
+    await page.getByRole("img", { name: /\.pdf, page 1$/ }).waitFor();
+    await page.getByRole("button", { name: "Print in true size" }).waitFor();
+    await expect.poll(readers).toBe(0);
     await choose(page, /\.glb/);
     await page.locator("canvas[data-drawn]").waitFor();
     await page.getByText(/solid pieces, .* mm\./).waitFor();

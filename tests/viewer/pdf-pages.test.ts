@@ -3,7 +3,7 @@
 
 import { describe, expect, test } from "vitest";
 import { pdfPages } from "../../viewer/job-pack/pdf-pages.ts";
-import type { PaintedShape } from "../../viewer/job-pack/pdf-paint.ts";
+import type { PaintedPage, PaintedShape } from "../../viewer/job-pack/pdf-paint.ts";
 import { wholePumpPack } from "../pack/pump-panel.ts";
 import { type PdfReadPage, readPdf } from "../support/pdf-reader.ts";
 
@@ -11,6 +11,8 @@ import { type PdfReadPage, readPdf } from "../support/pdf-reader.ts";
 const READ = ["drawings/pumps-section.pdf", "template/pumps-face-front.pdf"];
 
 const pdfs = (await wholePumpPack()).files.filter(({ path }) => READ.includes(path));
+
+const UNTOLD = (): void => undefined;
 
 /** x and y of every place of every path, y down. */
 const placesOf = (shapes: readonly PaintedShape[]): readonly number[] =>
@@ -34,7 +36,7 @@ describe("a PDF of a panel's pack", () => {
   test("is there to be read", () => expect(pdfs).toHaveLength(READ.length));
 
   test.each(pdfs.map(({ path, bytes }) => [path, bytes] as const))("%s", (_path, bytes) => {
-    const pages = pdfPages(bytes) ?? [];
+    const pages = pdfPages(bytes, UNTOLD) ?? [];
     const others = readPdf(bytes).pages;
     expect(pages).toHaveLength(others.length);
     for (const [index, page] of pages.entries()) {
@@ -55,6 +57,14 @@ describe("a PDF of a panel's pack", () => {
   });
 });
 
+test("pages are told of one by one, as they are read, and of how many", () => {
+  for (const { bytes } of pdfs) {
+    const told: (readonly [PaintedPage, number])[] = [];
+    const pages = pdfPages(bytes, (page, of) => told.push([page, of])) ?? [];
+    expect(told).toEqual(pages.map((page) => [page, readPdf(bytes).pages.length]));
+  }
+});
+
 describe("sabotage", () => {
   const [first] = pdfs;
   const bytes = first?.bytes ?? new Uint8Array();
@@ -72,10 +82,10 @@ describe("sabotage", () => {
       "a stream with one byte spoilt",
       bytes.map((byte, at) => (at === inStream ? byte ^ 0x10 : byte)),
     ],
-  ])("%s is refused", (_what, spoilt) => expect(pdfPages(spoilt)).toBeNull());
+  ])("%s is refused", (_what, spoilt) => expect(pdfPages(spoilt, UNTOLD)).toBeNull());
 
   test("a place that is moved is found", () => {
-    const [page] = pdfPages(bytes) ?? [];
+    const [page] = pdfPages(bytes, UNTOLD) ?? [];
     const [other] = readPdf(bytes).pages;
     if (page === undefined || other === undefined) throw new Error("no page");
     const moved = { ...other, height: other.height + 1 };

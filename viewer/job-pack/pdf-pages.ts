@@ -4,9 +4,13 @@
 import { unzlibSync } from "fflate";
 import { type PaintedPage, paintedPage } from "./pdf-paint.ts";
 
-export const pdfPages = (bytes: Uint8Array): readonly PaintedPage[] | null => {
+/** `tell`: each page as soon as it is read, and of how many. */
+export const pdfPages = (
+  bytes: Uint8Array,
+  tell: (page: PaintedPage, of: number) => void,
+): readonly PaintedPage[] | null => {
   try {
-    return pagesOf(objectsOf(bytes));
+    return pagesOf(objectsOf(bytes), tell);
   } catch {
     return null;
   }
@@ -42,7 +46,13 @@ const objectAt = (text: string, at: number, bytes: Uint8Array): PdfObject => {
   const dictionary = text.slice(at, streamAt);
   const length = Number(/\/Length (\d+)/.exec(dictionary)?.[1]);
   const from = streamAt + "\nstream\n".length;
-  return { dictionary, stream: () => latin(unpacked(bytes.subarray(from, from + length))) };
+  // What all pages place is unpacked once.
+  let content: string | null = null;
+  const stream = (): string => {
+    content ??= latin(unpacked(bytes.subarray(from, from + length)));
+    return content;
+  };
+  return { dictionary, stream };
 };
 
 /** What is printed from here is drilled by: the checksum behind the data (Adler-32, RFC 1950, 8.2) is held against it. */
@@ -58,11 +68,20 @@ const unpacked = (packed: Uint8Array): Uint8Array => {
   return bytes;
 };
 
-const pagesOf = (objects: PdfObjects): readonly PaintedPage[] | null => {
+const pagesOf = (
+  objects: PdfObjects,
+  tell: (page: PaintedPage, of: number) => void,
+): readonly PaintedPage[] | null => {
   const tree = [...objects.values()].find(({ dictionary }) => dictionary.includes("/Type /Pages"));
   const kids = [...(listIn(tree, "Kids") ?? "").matchAll(/(\d+) 0 R/g)];
-  const pages = kids.map(([, number]) => pageOf(objects.get(Number(number)), objects));
-  return pages.length === 0 || pages.includes(null) ? null : pages.filter((page) => page !== null);
+  const pages: PaintedPage[] = [];
+  for (const [, number] of kids) {
+    const page = pageOf(objects.get(Number(number)), objects);
+    if (page === null) return null;
+    pages.push(page);
+    tell(page, kids.length);
+  }
+  return pages.length === 0 ? null : pages;
 };
 
 const pageOf = (page: PdfObject | undefined, objects: PdfObjects): PaintedPage | null => {
