@@ -2,7 +2,7 @@
 
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openPage, type PageStand, standOf } from "../support/open-page.ts";
-import { asksLate, isRead, PANEL } from "../support/panel-bench.ts";
+import { asksLate, benchWith, isRead, PANEL } from "../support/panel-bench.ts";
 
 let stand: PageStand;
 
@@ -55,12 +55,27 @@ test("the text is that of the panel that is chosen, whatever was picked in the o
 
 test("while a design is read for the first time its panel's text is shown, not the first of the alphabet", async () => {
   const { page } = await openPage(stand);
-  await page.getByRole("status").filter({ hasText: "Opened: tug-trainer" }).waitFor();
   await page.evaluate(asksLate);
   await page
     .getByLabel("Open files")
     .setInputFiles([file("bought.yaml", PARTS), file("pumps.yaml", PANEL)]);
   await page.getByRole("status").filter({ hasText: "Reading 2 files" }).waitFor();
   expect(await page.locator(".file-name select").inputValue()).toBe("pumps.yaml");
+  await page.close();
+});
+
+test("a line that many picked things stand in is marked once, and can be read", async () => {
+  const { page } = await benchWith(
+    stand,
+    PANEL.replace("components:", "fixings: { screws: m3, dowels: 3 mm }\ncomponents:"),
+  );
+  await page.getByRole("application").focus();
+  await page.keyboard.press("Control+a");
+  await page.locator(".band-lines").first().waitFor();
+  const tops = await page
+    .locator(".band-lines")
+    .evaluateAll((bands) => bands.map((band) => (band as HTMLElement).style.top));
+  // The line of the fixings, and those of the two components.
+  expect(tops.toSorted()).toEqual(["133px", "171px", "190px"]);
   await page.close();
 });

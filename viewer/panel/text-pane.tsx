@@ -212,13 +212,15 @@ function Bands(props: { readonly file: string; readonly text: string }): JSX.Ele
   const bands = new Map(
     (unread.value === null ? selectedThings.value : [])
       .filter(({ span }) => span.file === file)
-      .map((thing) => [thing.entry, linesOf(thing, text)]),
+      .map((thing) => linesOf(thing, text))
+      // One over the other, those of many screws in one line would hide its words.
+      .map((lines) => [`${lines.first}-${lines.last}`, lines]),
   );
   return (
     <div class="bands" aria-hidden="true">
-      {[...bands].map(([entry, { first, last }]) => (
+      {[...bands].map(([lines, { first, last }]) => (
         <div
-          key={entry}
+          key={lines}
           class="band-lines"
           style={{ top: `${(first - 1) * LINE}px`, height: `${(last - first + 1) * LINE}px` }}
         />
