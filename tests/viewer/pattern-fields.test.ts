@@ -96,6 +96,8 @@ describe("numbers of a pattern", () => {
 
   test.each([
     ["pitch", "12,5", 'pitch: "12,5" is no length; write 12.5 mm or 3/8 in'],
+    ["pitch", "0", 'pitch: "0" is not more than 0; write 12.5 mm or 3/8 in'],
+    ["pitch", "-20 mm", 'pitch: "-20 mm" is not more than 0; write 12.5 mm or 3/8 in'],
     ["count", "0", 'count: "0" is no count from 1 to 999; write 4'],
     ["count", "1000", 'count: "1000" is no count from 1 to 999; write 4'],
     ["count", "2 }", 'count: "2 }" is no count from 1 to 999; write 4'],

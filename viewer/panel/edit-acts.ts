@@ -13,7 +13,7 @@ import { MM_PER_INCH } from "../../src/standards/inch.ts";
 import { placeAdded, placedByPhoto, placesIn } from "../photo/placed-by-photo.ts";
 import { inHand, offer, say, unit } from "./board.ts";
 import { componentAdded } from "./component-edits.ts";
-import { lengthTyped } from "./length-typed.ts";
+import { lengthTyped, sizeTyped } from "./length-typed.ts";
 import { movedWords } from "./moved-words.ts";
 import { componentRenamed } from "./naming-edits.ts";
 import { open } from "./open-panel.ts";
@@ -136,6 +136,9 @@ export function placePart(card: PartCard, at: Shift): void {
   selectEntries([name]);
 }
 
+/** The keys that no text has at zero or less. */
+const SIZES: readonly string[] = ["width", "height"];
+
 /** A number as typed in place of the one that the design states; the reader judges it. */
 export function stateNumber(
   { entry, written }: { readonly entry: string; readonly written: Written },
@@ -145,7 +148,8 @@ export function stateNumber(
   const on = open();
   const span = written.keys[key];
   if (on === null || span === undefined) return;
-  const length = lengthTyped(typed, unit.value);
+  const read = SIZES.includes(key) ? sizeTyped : lengthTyped;
+  const length = read(typed, unit.value);
   if (length.kind === "refused") say(`${key}: ${length.why}.`);
   else take([replaceValue(on.from, span, length.text)], `set ${key} of ${entry} to ${length.text}`);
 }

@@ -24,3 +24,11 @@ export function lengthTyped(typed: string, unit: WritingUnit): LengthTyped {
     return { kind: "refused", why: `"${typed}" has no unit; write ${text} in` };
   return { kind: "length", text: isBare && unit === "in" ? `${text} in` : text, mm: read.mm };
 }
+
+/** Of what has to be there: a pitch, a radius, a width. The reader takes none of zero or less, and the thing would be gone. */
+export function sizeTyped(typed: string, unit: WritingUnit): LengthTyped {
+  const length = lengthTyped(typed, unit);
+  return length.kind === "refused" || length.mm > 0
+    ? length
+    : { kind: "refused", why: `"${typed}" is not more than 0; write 12.5 mm or 3/8 in` };
+}

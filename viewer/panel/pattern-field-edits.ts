@@ -7,7 +7,7 @@ import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { angleTyped } from "./angle-typed.ts";
 import { legendsSet, NO_LEGEND, nameAt, writtenLegends } from "./legend-edits.ts";
-import { lengthTyped } from "./length-typed.ts";
+import { sizeTyped } from "./length-typed.ts";
 
 const KINDS = ["row", "column", "grid", "ring"] as const;
 
@@ -58,7 +58,7 @@ export function patternTyped(from: Source, owner: Path, { key, value }: PatternN
   if (path === null) return refused(`${nameAt(from, owner)} is no row, column, grid or ring`);
   switch (TAKES[key]) {
     case "length": {
-      const length = lengthTyped(typed, usualUnit(from.text));
+      const length = sizeTyped(typed, usualUnit(from.text));
       return length.kind === "length"
         ? setKey(from, path, { key, value: length.text })
         : refused(`${key}: ${length.why}`);
