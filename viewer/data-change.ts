@@ -17,35 +17,55 @@ interface ChangedPart {
 const SAME: DataChange = { kind: "same" };
 
 /** Data as a message carries it: numbers, words, lists and records of them; of anything else it is said anew. */
-export function dataChange(before: unknown, now: unknown): DataChange {
-  const moves = new Map<number, DataChange>();
-  // One object for each distance: a message names it again where it would copy another.
-  const moved = (by: number): DataChange => {
-    const known = moves.get(by) ?? { kind: "moved", by };
-    moves.set(by, known);
-    return known;
-  };
-  return changeOf(before, now, moved);
+export const dataChange = (before: unknown, now: unknown): DataChange =>
+  changeOf(before, now, alikeOnce());
+
+/** One object for all changes that are alike, as those of all components behind a longer line: a message names it again where it would copy another. */
+interface AlikeOnce {
+  readonly moved: (by: number) => DataChange;
+  readonly within: (parts: readonly ChangedPart[]) => DataChange;
 }
 
-type Moved = (by: number) => DataChange;
+function alikeOnce(): AlikeOnce {
+  const changes = new Map<string, DataChange>();
+  const numbers = new Map<DataChange, number>();
+  const numberOf = (change: DataChange): number => {
+    const known = numbers.get(change) ?? numbers.size;
+    numbers.set(change, known);
+    return known;
+  };
+  const once = (key: string, change: DataChange): DataChange => {
+    const known = changes.get(key) ?? change;
+    changes.set(key, known);
+    return known;
+  };
+  // A key's length before it keeps any two lists of parts apart.
+  const partKey = ({ at, change }: ChangedPart): string =>
+    typeof at === "number"
+      ? `#${at} ${numberOf(change)}`
+      : `${at.length} ${at} ${numberOf(change)}`;
+  return {
+    moved: (by) => once(`by ${by}`, { kind: "moved", by }),
+    within: (parts) => once(parts.map(partKey).join(" "), { kind: "within", parts }),
+  };
+}
 
-function changeOf(before: unknown, now: unknown, moved: Moved): DataChange {
+function changeOf(before: unknown, now: unknown, alike: AlikeOnce): DataChange {
   if (Object.is(before, now)) return SAME;
   if (isList(before) && isList(now) && before.length === now.length) {
     const parts: ChangedPart[] = [];
     for (let at = 0; at < now.length; at += 1)
-      addChange(parts, at, changeOf(before[at], now[at], moved));
-    return together(parts, now.length);
+      addChange(parts, at, changeOf(before[at], now[at], alike));
+    return together(parts, now.length, alike);
   }
   if (isRecord(before) && isRecord(now)) {
-    if (isPlace(before) && isPlace(now)) return placeChange(before, now, moved);
-    return recordChange(before, now, moved);
+    if (isPlace(before) && isPlace(now)) return placeChange(before, now, alike);
+    return recordChange(before, now, alike);
   }
   return { kind: "anew", value: now };
 }
 
-function recordChange(before: PlainRecord, now: PlainRecord, moved: Moved): DataChange {
+function recordChange(before: PlainRecord, now: PlainRecord, alike: AlikeOnce): DataChange {
   const parts: ChangedPart[] = [];
   let [count, deep] = [0, 0];
   for (const at in now) {
@@ -55,10 +75,10 @@ function recordChange(before: PlainRecord, now: PlainRecord, moved: Moved): Data
       return { kind: "anew", value: now };
     count += 1;
     if (typeof value === "object" && value !== null) deep += 1;
-    addChange(parts, at, changeOf(old, value, moved));
+    addChange(parts, at, changeOf(old, value, alike));
   }
   for (const _ in before) count -= 1;
-  return count === 0 ? together(parts, deep) : { kind: "anew", value: now };
+  return count === 0 ? together(parts, deep, alike) : { kind: "anew", value: now };
 }
 
 /** What every object has without being given it is a function, and no message carries one. */
@@ -70,18 +90,18 @@ function addChange(parts: ChangedPart[], at: string | number, change: DataChange
 }
 
 /** Where all that is no mere word or number has moved by one distance, the whole has. */
-function together(parts: readonly ChangedPart[], deep: number): DataChange {
+function together(parts: readonly ChangedPart[], deep: number, alike: AlikeOnce): DataChange {
   const first = parts[0]?.change;
   if (first === undefined) return SAME;
   if (first.kind === "moved" && parts.length === deep && parts.every((one) => one.change === first))
     return first;
-  return { kind: "within", parts };
+  return alike.within(parts);
 }
 
-const placeChange = (before: Place, now: Place, moved: Moved): DataChange => {
+const placeChange = (before: Place, now: Place, alike: AlikeOnce): DataChange => {
   const by = now.start - before.start;
   if (now.file !== before.file || now.end - before.end !== by) return { kind: "anew", value: now };
-  return by === 0 ? SAME : moved(by);
+  return by === 0 ? SAME : alike.moved(by);
 };
 
 /** The new state; its records keep the old order of their keys. What has not changed in it is the very object that it was. */

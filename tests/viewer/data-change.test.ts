@@ -94,3 +94,21 @@ test("what is no plain data is said anew", () => {
   const [before, now] = [new Map([["a", 1]]), new Map([["a", 2]])];
   expect(changedData(before, dataChange(before, now))).toBe(now);
 });
+
+test("changes that are alike are one object, so that a message copies them once", () => {
+  const at = (start: number) => ({ file: "panel.yaml", start, end: start + 4 });
+  const things = (from: number) =>
+    [0, 10, 20].map((place) => ({ name: `c${place}`, size: [1, 2], span: at(from + place) }));
+  const change = dataChange(things(0), things(7));
+  if (change.kind !== "within") throw new Error("every thing has been moved");
+  const [first, ...others] = change.parts;
+  expect(others).toHaveLength(2);
+  for (const other of others) expect(other.change).toBe(first?.change);
+  expect(changedData(things(0), structuredClone(change))).toStrictEqual(things(7));
+});
+
+test("keys that look like parts of others are kept apart", () => {
+  const before = { a: { "x 0 1 y": [1], x: [1] }, b: { x: [1], y: [1] } };
+  const now = { a: { "x 0 1 y": [2], x: [2] }, b: { x: [2], y: [2] } };
+  expect(changedData(before, structuredClone(dataChange(before, now)))).toStrictEqual(now);
+});
