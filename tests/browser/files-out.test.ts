@@ -1,7 +1,7 @@
 // The room of the job pack in a real browser, behind the server of `view`, with one panel: the files that leave it are byte for
 // byte those of the command line, each kind of file is shown, and the print of a template is in true size.
 
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { graveAxeFindings } from "../support/axe.ts";
 import { launchBrowser } from "../support/browser.ts";
@@ -123,6 +123,26 @@ const isInSight = (element: Element): boolean => {
   return top < innerHeight && bottom > 0;
 };
 
+/** A long table is laid out by five hundred rows, and each of its rows can be come to once. */
+async function pagesOfRows(page: Page): Promise<void> {
+  const rows = page.locator(".table-preview tbody tr");
+  const told = page.getByRole("status").filter({ hasText: /^Rows \d+ to \d+ of \d+$/ });
+  const range = async (): Promise<readonly number[]> =>
+    ((await told.textContent()) ?? "").match(/\d+/g)?.map(Number) ?? [];
+  const [, , all = 0] = await range();
+  expect(all).toBeGreaterThan(500);
+  expect(await range()).toEqual([1, 500, all]);
+  expect(await rows.count()).toBe(500);
+  const last = await rows.last().textContent();
+  await page.getByRole("button", { name: "Later rows" }).click();
+  await expect.poll(range).toEqual([501, all, all]);
+  expect(await rows.count()).toBe(all - 500);
+  expect(await rows.first().textContent()).not.toBe(last);
+  await expect.poll(() => page.getByRole("button", { name: "Later rows" }).isDisabled()).toBe(true);
+  await page.getByRole("button", { name: "Earlier rows" }).click();
+  await expect.poll(range).toEqual([1, 500, all]);
+}
+
 test(
   "the first panel shows each kind of file",
   async () => {
@@ -135,6 +155,8 @@ test(
       const data = (await drawing.locator(".cut-file").first().getAttribute("d")) ?? "";
       expect(data.length).toBeGreaterThan(200);
     }
+    await choose(page, /^inspection\.csv/);
+    await pagesOfRows(page);
     await choose(page, /-front\.svg/);
     const picture = page.locator("img.picture-preview");
     expect(
