@@ -13,6 +13,7 @@ import { emptiedWithLock } from "../locks.ts";
 import type { PartCard } from "./panel-messages.ts";
 import { type SheetThing, sheetThings } from "./sheet-things.ts";
 import type { Guide, Shift } from "./snap.ts";
+import { stillPicked } from "./still-picked.ts";
 import { toldOnce } from "./told-once.ts";
 
 /** Pixels a millimetre, and where the panel's lower left corner lies in the drawing, in pixels. */
@@ -74,21 +75,21 @@ export const unit = computed<WritingUnit>(() => {
 /** Of coordinates: half a millimetre, or a thirty-second of an inch. */
 export const gridStep = computed(() => (unit.value === "in" ? MM_PER_INCH / 32 : 0.5));
 
-const selectedComponents = computed<readonly PlacedComponent[]>(() => {
-  const chosen = new Set(selection.value);
-  return (panel.value?.layout?.components ?? []).filter(({ id }) => chosen.has(id));
-});
-
 /** All that can be picked on the sheet, in the order of Tab. */
 export const things = computed<readonly SheetThing[]>(() => {
   const { layout = null, picture = null } = panel.value ?? {};
   return layout === null || picture === null ? [] : sheetThings(layout, picture.boxes);
 });
 
-export const selectedThings = computed<readonly SheetThing[]>(() => {
-  const chosen = new Set(selection.value);
-  return things.value.filter(({ id }) => chosen.has(id));
-});
+const chosen = computed(() => stillPicked(selection.value, things.value));
+
+const selectedComponents = computed<readonly PlacedComponent[]>(() =>
+  (panel.value?.layout?.components ?? []).filter(({ id }) => chosen.value.has(id)),
+);
+
+export const selectedThings = computed<readonly SheetThing[]>(() =>
+  things.value.filter(({ id }) => chosen.value.has(id)),
+);
 
 /** Entries of the design that the selection stands for, each once: components, markings, screws and dowels. */
 export const selectedEntries = computed<readonly string[]>(() => [
