@@ -81,49 +81,84 @@ interface NamesRead {
   readonly met: readonly string[];
 }
 
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+interface LaidName {
+  readonly key: string;
+  readonly panels: readonly string[];
+  readonly box: Box;
+}
+
+interface LaidLine {
+  readonly key: string;
+  /** Where it begins, the way along it in pixels, and how long it is. */
+  readonly from: readonly [number, number];
+  readonly along: readonly [number, number];
+  readonly length: number;
+}
+
 /** As they are laid out: boxes by the browser, lines by points along them. */
-function readNames(): Promise<NamesRead> {
-  return room.page.evaluate(async () => {
+async function readNames(): Promise<NamesRead> {
+  const { names, lines } = await laidOut();
+  const over = names.flatMap((one, index) =>
+    names
+      .slice(index + 1)
+      .filter((other) => overlap(one.box, other.box))
+      .map((other) => `${one.key} over ${other.key}`),
+  );
+  const through = lines.flatMap((line) =>
+    names
+      .filter(({ key, box }) => `${key} lead` !== line.key && runsThrough(line, box))
+      .map(({ key }) => `${line.key} through ${key}`),
+  );
+  return { named: names.flatMap(({ panels }) => panels), met: [...over, ...through] };
+}
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** By every half pixel. */
+const runsThrough = ({ from, along, length }: LaidLine, box: Box): boolean =>
+  Array.from({ length: Math.ceil(2 * length) }, (_, step) => step / 2).some((at) => {
+    const [x, y] = [from[0] + at * along[0], from[1] + at * along[1]];
+    return x > box.left && x < box.right && y > box.top && y < box.bottom;
+  });
+
+const laidOut = (): Promise<{
+  readonly names: readonly LaidName[];
+  readonly lines: readonly LaidLine[];
+}> =>
+  room.page.evaluate(async () => {
     await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
     const shown = (look: string): HTMLElement[] =>
       [...document.querySelectorAll<HTMLElement>(`.console-labels ${look}`)].filter((one) =>
         one.checkVisibility({ visibilityProperty: true }),
       );
-    const names = shown(":is(.panel, .bay)").map((one) => ({
-      key: one.dataset["key"] ?? "",
-      lines: (one.textContent ?? "").split("\n"),
-      box: one.getBoundingClientRect(),
-      isRow: one.classList.contains("row"),
-      isPanel: one.classList.contains("panel"),
-    }));
-    const met: string[] = [];
-    for (const [index, { key, box }] of names.entries())
-      for (const other of names.slice(index + 1))
-        if (
-          box.left < other.box.right &&
-          other.box.left < box.right &&
-          box.top < other.box.bottom &&
-          other.box.top < box.bottom
-        )
-          met.push(`${key} over ${other.key}`);
-    for (const line of shown(".lead")) {
+    const names = shown(":is(.panel, .bay)").map((one): LaidName => {
+      const { left, right, top, bottom } = one.getBoundingClientRect();
+      const words = (one.textContent ?? "").split("\n");
+      const isRow = one.classList.contains("row");
+      return {
+        key: one.dataset["key"] ?? "",
+        // The first line of a list is its bay.
+        panels: isRow ? words.slice(1) : one.classList.contains("panel") ? words : [],
+        box: { left, right, top, bottom },
+      };
+    });
+    const lines = shown(".lead").map((line): LaidLine => {
       const { m11, m12, m41, m42 } = new DOMMatrix(getComputedStyle(line).transform);
       const stage = line.parentElement!.getBoundingClientRect();
-      const long = Number.parseFloat(line.style.width);
-      for (const { key, box } of names) {
-        if (`${key} lead` === line.dataset["key"]) continue;
-        const isThrough = Array.from({ length: Math.ceil(2 * long) }, (_, at) => at / 2).some(
-          (along) => {
-            const [x, y] = [stage.left + m41 + along * m11, stage.top + m42 + along * m12];
-            return x > box.left && x < box.right && y > box.top && y < box.bottom;
-          },
-        );
-        if (isThrough) met.push(`${line.dataset["key"]} through ${key}`);
-      }
-    }
-    const named = names.flatMap(({ lines, isRow, isPanel }) =>
-      isRow ? lines.slice(1) : isPanel ? lines : [],
-    );
-    return { named, met };
+      return {
+        key: line.dataset["key"] ?? "",
+        from: [stage.left + m41, stage.top + m42],
+        along: [m11, m12],
+        length: Number.parseFloat(line.style.width),
+      };
+    });
+    return { names, lines };
   });
-}

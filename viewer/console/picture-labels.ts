@@ -7,7 +7,7 @@ import { consoleNames, type Gathered, type NameView } from "./console-names.ts";
 import { floorGrid, type Grid } from "./floor-grid.ts";
 import { glided, NONE_SHOWN, type Shown } from "./gliding-names.ts";
 import { isCutAway, type Look } from "./look.ts";
-import { NO_WAYS, partedSpots, type WantedSpot, type Ways } from "./name-spots.ts";
+import { NO_WAYS, partedSpots, type Ways } from "./name-spots.ts";
 import type { Label } from "./picture-label.ts";
 import { crossesBox } from "./space-point.ts";
 import { leadOf, type Point, type Spot, spotRound } from "./spot-lines.ts";
