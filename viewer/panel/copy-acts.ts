@@ -2,12 +2,13 @@
 
 import { lengthIn } from "../../src/design/length-text.ts";
 import { extentHeight, extentWidth } from "../../src/geometry/extent.ts";
-import type { Shift } from "../../src/layout/separate-moves.ts";
+import { panel, texts } from "../desk.ts";
 import { gridStep, offer, say, selectedEntries, things, unit } from "./board.ts";
 import { thingsCopied } from "./copy-edits.ts";
-import { freePlace } from "./free-place.ts";
+import { type FreePlace, freePlace } from "./free-place.ts";
 import { type Open, open } from "./open-panel.ts";
 import { freshNames, named, selectEntries } from "./panel-names.ts";
+import { isQuick, isSearching, type PlaceSearch, searchedAside } from "./place-search.ts";
 import { withMembers } from "./sheet-things.ts";
 import { takeEdit } from "./told-edit.ts";
 
@@ -15,10 +16,45 @@ export function copySelection(): void {
   const on = open();
   const entries = selectedEntries.value;
   if (on === null || entries.length === 0) return;
+  if (isSearching.value) {
+    say("Still looking for a free place for the copies before: a moment, or give it up.");
+    return;
+  }
+  const search = searchFor(on, entries);
+  if (isQuick(search)) {
+    const { ids, layout, step } = search;
+    copyTo(freePlace(ids, layout, step), on, entries);
+  } else void copyOnceFound(search, on, entries);
+}
+
+async function copyOnceFound(
+  search: PlaceSearch,
+  on: Open,
+  entries: readonly string[],
+): Promise<void> {
+  const searched = await searchedAside(search);
+  const isAsBefore =
+    panel.value?.layout === on.layout && texts.value.get(on.from.file) === on.from.text;
+  if (searched.kind === "given-up")
+    say("Not copied: looking for a free place was given up; the panel is as it was.");
+  else if (!isAsBefore)
+    say("Not copied: the panel has changed while a free place was looked for. Copy again.");
+  else copyTo(searched.place, on, entries);
+}
+
+function searchFor({ layout }: Open, entries: readonly string[]): PlaceSearch {
+  const whole = withMembers(entries, layout.design);
+  const ids = things.value.filter(({ entry }) => whole.includes(entry)).map(({ id }) => id);
+  return { ids: new Set(ids), layout, step: gridStep.value };
+}
+
+/** `place`: null where nothing of them lies on the sheet. */
+function copyTo(place: FreePlace | null, on: Open, entries: readonly string[]): void {
   const { from, layout } = on;
   const nameOf = freshNames(on.panel);
   const nameLike = (entry: string): string => nameOf(null, entry.replace(/-\d+$/, ""));
-  const { shift, words } = placeFor(on, entries);
+  const words = placeWords(place);
+  const shift = place?.shift ?? { x: 0, y: 0 };
   const copied = thingsCopied(from, { entries, shift, layout, nameLike });
   const what = `copy ${named(entries)}`;
   offer.value = null;
@@ -32,18 +68,10 @@ export function copySelection(): void {
     selectEntries(copied.names);
 }
 
-/** Clear of all else on the sheet, where a place is; else beside it, and `words` say so. */
-function placeFor({ layout }: Open, entries: readonly string[]): { shift: Shift; words: string } {
-  const whole = withMembers(entries, layout.design);
-  const ids = things.value.filter(({ entry }) => whole.includes(entry)).map(({ id }) => id);
-  const place = freePlace(new Set(ids), layout, gridStep.value);
-  if (place === null) return { shift: { x: 0, y: 0 }, words: "" };
-  const { box, shift, isFree } = place;
+/** Where no place is clear of all else. */
+function placeWords(place: FreePlace | null): string {
+  if (place === null || place.isFree) return "";
+  const { box } = place;
   const size = `${lengthIn(unit.value, extentWidth(box))} by ${lengthIn(unit.value, extentHeight(box))}`;
-  return {
-    shift,
-    words: isFree
-      ? ""
-      : `. The sheet has no place of ${size} that is clear of all else: it stands where it is seen, and is to be moved`,
-  };
+  return `. The sheet has no place of ${size} that is clear of all else: it stands where it is seen, and is to be moved`;
 }

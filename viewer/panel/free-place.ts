@@ -51,6 +51,12 @@ export function freePlace(
     : { shift: { x: free.x * step, y: free.y * step }, isFree: true, box };
 }
 
+/** How many pairs of pieces a search looks at: its time grows with them. */
+export function piecePairs(ids: ReadonlySet<string>, layout: PanelLayout): number {
+  const all = piecesOf(layout);
+  return all.length * all.filter(({ owner }) => ids.has(owner)).length;
+}
+
 interface Piece {
   readonly owner: string;
   readonly kind: "body" | "opening" | "fixing" | "rail" | "marking" | "grasp";

@@ -9,23 +9,44 @@ import { type MovableThing, movableThings } from "../../src/layout/movable-thing
 import type { PanelLayout } from "../../src/layout/panel-layout.ts";
 import { heldBy } from "../../src/layout/place-moves.ts";
 import { panel } from "../desk.ts";
+import { useTakesLong } from "../takes-long.ts";
 import { selectedEntries, selectedThings, unit } from "./board.ts";
 import { renameComponent } from "./edit-acts.ts";
 import { LegendField } from "./legend-field.tsx";
 import { NumberField } from "./number-field.tsx";
+import { giveUpSearch, isSearching } from "./place-search.ts";
 import type { SheetThing } from "./sheet-things.ts";
 import { Deeds } from "./ticket-deeds.tsx";
 import { Coordinates, StatedAxis } from "./ticket-place.tsx";
 import { Sizes } from "./ticket-sizes.tsx";
+import { toBoard } from "./to-board.ts";
 
 export function Picked(): JSX.Element {
+  const isLong = useTakesLong(isSearching);
   return (
     <>
       <Sentence />
-      <Deeds />
+      {isLong ? <Searching /> : <Deeds />}
     </>
   );
 }
+
+const Searching = (): JSX.Element => (
+  <div class="deeds searching">
+    <progress aria-label="Looking for a free place" />
+    <span role="status">Looking for a free place for the copies …</span>
+    <button
+      type="button"
+      class="act"
+      onClick={() => {
+        giveUpSearch();
+        toBoard();
+      }}
+    >
+      Give it up
+    </button>
+  </div>
+);
 
 function Sentence(): JSX.Element | null {
   const entries = selectedEntries.value;

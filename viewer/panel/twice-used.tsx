@@ -18,6 +18,7 @@ import {
 import { locks } from "../locks.ts";
 import { say } from "./board.ts";
 import type { PanelCopy } from "./panel-copy.ts";
+import { toBoard } from "./to-board.ts";
 
 interface Question {
   readonly file: string;
@@ -114,7 +115,7 @@ function answer(words: string): void {
   question.value = null;
   typing.end();
   say(words);
-  document.querySelector<HTMLElement>(".board")?.focus();
+  toBoard();
 }
 
 function changeAll(now: Question): void {
