@@ -1,25 +1,8 @@
 // What waits for a reading is in the texts before they are kept, unless the reading is given up.
 
-import { beforeEach, expect, test, vi } from "vitest";
+import { beforeEach, expect, test } from "vitest";
 import { textHash } from "../../src/diagnostics/text-edit.ts";
-
-interface Asked {
-  readonly number: number;
-}
-
-const asked: Asked[] = [];
-let answer: (data: object) => void = () => undefined;
-
-vi.stubGlobal(
-  "Worker",
-  class {
-    readonly postMessage = (question: Asked): void => void asked.push(question);
-    readonly terminate = (): void => undefined;
-    readonly addEventListener = (name: string, listener: (event: object) => void): void => {
-      if (name === "message") answer = (data) => listener({ data });
-    };
-  },
-);
+import { answer, asked } from "../support/asked-worker.ts";
 
 const { edit, giveUpReading, openDesign, texts } = await import("../../viewer/desk.ts");
 const { handsEmpty, whenCurrent } = await import("../../viewer/when-current.ts");

@@ -6,27 +6,9 @@ import { source } from "../../src/design/source.ts";
 import { applyEdits } from "../../src/diagnostics/text-edit.ts";
 import { moveEdits } from "../../src/layout/move-edits.ts";
 import { compile } from "../../src/project.ts";
-import type { DesignTexts } from "../../viewer/core-messages.ts";
+import { answer, asked } from "../support/asked-worker.ts";
 import { testLibrary } from "../support/test-library.ts";
 
-interface Asked {
-  readonly number: number;
-  readonly texts: DesignTexts;
-}
-
-const asked: Asked[] = [];
-let answer: (data: object) => void = () => undefined;
-
-vi.stubGlobal(
-  "Worker",
-  class {
-    readonly postMessage = (question: Asked): void => void asked.push(question);
-    readonly terminate = (): void => undefined;
-    readonly addEventListener = (name: string, listener: (event: object) => void): void => {
-      if (name === "message") answer = (data) => listener({ data });
-    };
-  },
-);
 vi.stubGlobal("createImageBitmap", async () => ({ width: 1200, height: 900, close: () => null }));
 
 const { askBefore, choosePanel, openDesign, panel, texts } = await import("../../viewer/desk.ts");
