@@ -1,5 +1,5 @@
-// Browser and server are killed in the middle of editing (SIGKILL: neither can put anything in order), and started anew:
-// less than five seconds of edits are lost, and undo still steps past the last save.
+// Browser and server are killed in the middle of a drag, behind edits without a pause (SIGKILL: neither can put anything in
+// order), and started anew: less than five seconds of edits are lost, and undo still steps past the last save.
 
 import { type ChildProcess, spawn } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
@@ -146,6 +146,17 @@ const keptRevision = async (page: Page): Promise<string | null> => {
   return /revision: (R\d+)/.exec(text)?.[1] ?? null;
 };
 
+/** A component held and moved, and not let go: no edit as yet, and nothing of it may be in what comes back. */
+const takeInHand = async (page: Page): Promise<void> => {
+  const component = page.locator("[data-component] path").first();
+  const box = (await component.boundingBox())!;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + 12, y + 6, { steps: 3 });
+  await page.locator(".under-way").waitFor();
+};
+
 const BETWEEN_MS = 300;
 /** What may be lost at most. */
 const MOST_LOST_MS = 5000;
@@ -153,7 +164,7 @@ const MOST_LOST_MS = 5000;
 const TWO_TERMS_MS = 2 * MOST_LOST_MS + 500;
 
 test(
-  "of edits that go on to the last moment less than five seconds are lost, and what is left has its history",
+  "of edits up to a drag that is never let go less than five seconds are lost, and what is left has its history",
   async () => {
     const design = layDesign(soundDesign);
     const profile = mkdtempSync(join(tmpdir(), "consolewright-profile-"));
@@ -168,6 +179,7 @@ test(
     await before.page.keyboard.press("Control+s");
     await before.page.locator(".file-news").filter({ hasText: SAVED }).waitFor();
     const revised = await reviseFor(before.page, "B", TWO_TERMS_MS);
+    await takeInHand(before.page);
     const killed = Date.now();
     await Promise.all([first.kill(), before.kill()]);
     expect(design.read(PANEL)).toContain("revision: B");
