@@ -4,6 +4,7 @@
 import type { TextEdit } from "../diagnostics/text-edit.ts";
 import { type Path, replaceValue } from "./edit.ts";
 import { entryName } from "./entry-name.ts";
+import { PATTERN_KINDS } from "./pattern-kinds.ts";
 import { readText } from "./read-text.ts";
 import type { Source } from "./source.ts";
 import type { ScalarNode, TextNode } from "./text-node.ts";
@@ -32,9 +33,9 @@ export const nameReferences = (from: Source): readonly NameReference[] => {
     .flatMap((lighting) => named(lighting, ["apart"]))
     .flatMap(below);
   const places = [
-    ...components.flatMap((each) => named(each, ["at", ...PATTERNS])),
-    ...markings.flatMap((each) => named(each, ["at", "from", "to", ...PATTERNS])),
-    ...fixings.flatMap((each) => [each, ...named(each, ["at", ...PATTERNS])]),
+    ...components.flatMap((each) => named(each, ["at", ...PATTERN_KINDS])),
+    ...markings.flatMap((each) => named(each, ["at", "from", "to", ...PATTERN_KINDS])),
+    ...fixings.flatMap((each) => [each, ...named(each, ["at", ...PATTERN_KINDS])]),
   ];
   const groups = [...markings, ...lit].flatMap((each) => named(each, ["around"]));
   return [
@@ -56,7 +57,6 @@ export const renamedReferences = (
       : [replaceValue(from, node.span, `${now}${name.slice(entry.length)}`)];
   });
 
-const PATTERNS = ["row", "column", "grid", "ring"];
 const NEIGHBOURS = ["right-of", "left-of", "above", "below", "level-with", "in-line-with"];
 
 interface Found {

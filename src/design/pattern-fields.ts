@@ -6,6 +6,7 @@ import { type Key, optional, type RecordOf, record, required, usual } from "./fi
 import { someMillimetres } from "./length-fields.ts";
 import { angle, count } from "./number-fields.ts";
 import type { PatternDesign, PlaceDesign } from "./panel-design.ts";
+import { PATTERN_KINDS } from "./pattern-kinds.ts";
 import { hasPlace, PLACE_KEYS, type PlaceValues, placeOf } from "./place-fields.ts";
 import { name } from "./text-fields.ts";
 import type { TextNode } from "./text-node.ts";
@@ -133,7 +134,7 @@ export const PATTERN_KEYS = {
 export const patternKeysOf = (
   values: Readonly<Record<keyof typeof PATTERN_KEYS, ReadPattern | null>>,
 ): readonly PatternReading[] =>
-  (["row", "column", "grid", "ring"] as const).flatMap((key) => {
+  PATTERN_KINDS.flatMap((key) => {
     const reading = values[key];
     return reading === null ? [] : [{ key, reading }];
   });

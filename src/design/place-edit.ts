@@ -2,6 +2,7 @@
 // Takes the file and the entry's name; keys of the place that say nothing any more go with the axis that they served.
 
 import { type Edit, nodeAt, type Path, removeKey, replaceValue, setKey } from "./edit.ts";
+import { PATTERN_KINDS } from "./pattern-kinds.ts";
 import { rewritten, type Step, together } from "./rewriting.ts";
 import type { Source } from "./source.ts";
 import type { MapNode } from "./text-node.ts";
@@ -12,8 +13,6 @@ export interface FreePlace {
   readonly y: string | null;
 }
 
-const PATTERNS = ["row", "column", "grid", "ring"] as const;
-
 const ACROSS = ["x", "left", "right", "right-of", "left-of", "in-line-with"];
 const ALONG = ["y", "bottom", "top", "above", "below", "level-with"];
 const BESIDE = ["right-of", "left-of", "above", "below"];
@@ -23,7 +22,7 @@ const MEASURES = ["centres", "gap"];
 export const placePath = (from: Source, entry: string): Path | null => {
   const own: Path = ["components", entry];
   if (nodeAt(from, [...own, "at"]) !== null) return [...own, "at"];
-  const pattern = PATTERNS.find((key) => nodeAt(from, [...own, key]) !== null);
+  const pattern = PATTERN_KINDS.find((key) => nodeAt(from, [...own, key]) !== null);
   return pattern === undefined ? null : [...own, pattern];
 };
 

@@ -17,6 +17,7 @@ import {
   ringShape,
   rowShape,
 } from "./pattern-fields.ts";
+import { PATTERN_KINDS } from "./pattern-kinds.ts";
 import { PLACE_KEYS, place } from "./place-fields.ts";
 import type { TextNode } from "./text-node.ts";
 import type { Written } from "./written.ts";
@@ -58,7 +59,7 @@ type SetOutValues = Readonly<Record<keyof typeof SET_OUT_KEYS, PlacedPattern | n
 /** `about`: what its place is, where none is written. */
 export const setOutOf = (values: SetOutValues, node: TextNode, about: string): Reading<SetOut> => {
   const { at, written } = values;
-  const keys = (["row", "column", "grid", "ring"] as const).filter((key) => values[key] !== null);
+  const keys = PATTERN_KINDS.filter((key) => values[key] !== null);
   const [key] = keys;
   const pattern = key === undefined ? null : values[key];
   if (keys.length > 1) return unread(node, bothSaid(node, keys, written));

@@ -1,11 +1,12 @@
 // An edit changes one thing of a design and leaves the others the very objects that they were (`reread-line.ts`): what has
 // been made of those need not be made again. For data that never changes, so that nobody can tell the difference.
 
-/** The same work, done once for each subject, whose result is let go with it. */
+/** The same work, done once for each subject, or for all with one identity; its result is let go with that. */
 export const madeOnce = <Subject extends object, Result>(
   work: (subject: Subject) => Result,
+  identity: (subject: Subject) => object = (subject) => subject,
 ): ((subject: Subject) => Result) => {
-  const once = madeOnceWith((subject: Subject) => work(subject));
+  const once = madeOnceAs(identity, (subject: Subject) => work(subject));
   return (subject) => once(subject, NOTHING);
 };
 

@@ -4,7 +4,7 @@
 import type { Catalogue } from "../catalogue/record.ts";
 import { type Contour, circle } from "../geometry/contour.ts";
 import { type Extent, joinedExtent } from "../geometry/extent.ts";
-import { madeOnceAs } from "../geometry/made-once.ts";
+import { madeOnce, madeOnceAs } from "../geometry/made-once.ts";
 import { contourExtent } from "../geometry/measure.ts";
 import type { Mm } from "../geometry/quantity.ts";
 import { type Slab, slabsOf } from "../geometry/solid/solid-slabs.ts";
@@ -63,15 +63,12 @@ export interface ServiceScene {
 export const serviceItems = (scene: ServiceScene): readonly ServiceItem[] => {
   const { layout } = scene;
   return [
-    ...layout.components.flatMap((component) => knobItem(component, ALONE)),
-    ...layout.components.flatMap((component) => plugItem(component, ALONE)),
+    ...layout.components.flatMap(knobItem),
+    ...layout.components.flatMap(plugItem),
     ...[...stackScrews(layout), ...layerItems(scene), ...stripItems(scene)].map(boxed),
     ...layout.components.map((component) => heldItem(component, holdersOf(component, scene))),
   ];
 };
-
-/** Nothing else says how they are taken off. */
-const ALONE = {};
 
 const boxed = (item: BareItem): ServiceItem => {
   const bodies = item.bodies.flatMap((one) => (one.kind === "body" ? [one.body.footprint] : []));
@@ -95,7 +92,7 @@ const isMated = ({ role }: PlacedBody): boolean => role === "plug" || role === "
 /** Room for a spanner is no thing. */
 const isThing = ({ role, low, high }: PlacedBody): boolean => role !== "spanner" && high > low;
 
-const knobItem = madeOnceAs(shapeOf, ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
+const knobItem = madeOnce(({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
   const pulled = bodies.filter(isPulled);
   return pulled.length === 0
     ? []
@@ -110,10 +107,10 @@ const knobItem = madeOnceAs(shapeOf, ({ id, bodies }: PlacedComponent): readonly
           bodies: pulled.map(obstacle),
         }),
       ];
-});
+}, shapeOf);
 
 /** From the mouth of its socket straight on: behind the panel, or in front of it. */
-const plugItem = madeOnceAs(shapeOf, ({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
+const plugItem = madeOnce(({ id, bodies }: PlacedComponent): readonly ServiceItem[] => {
   const mated = bodies.filter(isMated);
   const [first] = mated;
   if (first === undefined) return [];
@@ -132,7 +129,7 @@ const plugItem = madeOnceAs(shapeOf, ({ id, bodies }: PlacedComponent): readonly
       bodies: mated.map(obstacle),
     }),
   ];
-});
+}, shapeOf);
 
 /** Heads lie on the face: the thread is in the printed part behind, or in a nut that is held by hand. */
 const stackScrews = ({ fixings, design, layers }: PanelLayout): readonly BareItem[] => {

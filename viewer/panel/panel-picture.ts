@@ -7,7 +7,7 @@ import { type FacePiece, facePieces, seenExtents } from "../../src/drawings/face
 import { firstPlace, type Outlines } from "../../src/export/shifted-copy.ts";
 import { circle, type Point } from "../../src/geometry/contour.ts";
 import type { Extent } from "../../src/geometry/extent.ts";
-import { madeOnce, madeOnceAs, madeOnceWith } from "../../src/geometry/made-once.ts";
+import { madeOnce, madeOnceWith } from "../../src/geometry/made-once.ts";
 import { offsetContour } from "../../src/geometry/offset.ts";
 import { rectangle } from "../../src/geometry/shapes.ts";
 import { shapeOf } from "../../src/layout/component-shape.ts";
@@ -124,26 +124,25 @@ function keepOutsOf(layout: PanelLayout): readonly KeepOut[] {
   );
   return [
     ...rails,
-    ...layout.components.flatMap((component) => spannerRoom(component, ALONE)),
-    ...layout.components.flatMap((component) => handRoom(component, ALONE)),
+    ...layout.components.flatMap(spannerRoom),
+    ...layout.components.flatMap(handRoom),
   ];
 }
 
-/** Nothing else says how much room they take. */
-const ALONE = {};
-
-const spannerRoom = madeOnceAs(shapeOf, ({ id, at, part }: PlacedComponent): readonly KeepOut[] =>
-  part.hold.kind === "bush"
-    ? [{ kind: "spanner", owner: id, data: contourData(circle(at, part.hold.spanner / 2)) }]
-    : [],
+const spannerRoom = madeOnce(
+  ({ id, at, part }: PlacedComponent): readonly KeepOut[] =>
+    part.hold.kind === "bush"
+      ? [{ kind: "spanner", owner: id, data: contourData(circle(at, part.hold.spanner / 2)) }]
+      : [],
+  shapeOf,
 );
 
 /** Half the distance to another of its own kind: where two such rooms meet, hands have what the table asks for. */
-const handRoom = madeOnceAs(shapeOf, ({ id, grasp, part }: PlacedComponent): readonly KeepOut[] => {
+const handRoom = madeOnce(({ id, grasp, part }: PlacedComponent): readonly KeepOut[] => {
   const rule = separation(part.hand, part.hand);
   if (grasp === null || rule === null) return [];
   const room = offsetContour(grasp, rule.least / 2);
   return room.kind === "offset"
     ? [{ kind: "hand", owner: id, data: contourData(room.contour) }]
     : [];
-});
+}, shapeOf);

@@ -3,13 +3,12 @@
 
 import { type Edit, nodeAt, type Path, setKey } from "../../src/design/edit.ts";
 import { usualUnit } from "../../src/design/length-text.ts";
+import { PATTERN_KINDS } from "../../src/design/pattern-kinds.ts";
 import { rewritten, type Step } from "../../src/design/rewriting.ts";
 import type { Source } from "../../src/design/source.ts";
 import { angleTyped } from "./angle-typed.ts";
 import { legendsSet, NO_LEGEND, nameAt, writtenLegends } from "./legend-edits.ts";
 import { sizeTyped } from "./length-typed.ts";
-
-const KINDS = ["row", "column", "grid", "ring"] as const;
 
 const TAKES = {
   count: "count",
@@ -47,7 +46,7 @@ const PATTERN_KEYS: readonly PatternKey[] = Object.keys(TAKES).filter(isPatternK
 
 /** `owner`: of the component, the marking, or the item of the screws' list that it stands in. */
 function patternPath(from: Source, owner: Path): Path | null {
-  const kind = KINDS.find((key) => nodeAt(from, [...owner, key]) !== null);
+  const kind = PATTERN_KINDS.find((key) => nodeAt(from, [...owner, key]) !== null);
   return kind === undefined ? null : [...owner, kind];
 }
 
